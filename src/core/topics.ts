@@ -1,0 +1,16 @@
+import { Refusal } from "./refusal.ts";
+import type { Topic } from "./topic.ts";
+
+/** The only register of computations; command line, forms, method pages and tests loop over it. */
+export const topics: readonly Topic[] = [];
+
+/**
+ * The topic of a name.
+ * @throws Refusal `topic.unknown` with the names that exist.
+ */
+export function topicNamed(name: string): Topic {
+  const found = topics.find((topic) => topic.name === name);
+  if (found !== undefined) return found;
+  const names = topics.map((topic) => topic.name).join(", ");
+  throw new Refusal("topic.unknown", `Cannot compute ${name}: there is no topic of that name; there are ${names}`);
+}

@@ -1,0 +1,10 @@
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  test: {
+    environment: "node",
+    include: ["src/**/*.test.ts", "src/**/*.test.tsx", "test/**/*.test.ts", "scripts/**/*.test.ts"],
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
+  },
+});

@@ -1,0 +1,144 @@
+import { z } from "zod";
+import { Refusal } from "../core/refusal.ts";
+import { canonicalJson, hashOf } from "./canonical-json.ts";
+import { partIdSchema } from "./part.ts";
+import { type Part, partTypes } from "./parts.ts";
+import { checkBody, kindOf } from "./read-part.ts";
+
+/** What a gesture asks to be done to one part; baseRevision is the revision that the person saw, 0 for a new part. */
+export const operationSchema = z.discriminatedUnion("op", [
+  z.strictObject({
+    op: z.literal("put"),
+    id: partIdSchema,
+    kind: z.string(),
+    baseRevision: z.int().min(0),
+    body: z.unknown(),
+  }),
+  z.strictObject({ op: z.literal("remove"), id: partIdSchema, kind: z.string(), baseRevision: z.int().min(1) }),
+]);
+/** See {@link operationSchema}. */
+export type Operation = z.infer<typeof operationSchema>;
+
+/** A finished gesture: its name in words and what it does, as it reaches the record. */
+export const gestureSchema = z.strictObject({
+  words: z.string().trim().min(1).max(200).describe("What was done, as: MB2 traced."),
+  operations: z.array(operationSchema).min(1).max(2_000),
+});
+/** See {@link gestureSchema}. */
+export type Gesture = z.infer<typeof gestureSchema>;
+
+/** One part before and after a change; null where it did not stand. */
+export interface PartPatch {
+  readonly id: string;
+  readonly kind: Part["kind"];
+  readonly version: number;
+  readonly before: Part["body"] | null;
+  readonly after: Part["body"] | null;
+}
+
+/** One link of a case's chain: who did what when, and the hash that ties it to the link before. */
+export interface Change {
+  readonly caseId: string;
+  /** 1 for the first change of the case. */
+  readonly sequence: number;
+  readonly at: string;
+  readonly who: string;
+  readonly words: string;
+  readonly patches: readonly PartPatch[];
+  /** The change that this one takes back; an undo names a change, a redo names an undo. */
+  readonly inverts?: number;
+  /** Hash of the link before; 64 zeros for the first. */
+  readonly previousHash: string;
+  readonly hash: string;
+}
+
+/** The hash before the first link. */
+export const noHash = "0".repeat(64);
+
+/** A change with its hash over everything else in it. */
+export const seal = (change: Omit<Change, "hash">): Change => ({ ...change, hash: hashOf(change) });
+
+/** Whether a change's hash is that of its content and it follows the given link. */
+export function follows(change: Change, previousHash: string): boolean {
+  const { hash, ...content } = change;
+  return change.previousHash === previousHash && hashOf(content) === hash;
+}
+
+/** A conflict on one part: what the person wanted and what stands, both whole. */
+export interface Conflict {
+  readonly id: string;
+  readonly kind: string;
+  readonly yours: unknown;
+  readonly theirs: Part | null;
+}
+
+/**
+ * The patches that a gesture makes on the parts of a case.
+ * @throws Refusal `input.invalid` for a body that does not fit, `record.conflict` (facts.conflicts: {@link Conflict}[])
+ * when a part has changed since the person saw it, `input.impossible` for a second part of a kind that stands once.
+ */
+export function patchesOf(gesture: Gesture, parts: readonly Part[]): PartPatch[] {
+  const conflicts = gesture.operations.flatMap((operation) => conflictOf(operation, parts));
+  if (conflicts.length > 0)
+    throw new Refusal(
+      "record.conflict",
+      `Cannot record "${gesture.words}": it was changed elsewhere in the meantime; both versions are kept, choose one`,
+      { conflicts },
+    );
+  const patches = gesture.operations.map((operation) => patchOf(operation, parts));
+  checkSingles(apply(parts, patches));
+  return patches.filter((patch) => canonicalJson(patch.before) !== canonicalJson(patch.after));
+}
+
+function conflictOf(operation: Operation, parts: readonly Part[]): Conflict[] {
+  const stands = parts.find((part) => part.id === operation.id);
+  if ((stands?.revision ?? 0) === operation.baseRevision) return [];
+  return [
+    {
+      id: operation.id,
+      kind: operation.kind,
+      yours: operation.op === "put" ? operation.body : null,
+      theirs: stands ?? null,
+    },
+  ];
+}
+
+function patchOf(operation: Operation, parts: readonly Part[]): PartPatch {
+  const kind = kindOf(operation.kind);
+  const before = parts.find((part) => part.id === operation.id);
+  if (before !== undefined && before.kind !== kind)
+    throw new Refusal("input.impossible", `Cannot record ${operation.id}: it is a ${before.kind}, not a ${kind}`);
+  const after = operation.op === "put" ? checkBody(kind, operation.body) : null;
+  return { id: operation.id, kind, version: partTypes[kind].version, before: before?.body ?? null, after };
+}
+
+function checkSingles(parts: readonly Part[]): void {
+  for (const type of Object.values(partTypes))
+    if (type.single && parts.filter((part) => part.kind === type.kind).length > 1)
+      throw new Refusal("input.impossible", `Cannot record a second ${type.kind}: a case has one`);
+}
+
+/** The parts after patches: each touched part gets its next revision, counted on even where a part was removed and comes back. */
+export function apply(
+  parts: readonly Part[],
+  patches: readonly PartPatch[],
+  revisions: ReadonlyMap<string, number> = new Map(),
+): Part[] {
+  const standing = new Map(parts.map((part) => [part.id, part]));
+  for (const patch of patches) {
+    const revision = (standing.get(patch.id)?.revision ?? revisions.get(patch.id) ?? 0) + 1;
+    if (patch.after === null) standing.delete(patch.id);
+    else standing.set(patch.id, { id: patch.id, kind: patch.kind, revision, body: patch.after } as Part);
+  }
+  return [...standing.values()];
+}
+
+/** The patches that take patches back, last first. */
+export const inverseOf = (patches: readonly PartPatch[]): PartPatch[] =>
+  patches.map((patch) => ({ ...patch, before: patch.after, after: patch.before })).reverse();
+
+/** The hash of a case's state: what stands, without how often it was changed. */
+export function stateHash(parts: readonly Part[]): string {
+  const bare = parts.map(({ id, kind, body }) => ({ id, kind, body }));
+  return hashOf(bare.sort((a, b) => (a.id < b.id ? -1 : 1)));
+}

@@ -1,0 +1,98 @@
+import { type Part, partsOf, thePart } from "./parts.ts";
+
+/** What lists and filters read about a case: one flat row, derived from the parts and rebuildable. */
+export interface CaseFacts {
+  readonly caseId: string;
+  readonly pseudonym: string;
+  readonly birthYear: number;
+  readonly sex: string;
+  readonly tooth: string;
+  readonly treatment: string;
+  readonly demo: boolean;
+  readonly presentedOn: string;
+  readonly lastOn: string;
+  readonly visits: number;
+  readonly films: number;
+  readonly mishaps: number;
+  readonly canals: number;
+  readonly pulpal: string | null;
+  readonly apical: string | null;
+  /** Filling's end nearest to a fault: mm short of the apex, the canal with the largest distance from 1 mm short. */
+  readonly fillingEndMm: number | null;
+  readonly filledOn: string | null;
+  readonly lastRecallOn: string | null;
+  readonly lastScore: number | null;
+  readonly retained: boolean | null;
+  readonly symptoms: string | null;
+  readonly nextOn: string | null;
+  readonly help: string | null;
+}
+
+/** The facts of a case, from its parts; undefined while no part says which tooth of whom it is. */
+export function factsOf(caseId: string, parts: readonly Part[]): CaseFacts | undefined {
+  const about = thePart(parts, "case")?.body;
+  if (about === undefined) return undefined;
+  const { pseudonym, birthYear, sex, tooth, treatment, demo, presentedOn } = about;
+  return {
+    ...{ caseId, pseudonym, birthYear, sex, tooth, treatment, demo, presentedOn },
+    lastOn: daysOf(parts).at(-1) ?? presentedOn,
+    ...countsOf(parts),
+    ...diagnosisFacts(parts),
+    ...fillingFacts(parts),
+    ...recallFacts(parts),
+  };
+}
+
+/** The day that a part stands for, or undefined where it has none. */
+export function dayOf(part: Part): string | undefined {
+  const body: object = part.body;
+  for (const field of ["on", "takenOn", "madeOn", "presentedOn"]) {
+    const value: unknown = Reflect.get(body, field);
+    if (typeof value === "string") return value;
+  }
+  return undefined;
+}
+
+function daysOf(parts: readonly Part[]): string[] {
+  return parts.flatMap((part) => dayOf(part) ?? []).sort();
+}
+
+function countsOf(parts: readonly Part[]) {
+  const roots = thePart(parts, "anatomy")?.body.roots ?? [];
+  return {
+    visits: partsOf(parts, "visit").length,
+    films: partsOf(parts, "film").length,
+    mishaps: partsOf(parts, "mishap").length,
+    canals: roots.reduce((sum, root) => sum + (root.levels[0] ?? 0), 0),
+  };
+}
+
+function diagnosisFacts(parts: readonly Part[]) {
+  const last = latest(partsOf(parts, "diagnosis"));
+  return { pulpal: last?.body.pulpal ?? null, apical: last?.body.apical ?? null };
+}
+
+function fillingFacts(parts: readonly Part[]) {
+  const visits = partsOf(parts, "visit");
+  const filled = latest(visits.filter((visit) => visit.body.canals.some((canal) => canal.state === "filled")));
+  const ends = filled?.body.canals.flatMap((canal) => canal.fillingEndMm ?? []) ?? [];
+  const [worst] = ends.sort((a, b) => Math.abs(b - 1) - Math.abs(a - 1));
+  const help = latest(visits)?.body.help ?? null;
+  return { fillingEndMm: worst ?? null, filledOn: filled?.body.on ?? null, help };
+}
+
+function recallFacts(parts: readonly Part[]) {
+  const last = latest(partsOf(parts, "recall"));
+  const scores = last?.body.readings.map((reading) => reading.score) ?? [];
+  return {
+    lastRecallOn: last?.body.on ?? null,
+    lastScore: scores.length > 0 ? Math.max(...scores) : null,
+    retained: last === undefined ? null : last.body.retained === "retained",
+    symptoms: last?.body.symptoms ?? null,
+    nextOn: last?.body.nextOn ?? latest(partsOf(parts, "visit"))?.body.nextOn ?? null,
+  };
+}
+
+function latest<P extends Part>(parts: readonly P[]): P | undefined {
+  return [...parts].sort((a, b) => ((dayOf(a) ?? "") < (dayOf(b) ?? "") ? -1 : 1)).at(-1);
+}

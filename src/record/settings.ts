@@ -1,0 +1,25 @@
+import { z } from "zod";
+
+/** What the person set once: who writes, which notation they read, and their own click error. */
+export const settingsSchema = z.strictObject({
+  who: z.string().trim().max(80).describe("The name under which changes are recorded; asked for at the first start."),
+  role: z.enum(["resident", "supervisor", "programme"]),
+  notation: z.enum(["twoDigit", "universal", "quadrant"]),
+  clickSigmaPx: z.number().gt(0).max(20).describe("Standard deviation of a click, px per axis."),
+  stopShortMm: z
+    .number()
+    .min(0)
+    .max(5)
+    .describe("How far short of the radiographic apex a length stops; common practice 0.5."),
+});
+/** See {@link settingsSchema}. */
+export type Settings = z.infer<typeof settingsSchema>;
+
+/** The settings before anybody has changed them; `who` is empty until the person has been asked. */
+export const firstSettings: Settings = {
+  who: "",
+  role: "resident",
+  notation: "twoDigit",
+  clickSigmaPx: 1,
+  stopShortMm: 0.5,
+};

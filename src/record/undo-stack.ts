@@ -1,0 +1,31 @@
+import type { Change } from "./change.ts";
+
+/** What can be undone and redone next: sequence numbers of changes, or undefined. */
+export interface UndoStack {
+  /** The change that an undo would take back. */
+  readonly undo: number | undefined;
+  /** The undo that a redo would take back. */
+  readonly redo: number | undefined;
+}
+
+/**
+ * What stands at the top of a case's history. Takes the changes in order; an undo names the change it takes back, a redo
+ * names the undo it takes back, and any other change forgets what could be redone.
+ */
+export function undoStack(changes: readonly Pick<Change, "sequence" | "inverts">[]): UndoStack {
+  const done: number[] = [];
+  const undone: number[] = [];
+  for (const { sequence, inverts } of changes) {
+    if (inverts === undefined) {
+      done.push(sequence);
+      undone.length = 0;
+    } else if (done.at(-1) === inverts) {
+      done.pop();
+      undone.push(sequence);
+    } else {
+      undone.pop();
+      done.push(sequence);
+    }
+  }
+  return { undo: done.at(-1), redo: undone.at(-1) };
+}

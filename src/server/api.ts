@@ -1,0 +1,126 @@
+import { z } from "zod";
+import type { Fault, RefusalCode } from "../core/refusal.ts";
+import type { Change } from "../record/change.ts";
+import type { CaseFacts } from "../record/facts.ts";
+import type { LedgerEntry } from "../record/ledger-entry.ts";
+import { casePart } from "../record/parts/case.ts";
+import type { Part } from "../record/parts.ts";
+
+/**
+ * What goes over the local API, as types; the rooms read these and nothing else of the server.
+ *
+ * GET    /api/session                          SessionView
+ * GET    /api/settings                         Settings        PUT the same
+ * GET    /api/cases                            CaseFacts[]     POST NewCase gives CaseView
+ * GET    /api/cases/:caseId                    CaseView        DELETE removes, leaves a tombstone
+ * GET    /api/cases/:caseId/at/:sequence       CaseView as it stood
+ * GET    /api/cases/:caseId/changes            ChangeLine[]
+ * POST   /api/cases/:caseId/gestures           Gesture gives CaseView
+ * POST   /api/cases/:caseId/undo | /redo       gives CaseView
+ * POST   /api/cases/:caseId/films?FilmImport   bytes of the file give FilmImported
+ * POST   /api/cases/:caseId/documents          { as } gives Job
+ * GET    /api/cases/:caseId/documents          DocumentView[]
+ * GET    /api/jobs/:jobId                      Job
+ * GET    /api/documents/:id/file               the file         GET /api/documents/:id gives DocumentView
+ * GET    /api/films/:hash                      16-bit grey PNG  GET /api/films/:hash/preview?width=320 8-bit PNG
+ * GET    /api/ledger/:entryId                  LedgerEntry, current or not
+ * GET    /api/topics                           TopicView[]
+ * POST   /api/demo   loads it                  DELETE /api/demo removes it
+ * Every refusal: RefusalView with the status that docs/refusals.md names.
+ */
+export interface CaseView {
+  readonly caseId: string;
+  readonly sequence: number;
+  readonly stateHash: string;
+  readonly facts: CaseFacts;
+  readonly parts: readonly Part[];
+  /** The entries that hold for these parts. */
+  readonly ledger: readonly LedgerEntry[];
+  /** What an undo or a redo would take back, in words. */
+  readonly undo?: ChangeLine;
+  readonly redo?: ChangeLine;
+}
+
+/** A change without its patches. */
+export type ChangeLine = Pick<Change, "sequence" | "at" | "who" | "words"> & {
+  readonly inverts?: number;
+  readonly touched: readonly string[];
+};
+
+/** What a window needs to know at its start. */
+export interface SessionView {
+  readonly version: string;
+  readonly home: string;
+  readonly demo: "loaded" | "removed" | "loading";
+  readonly recovered: readonly string[];
+}
+
+/** What a new case needs. */
+export const newCaseSchema = z.strictObject({ case: casePart.body });
+/** See {@link newCaseSchema}. */
+export type NewCase = z.infer<typeof newCaseSchema>;
+
+const count = z.coerce.number().int().min(0).max(20_000);
+/** How a film is taken in: its file's name (only for messages), the day, and what is done at import. */
+export const filmImportSchema = z.object({
+  name: z.string().max(200),
+  takenOn: z.iso.date(),
+  purpose: z.enum(["diagnostic", "angled", "workingLength", "masterCone", "final", "recall", "other"]),
+  invert: z.enum(["yes", "no"]).default("no"),
+  cropColumn: count.optional(),
+  cropRow: count.optional(),
+  cropColumns: count.optional(),
+  cropRows: count.optional(),
+});
+/** See {@link filmImportSchema}. */
+export type FilmImport = z.input<typeof filmImportSchema>;
+
+/** A film that was taken in: the part that stands for it, and the case. */
+export interface FilmImported {
+  readonly partId: string;
+  readonly case: CaseView;
+}
+
+/** Long work: how far it is, and what came of it. */
+export interface Job {
+  readonly id: string;
+  readonly state: "running" | "done" | "failed";
+  /** 0 to 1. */
+  readonly fraction: number;
+  readonly says: string;
+  readonly documentId?: string;
+  readonly refusal?: RefusalView;
+}
+
+/** A document that was made. */
+export interface DocumentView {
+  readonly id: string;
+  readonly as: "deck" | "handout";
+  readonly fileName: string;
+  readonly at: string;
+  readonly who: string;
+  readonly sequence: number;
+  readonly bytes: number;
+  readonly numbers: readonly { readonly ledgerEntry: string; readonly path: string; readonly text: string }[];
+}
+
+/** A computation by name, with its method page as text (Markdown). */
+export interface TopicView {
+  readonly name: string;
+  readonly version: number;
+  readonly summary: string;
+  readonly method: string;
+  readonly sources: readonly {
+    readonly id: string;
+    readonly reference: string;
+    readonly verification: "seen" | "memory";
+  }[];
+}
+
+/** A refusal as it goes over the API. */
+export interface RefusalView {
+  readonly code: RefusalCode | "bug";
+  readonly message: string;
+  readonly facts: Readonly<Record<string, unknown>>;
+  readonly faults: readonly Fault[];
+}

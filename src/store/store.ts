@@ -1,0 +1,88 @@
+import type { Change, Gesture } from "../record/change.ts";
+import type { CaseFacts } from "../record/facts.ts";
+import type { LedgerEntry } from "../record/ledger-entry.ts";
+import type { Part } from "../record/parts.ts";
+import type { Settings } from "../record/settings.ts";
+import type { DocumentRow } from "./document-row.ts";
+
+/** A case as it stands, or stood, at one change. */
+export interface CaseState {
+  readonly caseId: string;
+  /** The last change that it includes. */
+  readonly sequence: number;
+  /** The hash of that change: the head of the chain. */
+  readonly headHash: string;
+  readonly parts: readonly Part[];
+}
+
+/** Works out the ledger of a case; known gives an entry that is already stored. Called inside the transaction. */
+export type DeriveLedger = (state: CaseState, known: (id: string) => LedgerEntry | undefined) => readonly LedgerEntry[];
+
+/** Who records, when, and how the ledger follows. */
+export interface Recording {
+  readonly who: string;
+  readonly at: string;
+  readonly deriveLedger: DeriveLedger;
+}
+
+/** What stays of a case that was removed. */
+export interface Tombstone {
+  readonly caseId: string;
+  readonly headHash: string;
+  readonly at: string;
+  readonly who: string;
+}
+
+/** One thing that is wrong with what is stored. */
+export interface StoreFault {
+  readonly what: "chain" | "state" | "facts" | "film" | "document" | "schema";
+  readonly where: string;
+  readonly says: string;
+}
+
+/** The record on disk, whichever database serves it. Every write is one transaction: chain, state, facts and ledger together. */
+export interface Store {
+  settings(): Promise<Settings>;
+  writeSettings(settings: Settings): Promise<void>;
+
+  /** Facts of all cases, newest first. */
+  cases(): Promise<CaseFacts[]>;
+  /** @throws Refusal `record.notFound` */
+  readCase(caseId: string): Promise<CaseState>;
+  /** The case as it stood at a change. @throws Refusal `record.notFound` */
+  readCaseAt(caseId: string, sequence: number): Promise<CaseState>;
+  /** The chain of a case, first change first. */
+  changes(caseId: string): Promise<Change[]>;
+  /** A new case whose first change is this gesture. @throws Refusal `input.invalid`, `record.conflict` when the id is taken */
+  createCase(caseId: string, gesture: Gesture, recording: Recording): Promise<CaseState>;
+  /** @throws Refusal `input.invalid`, `record.conflict`, `record.notFound` */
+  record(caseId: string, gesture: Gesture, recording: Recording): Promise<CaseState>;
+  /** Takes back the change at the top of the history. @throws Refusal `record.nothingToUndo` */
+  undo(caseId: string, recording: Recording): Promise<CaseState>;
+  /** Takes back the undo at the top. @throws Refusal `record.nothingToUndo` */
+  redo(caseId: string, recording: Recording): Promise<CaseState>;
+  /** Removes a case and leaves a tombstone; films that no other case names go with it. */
+  removeCase(caseId: string, recording: Pick<Recording, "who" | "at">): Promise<Tombstone>;
+
+  /** The entries that hold for the case now. */
+  ledger(caseId: string): Promise<LedgerEntry[]>;
+  /** One entry, current or not. @throws Refusal `record.notFound` */
+  ledgerEntry(id: string): Promise<LedgerEntry>;
+  /** Works the ledger of a case out anew (after a setting or a topic changed). */
+  refreshLedger(caseId: string, deriveLedger: DeriveLedger): Promise<void>;
+
+  /** Keeps a film's bytes once, by content; gives their hash. Written to a temporary name, flushed, renamed. */
+  keepFilm(bytes: Uint8Array): Promise<string>;
+  /** @throws Refusal `record.notFound` */
+  readFilm(hash: string): Promise<Uint8Array>;
+
+  /** Keeps a finished document and its row. */
+  keepDocument(row: Omit<DocumentRow, "sha256" | "bytes">, bytes: Uint8Array): Promise<DocumentRow>;
+  documents(caseId: string): Promise<DocumentRow[]>;
+  /** @throws Refusal `record.notFound` */
+  readDocument(id: string): Promise<{ row: DocumentRow; bytes: Uint8Array }>;
+
+  /** Everything that is wrong: chains, states against their chains, facts against states, files against rows. */
+  verify(progress?: (done: number, all: number) => void): Promise<StoreFault[]>;
+  close(): Promise<void>;
+}

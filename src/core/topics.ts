@@ -1,8 +1,10 @@
 import { Refusal } from "./refusal.ts";
+import { canalsTopic } from "./tooth/canals-topic.ts";
+import { toothTopic } from "./tooth/tooth-topic.ts";
 import type { Topic } from "./topic.ts";
 
 /** The only register of computations; command line, forms, method pages and tests loop over it. */
-export const topics: readonly Topic[] = [];
+export const topics: readonly Topic[] = [toothTopic, canalsTopic];
 
 /**
  * The topic of a name.

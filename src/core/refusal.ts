@@ -9,6 +9,7 @@ export const refusalCodes = [
   "calibration.missing",
   "file.notImage",
   "file.truncated",
+  "file.damaged",
   "file.impossibleSize",
   "file.tooLarge",
   "file.unsupported",

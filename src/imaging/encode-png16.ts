@@ -1,0 +1,20 @@
+import { bitsChunk } from "./decode-png.ts";
+import type { FilmPixels } from "./film-pixels.ts";
+import { greyPng } from "./grey-png.ts";
+import { invertFilm } from "./invert.ts";
+import { pngChunk } from "./png-chunks.ts";
+
+/**
+ * A film as a 16-bit grey PNG without loss and without any metadata.
+ * Takes a film. Gives the file's bytes: samples as they are, and in a chunk of our own how many bits they use, so that
+ * decoding brings both back. A MONOCHROME1 film is inverted first, because a larger sample of a PNG is always brighter.
+ */
+export function encodePng16(film: FilmPixels): Uint8Array {
+  const { columns, rows, bitsStored, samples } = film.photometric === "MONOCHROME1" ? invertFilm(film) : film;
+  const bytes = new Uint8Array(2 * samples.length);
+  samples.forEach((sample, index) => {
+    bytes[2 * index] = sample >> 8;
+    bytes[2 * index + 1] = sample & 0xff;
+  });
+  return greyPng({ columns, rows, depth: 16, bytes }, [pngChunk(bitsChunk, Uint8Array.of(bitsStored))]);
+}

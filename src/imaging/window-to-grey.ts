@@ -1,0 +1,47 @@
+import { Refusal } from "../core/refusal.ts";
+import type { FilmPixels, FilmWindow } from "./film-pixels.ts";
+
+/**
+ * The grey of one stored value under a window.
+ * Takes the value and the window (width at least 1 for "linear", above 0 for the others).
+ * Gives 0..255, not rounded; larger values are never darker.
+ * @throws Refusal `input.impossible` for a width that the formula has no meaning for.
+ * @source DICOM PS3.3 C.11.2.1.2.1 linear, C.11.2.1.3.1 sigmoid, C.11.2.1.3.2 linear exact (seen, quoted)
+ */
+export function greyAt(value: number, window: FilmWindow): number {
+  checkWidth(window);
+  const { center, width } = window;
+  switch (window.function) {
+    case "linear": {
+      const [middle, half] = [center - 0.5, (width - 1) / 2];
+      if (value <= middle - half) return 0;
+      if (value > middle + half) return 255;
+      return ((value - middle) / (width - 1) + 0.5) * 255;
+    }
+    case "linearExact":
+      if (value <= center - width / 2) return 0;
+      if (value > center + width / 2) return 255;
+      return ((value - center) / width + 0.5) * 255;
+    case "sigmoid":
+      return 255 / (1 + Math.exp((-4 * (value - center)) / width));
+  }
+}
+
+function checkWidth({ center, width, function: shape }: FilmWindow): void {
+  const isPossible = Number.isFinite(center) && Number.isFinite(width) && (shape === "linear" ? width >= 1 : width > 0);
+  if (isPossible) return;
+  const needed = shape === "linear" ? "at least 1" : "above 0";
+  const says = `Cannot show grey: a ${shape} window of width ${width} about ${center} is not one; width is ${needed}`;
+  throw new Refusal("input.impossible", says, { center, width, function: shape });
+}
+
+/**
+ * A lookup table from every stored sample to the grey on the screen.
+ * Takes the window and whether larger samples are brighter (MONOCHROME2) or darker (MONOCHROME1).
+ * Gives 65,536 bytes, rounded down.
+ * @throws Refusal `input.impossible` as {@link greyAt}.
+ */
+export function windowToGrey(window: FilmWindow, photometric: FilmPixels["photometric"]): Uint8Array {
+  const grey = Uint8Array.from({ length: 65_536 }, (_, sample) => Math.floor(greyAt(sample, window)));
+  return photometric === "MONOCHROME1" ? grey.map((level) => 255 - level) : grey;
+}

@@ -1,0 +1,74 @@
+import { type ComponentType, lazy, Suspense, useState } from "react";
+import { Route, Switch } from "wouter";
+import { NothingHere } from "./parts/nothing-here.tsx";
+import { SayRefusal } from "./parts/say-refusal.tsx";
+import { ShortcutSheet } from "./parts/shortcut-sheet.tsx";
+import { useShortcut } from "./parts/shortcuts.ts";
+import { useSettings } from "./record/readings.ts";
+import { FirstStart } from "./rooms/first-start/first-start.tsx";
+import { LogbookRoom } from "./rooms/logbook/logbook-room.tsx";
+
+const CaseRoom = lazy(async () => ({ default: (await import("./rooms/case/case-room.tsx")).CaseRoom }));
+const DocumentsRoom = lazy(async () => ({
+  default: (await import("./rooms/documents/documents-room.tsx")).DocumentsRoom,
+}));
+const MethodsRoom = lazy(async () => ({ default: (await import("./rooms/methods/methods-room.tsx")).MethodsRoom }));
+const SettingsRoom = lazy(async () => ({ default: (await import("./rooms/settings/settings-room.tsx")).SettingsRoom }));
+const AboutRoom = lazy(async () => ({ default: (await import("./rooms/settings/about-room.tsx")).AboutRoom }));
+
+interface LightBoxOptions {
+  readonly caseId: string;
+  readonly filmPartId?: string;
+}
+const lightBox = import.meta.glob<{ LightBoxRoom: ComponentType<LightBoxOptions> }>(
+  "./rooms/light-box/light-box-room.tsx",
+);
+const LightBoxRoom = lazy<ComponentType<LightBoxOptions>>(async () => {
+  const [load] = Object.values(lightBox);
+  return { default: load === undefined ? NothingHere : (await load()).LightBoxRoom };
+});
+
+/** The whole window: the first question if nobody has answered it, otherwise the room that the address names. */
+export function App() {
+  const settings = useSettings();
+  const [sheet, setSheet] = useState(false);
+  useShortcut("?", "Everywhere", "This sheet", () => setSheet(true));
+  if (settings.error) return <SayRefusal of={settings.error} retry={() => void settings.refetch()} whole />;
+  if (settings.data === undefined) return <main aria-busy="true" />;
+  if (settings.data.who === "") return <FirstStart settings={settings.data} />;
+  return (
+    <>
+      <Suspense fallback={<main aria-busy="true" />}>
+        <Rooms />
+      </Suspense>
+      {sheet && <ShortcutSheet close={() => setSheet(false)} />}
+    </>
+  );
+}
+
+function Rooms() {
+  return (
+    <Switch>
+      <Route path="/">
+        <LogbookRoom />
+      </Route>
+      <Route path="/case/:caseId/light-box/:film?">
+        {({ caseId, film }) => <LightBoxRoom key={caseId} caseId={caseId} {...(film ? { filmPartId: film } : {})} />}
+      </Route>
+      <Route path="/case/:caseId/documents">{({ caseId }) => <DocumentsRoom key={caseId} caseId={caseId} />}</Route>
+      <Route path="/case/:caseId/:moment?">
+        {({ caseId, moment }) => <CaseRoom key={caseId} caseId={caseId} moment={moment ?? ""} />}
+      </Route>
+      <Route path="/methods/:topic?">{({ topic }) => <MethodsRoom topic={topic ?? ""} />}</Route>
+      <Route path="/settings">
+        <SettingsRoom />
+      </Route>
+      <Route path="/about">
+        <AboutRoom />
+      </Route>
+      <Route>
+        <NothingHere />
+      </Route>
+    </Switch>
+  );
+}

@@ -1,0 +1,4 @@
+import "./demo-mark.css";
+
+/** Stands on everything that belongs to the demo. */
+export const DemoMark = () => <span className="demo-mark">Demo: invented</span>;

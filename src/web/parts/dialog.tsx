@@ -1,0 +1,52 @@
+import { type ReactNode, useEffect, useId, useRef } from "react";
+import "./dialog.css";
+
+interface DialogOptions {
+  readonly title: string;
+  readonly close: () => void;
+  /** side: a drawer at the right edge. */
+  readonly place?: "middle" | "side";
+  readonly wide?: boolean;
+  readonly children: ReactNode;
+}
+
+/** A page above the page: keeps the focus, closes with Escape and gives the focus back. */
+export function Dialog({ title, close, place = "middle", wide = false, children }: DialogOptions) {
+  const element = useRef<HTMLDialogElement>(null);
+  const heading = useId();
+  useEffect(() => {
+    const dialog = element.current;
+    const before = document.activeElement;
+    dialog?.showModal();
+    return () => {
+      dialog?.close();
+      if (before instanceof HTMLElement && before.isConnected) before.focus();
+    };
+  }, []);
+  return (
+    <dialog
+      ref={element}
+      className={`dialog dialog-${place}`}
+      data-wide={wide}
+      aria-labelledby={heading}
+      onCancel={(event) => {
+        event.preventDefault();
+        close();
+      }}
+      onClick={(event) => event.target === element.current && close()}
+      onKeyDown={(event) => event.key === "Escape" && event.stopPropagation()}
+    >
+      <div className="dialog-page">
+        <header className="dialog-head">
+          <h2 id={heading}>{title}</h2>
+          <button type="button" className="dialog-close" onClick={close} aria-label="Close">
+            <svg viewBox="0 0 16 16" aria-hidden="true">
+              <path d="M3 3l10 10M13 3L3 13" />
+            </svg>
+          </button>
+        </header>
+        {children}
+      </div>
+    </dialog>
+  );
+}

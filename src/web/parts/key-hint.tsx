@@ -1,0 +1,8 @@
+import "./key-hint.css";
+
+/** A key as it stands on the keyboard; for the eye only, the key itself is announced by its button. */
+export const KeyHint = ({ keys }: { readonly keys: string }) => (
+  <span className="key-hint" aria-hidden="true">
+    {keys.replace("Control", "Ctrl").replaceAll("+", " ")}
+  </span>
+);

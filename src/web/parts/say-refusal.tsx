@@ -1,0 +1,37 @@
+import { Link } from "wouter";
+import type { Refused } from "../record/api.ts";
+import { Button } from "./button.tsx";
+import "./say-refusal.css";
+
+interface SayRefusalOptions {
+  readonly of: Refused;
+  readonly retry?: () => void;
+  /** The whole window has nothing else to show. */
+  readonly whole?: boolean;
+}
+
+/** Says what could not be done and offers the way out. */
+export function SayRefusal({ of: refused, retry, whole = false }: SayRefusalOptions) {
+  const says = (
+    <div className="say" role="alert">
+      <p>{refused.message}</p>
+      {refused.faults.length > 0 && (
+        <ul>
+          {refused.faults.map(({ path, says }) => (
+            <li key={path + says}>{says}</li>
+          ))}
+        </ul>
+      )}
+      {retry && <Button onClick={retry}>Try again</Button>}
+    </div>
+  );
+  if (!whole) return says;
+  return (
+    <main className="say-whole">
+      {says}
+      <p>
+        <Link href="/">Go to the logbook</Link>
+      </p>
+    </main>
+  );
+}

@@ -1,0 +1,83 @@
+import { useQuery, useQueryClient } from "@tanstack/react-query";
+import { useCallback, useMemo, useSyncExternalStore } from "react";
+import type { Operation } from "../../record/change.ts";
+import type { CaseView } from "../../server/api.ts";
+import { useAnnounce } from "../parts/announcer.tsx";
+import { ask, type Refused } from "./api.ts";
+import { SaveQueue, type SaveState } from "./save-queue.ts";
+
+const queues = new Map<string, SaveQueue>();
+
+/** Names a case in the cache of readings. */
+export const caseKey = (caseId: string) => ["case", caseId] as const;
+
+/** The queue of a case; one for the whole window. */
+export function useSaveQueue(caseId: string): SaveQueue {
+  const client = useQueryClient();
+  const known = queues.get(caseId);
+  if (known) return known;
+  const queue = new SaveQueue({
+    send: (words, operations) =>
+      ask<CaseView>(`/cases/${caseId}/gestures`, { method: "POST", body: { words, operations } }),
+    take: (view) => {
+      client.setQueryData(caseKey(caseId), view);
+      void client.invalidateQueries({ queryKey: ["changes", caseId] });
+      void client.invalidateQueries({ queryKey: ["cases"] });
+    },
+    now: () => new Date(),
+    later: (work, milliseconds) => setTimeout(work, milliseconds),
+  });
+  queues.set(caseId, queue);
+  return queue;
+}
+
+/** A case as it stands, with what this window did and the record has not taken yet laid over it. */
+export function useCase(caseId: string): {
+  readonly view: CaseView | undefined;
+  readonly error: Refused | null;
+  readonly save: SaveState;
+} {
+  const queue = useSaveQueue(caseId);
+  const { data, error } = useQuery<CaseView, Refused>({
+    queryKey: caseKey(caseId),
+    queryFn: () => ask<CaseView>(`/cases/${caseId}`),
+    refetchOnWindowFocus: () => !queue.busy,
+  });
+  const save = useSyncExternalStore(queue.watch, () => queue.state);
+  const view = useMemo(() => {
+    void save; // the overlay changes whenever the queue tells
+    return data && { ...data, parts: queue.over(data.parts) };
+  }, [data, queue, save]);
+  return { view, error, save };
+}
+
+/** Records a finished gesture, named in words; the parts change on the screen at once. Fails with {@link Refused}. */
+export function useRecord(caseId: string): (words: string, operations: readonly Operation[]) => Promise<CaseView> {
+  const queue = useSaveQueue(caseId);
+  return useCallback((words, operations) => queue.put(words, operations), [queue]);
+}
+
+function useTakeBack(caseId: string, way: "undo" | "redo") {
+  const client = useQueryClient();
+  const announce = useAnnounce();
+  const queue = useSaveQueue(caseId);
+  return useCallback(async () => {
+    if (queue.busy) return;
+    const before = client.getQueryData<CaseView>(caseKey(caseId));
+    const line = way === "undo" ? before?.undo : before?.redo;
+    if (line === undefined) return announce(way === "undo" ? "Nothing to undo" : "Nothing to redo");
+    try {
+      const view = await ask<CaseView>(`/cases/${caseId}/${way}`, { method: "POST" });
+      client.setQueryData(caseKey(caseId), view);
+      void client.invalidateQueries({ queryKey: ["changes", caseId] });
+      announce(`${way === "undo" ? "Undone" : "Done again"}: ${line.words}`);
+    } catch (error) {
+      announce(error instanceof Error ? error.message : String(error));
+    }
+  }, [announce, caseId, client, queue, way]);
+}
+
+/** Takes back the change at the top of the history, and says which. */
+export const useUndo = (caseId: string) => useTakeBack(caseId, "undo");
+/** Does again what was last taken back, and says which. */
+export const useRedo = (caseId: string) => useTakeBack(caseId, "redo");

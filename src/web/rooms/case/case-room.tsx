@@ -1,0 +1,6 @@
+/** Not written yet. */
+export const CaseRoom = ({ caseId, moment }: { readonly caseId: string; readonly moment: string }) => (
+  <main>
+    {caseId} {moment}
+  </main>
+);

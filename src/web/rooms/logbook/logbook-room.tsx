@@ -1,0 +1,2 @@
+/** Not written yet. */
+export const LogbookRoom = () => <main></main>;

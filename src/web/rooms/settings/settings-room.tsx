@@ -1,0 +1,2 @@
+/** Not written yet. */
+export const SettingsRoom = () => <main></main>;

@@ -1,0 +1,113 @@
+import { type Profile, valueAt } from "../profile.ts";
+import { type Solid, smoothIntersection, smoothStep } from "../solid.ts";
+
+/** A cusp, or the corner of an incisal edge. */
+export interface Cusp {
+  readonly x: number;
+  readonly y: number;
+  /** Height of its tip over the cementoenamel junction. */
+  readonly heightMm: number;
+}
+
+/** What a crown, with the trunk under it, is made from. Heights count from the junction: z below 0 in the crown. */
+export interface CrownShape {
+  /** Half the width from mesial to distal by z. */
+  readonly halfMesiodistal: Profile;
+  /** y of the buccal outline by z. */
+  readonly buccal: Profile;
+  /** y of the lingual outline by z. */
+  readonly lingual: Profile;
+  /** 2 is an ellipse, 3 a rounded square. */
+  readonly squareness: number;
+  readonly cusps: readonly Cusp[];
+  /** Fall of a cusp's slopes per mm. */
+  readonly cuspSlope: number;
+  /** The z at which the trunk ends: at the furcation, or 1 mm or so below the junction where there is one root. */
+  readonly trunkEndZ: number;
+  readonly enamelAtSideMm: number;
+  readonly enamelAtCuspMm: number;
+  /** How far the junction rises towards the crown at the contacts. */
+  readonly junctionRiseMm: number;
+}
+
+/** A crown as two solids: its outside, and the dentine under the enamel. Both go on below the junction as trunk. */
+export interface Crown {
+  readonly shape: CrownShape;
+  readonly outside: Solid;
+  readonly dentine: Solid;
+}
+
+const tableStepMm = 0.05;
+const cuspRoundingMm = 0.7;
+
+interface Outline {
+  readonly from: number;
+  readonly a: Float64Array;
+  readonly b: Float64Array;
+  readonly middle: Float64Array;
+}
+
+function outlineOf(shape: CrownShape): Outline {
+  const from = -Math.max(...shape.cusps.map((cusp) => cusp.heightMm)) - 1;
+  const count = Math.ceil((shape.trunkEndZ + 2 - from) / tableStepMm) + 1;
+  const outline = { from, a: new Float64Array(count), b: new Float64Array(count), middle: new Float64Array(count) };
+  for (let i = 0; i < count; i++) {
+    const z = from + i * tableStepMm;
+    const buccal = valueAt(shape.buccal, z);
+    const lingual = valueAt(shape.lingual, z);
+    outline.a[i] = valueAt(shape.halfMesiodistal, z);
+    outline.b[i] = (buccal - lingual) / 2;
+    outline.middle[i] = (buccal + lingual) / 2;
+  }
+  return outline;
+}
+
+/** z of the chewing surface: the highest of cones that stand on the cusps; grooves are where two cones meet. */
+function chewingSurface(cusps: readonly Cusp[], slope: number, loweredMm: number): (x: number, y: number) => number {
+  return (x, y) => {
+    let z = Number.POSITIVE_INFINITY;
+    for (const cusp of cusps) {
+      const across = (x - cusp.x) * (x - cusp.x) + (y - cusp.y) * (y - cusp.y);
+      const side = slope * (Math.sqrt(across + cuspRoundingMm * cuspRoundingMm) - cuspRoundingMm);
+      z = Math.min(z, loweredMm - cusp.heightMm + side);
+    }
+    return z;
+  };
+}
+
+/** Thickness of the enamel at the side: nothing at the junction, full from two fifths of the way up. */
+const sideEnamel = (shape: CrownShape, aboveJunctionMm: number): number =>
+  shape.enamelAtSideMm * Math.sqrt(smoothStep(-0.1, 4.4, aboveJunctionMm));
+
+/** The crown's solids for a shape. */
+export function crownOf(shape: CrownShape): Crown {
+  const outline = outlineOf(shape);
+  const n = shape.squareness;
+  const neck = valueAt(shape.halfMesiodistal, 0);
+  const junctionRise = (x: number): number => shape.junctionRiseMm * Math.min(1, (x / neck) * (x / neck));
+
+  const side = (x: number, y: number, z: number, insetMm: number): number => {
+    const at = Math.min(outline.a.length - 1, Math.max(0, Math.round((z - outline.from) / tableStepMm)));
+    const a = (outline.a[at] ?? 1) - insetMm;
+    const b = (outline.b[at] ?? 1) - insetMm;
+    const u = Math.abs(x) / a;
+    const v = Math.abs(y - (outline.middle[at] ?? 0)) / b;
+    const k = (u ** n + v ** n) ** (1 / n);
+    if (k < 0.2) return -Math.min(a, b) * 0.8;
+    const gx = (u / k) ** (n - 1) / a;
+    const gy = (v / k) ** (n - 1) / b;
+    return (k - 1) / Math.sqrt(gx * gx + gy * gy);
+  };
+  const steep = Math.sqrt(1 + shape.cuspSlope * shape.cuspSlope);
+  const top = chewingSurface(shape.cusps, shape.cuspSlope, 0);
+  const dentineTop = chewingSurface(shape.cusps, shape.cuspSlope * 0.8, shape.enamelAtCuspMm);
+
+  const capped = (sideDistance: number, topDistance: number, z: number, edgeMm: number): number =>
+    smoothIntersection(smoothIntersection(sideDistance, topDistance, edgeMm), z - shape.trunkEndZ, 1.2);
+  const outside: Solid = (x, y, z) => capped(side(x, y, z, 0), (top(x, y) - z) / steep, z, 1.6);
+  const dentine: Solid = (x, y, z) => {
+    const inset = sideEnamel(shape, -z - junctionRise(x));
+    return capped(side(x, y, z, inset), (dentineTop(x, y) - z) / steep, z, 1.8);
+  };
+  return { shape, outside, dentine };
+}

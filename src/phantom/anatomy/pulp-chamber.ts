@@ -1,0 +1,55 @@
+import { type Solid, smoothUnion } from "../solid.ts";
+import type { Cusp } from "./crown.ts";
+
+/** What a pulp chamber is made from. */
+export interface ChamberShape {
+  readonly halfMesiodistal: number;
+  readonly halfBuccolingual: number;
+  readonly middle: { readonly x: number; readonly y: number };
+  /** z of the roof, without the horns. */
+  readonly roofZ: number;
+  /** z of the floor. */
+  readonly floorZ: number;
+  /** How far the horns rise over the roof, 0 for none. */
+  readonly hornMm: number;
+}
+
+interface Horn {
+  readonly x: number;
+  readonly y: number;
+  readonly dx: number;
+  readonly dy: number;
+}
+
+/** Distance to a horn: a cone that leans outwards and thins as it rises. */
+function hornDistance(horn: Horn, shape: ChamberShape, at: { x: number; y: number; z: number }): number {
+  const rise = Math.min(1, Math.max(0, (shape.roofZ + 0.5 - at.z) / (shape.hornMm + 0.5)));
+  const qx = at.x - horn.x - horn.dx * rise;
+  const qy = at.y - horn.y - horn.dy * rise;
+  const qz = at.z - (shape.roofZ + 0.5 - rise * (shape.hornMm + 0.5));
+  return Math.sqrt(qx * qx + qy * qy + qz * qz) - (0.5 - 0.33 * rise);
+}
+
+/** The chamber as a solid: a rounded box whose floor bulges up, with a horn towards each cusp. */
+export function pulpChamberOf(shape: ChamberShape, cusps: readonly Cusp[]): Solid {
+  const halfHeight = (shape.floorZ - shape.roofZ) / 2;
+  const middleZ = (shape.floorZ + shape.roofZ) / 2;
+  const { halfMesiodistal: a, halfBuccolingual: b } = shape;
+  const horns = cusps.map((cusp) => ({
+    x: shape.middle.x + Math.sign(cusp.x) * Math.min(Math.abs(cusp.x) * 0.6, a * 0.62),
+    y: shape.middle.y + Math.sign(cusp.y) * Math.min(Math.abs(cusp.y) * 0.6, b * 0.62),
+    dx: Math.sign(cusp.x) * 0.25,
+    dy: Math.sign(cusp.y) * 0.25,
+  }));
+  return (x, y, z) => {
+    const px = (x - shape.middle.x) / a;
+    const py = (y - shape.middle.y) / b;
+    const bulge = 0.35 * Math.max(0, 1 - px * px - py * py);
+    const pz = (z + bulge - middleZ) / halfHeight;
+    const k = Math.sqrt(Math.sqrt(px ** 4 + py ** 4 + pz ** 4));
+    let distance = (k - 1) * Math.min(a, b, halfHeight);
+    if (distance > 3) return distance;
+    for (const horn of horns) distance = smoothUnion(distance, hornDistance(horn, shape, { x, y, z }), 0.4);
+    return distance;
+  };
+}

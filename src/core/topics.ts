@@ -1,10 +1,12 @@
+import { calibrateTopic } from "./radiograph/calibrate-topic.ts";
+import { workingLengthTopic } from "./radiograph/working-length-topic.ts";
 import { Refusal } from "./refusal.ts";
 import { canalsTopic } from "./tooth/canals-topic.ts";
 import { toothTopic } from "./tooth/tooth-topic.ts";
 import type { Topic } from "./topic.ts";
 
 /** The only register of computations; command line, forms, method pages and tests loop over it. */
-export const topics: readonly Topic[] = [toothTopic, canalsTopic];
+export const topics: readonly Topic[] = [toothTopic, canalsTopic, calibrateTopic, workingLengthTopic];
 
 /**
  * The topic of a name.

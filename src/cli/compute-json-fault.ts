@@ -48,7 +48,7 @@ export function jsonFault(text: string): JsonFault | undefined {
       const read = scalarAt(text, at, expected);
       if ("fault" in read) return placed(text, read.fault, read.accepted);
       at = afterSpace(text, read.end);
-      expected = expected === "key" || expected === "firstKey" ? "colon" : (open.at(-1) ?? "end");
+      expected = isName(expected) ? "colon" : (open.at(-1) ?? "end");
       continue;
     }
     if (mark === "{") open.push("nextOfObject");
@@ -60,11 +60,13 @@ export function jsonFault(text: string): JsonFault | undefined {
   return undefined;
 }
 
+const isName = (expected: Expected): boolean => expected === "key" || expected === "firstKey";
+
 type Read = { readonly end: number } | { readonly fault: number; readonly accepted: string };
 
 /** A name, string, number or word at a place, where one of them is expected. */
 function scalarAt(text: string, at: number, expected: Expected): Read {
-  const named = expected === "key" || expected === "firstKey";
+  const named = isName(expected);
   if (!named && expected !== "value" && expected !== "firstItem") return { fault: at, accepted: inWords[expected] };
   if (text.charAt(at) === '"') return stringAt(text, at);
   plainValue.lastIndex = at;

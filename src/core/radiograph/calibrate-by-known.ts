@@ -64,7 +64,7 @@ function impliedMagnification(input: CalibrateInput, scale: ScaleOfKnown): numbe
 }
 
 function assumptionsOfKnown(input: CalibrateInput, fromFile: readonly FileScale[]): string[] {
-  const clicks = [...new Set(input.known.map((one) => one.sigmaPx))].join(", ");
+  const clicks = [...new Set(input.known.map((one) => one.sigmaPx))].join(" or ");
   const assumptions = [
     `Each click errs by ${clicks} px (standard deviation) on each axis, independently.`,
     "The known object lies in the plane of what is measured with the scale, and at right angles to the beam.",

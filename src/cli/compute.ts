@@ -50,7 +50,7 @@ function listOfTopics(): string {
 }
 
 /** The JSON Schemas of a topic's input, as it may be written, and of its output, as it is given. */
-export const schemasOf = ({ name, version, input, output }: Topic) => ({
+const schemasOf = ({ name, version, input, output }: Topic) => ({
   topic: name,
   version,
   input: z.toJSONSchema(input, { io: "input" }),

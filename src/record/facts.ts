@@ -1,3 +1,4 @@
+import { canalsAt } from "../core/tooth/canal-root.ts";
 import { type Part, partsOf, thePart } from "./parts.ts";
 
 /** What lists and filters read about a case: one flat row, derived from the parts and rebuildable. */
@@ -63,7 +64,7 @@ function countsOf(parts: readonly Part[]) {
     visits: partsOf(parts, "visit").length,
     films: partsOf(parts, "film").length,
     mishaps: partsOf(parts, "mishap").length,
-    canals: roots.reduce((sum, root) => sum + (root.levels[0] ?? 0), 0),
+    canals: roots.reduce((sum, root) => sum + canalsAt(root.levels[0] ?? 0), 0),
   };
 }
 

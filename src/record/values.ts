@@ -12,7 +12,7 @@ export const toothNumber = z
 /** The name of a canal or root as the trade writes it: MB1, MB2, DB, P, ML. */
 export const canalName = z
   .string()
-  .regex(/^[A-Za-z][A-Za-z0-9]{0,11}$/, "is not a name of a canal: a letter, then letters and digits, 12 at most")
+  .regex(/^[A-Z][A-Za-z0-9]{0,7}$/, "is not a name of a canal: a capital and up to seven letters or digits, as MB2")
   .describe("A canal's name, as MB2.");
 /** Free words of the person; never asked for a name. */
 export const words = z.string().trim().max(8_000);

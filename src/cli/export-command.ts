@@ -1,0 +1,27 @@
+import { rename, writeFile } from "node:fs/promises";
+import { resolve } from "node:path";
+import { faultAt } from "../core/refusal.ts";
+import { writeDocument } from "../server/write-document.ts";
+import { homeFolder } from "../store/home.ts";
+import { openStore } from "../store/open-store.ts";
+import { progressLine } from "./progress-line.ts";
+import { shipped } from "./shipped.ts";
+
+/** `canalog export CASE --as deck|handout`: a document, written whole or not at all. */
+export async function exportCommand(caseId: string, options: { as: string; to?: string }): Promise<void> {
+  const { as } = options;
+  if (as !== "deck" && as !== "handout") throw faultAt("--as", `"${as}" is none of deck, handout`, "input.invalid");
+  const { store } = await openStore(homeFolder(process.env), { hold: "beside" });
+  try {
+    const line = progressLine("Writing");
+    const place = { store, shipped, now: () => new Date().toISOString() };
+    const row = await writeDocument(place, { caseId, as }, (fraction) => line.show(Math.round(fraction * 100), 100));
+    const { bytes } = await store.readDocument(row.id);
+    const target = resolve(options.to ?? row.fileName);
+    await writeFile(`${target}.part`, bytes);
+    await rename(`${target}.part`, target);
+    line.end(`Written: ${target}`);
+  } finally {
+    await store.close();
+  }
+}

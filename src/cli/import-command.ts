@@ -1,0 +1,73 @@
+import { readFile, stat } from "node:fs/promises";
+import { basename } from "node:path";
+import { faultsOf } from "../core/faults-of.ts";
+import { faultAt, Refusal } from "../core/refusal.ts";
+import { caseFileSchema } from "../record/case-file.ts";
+import { filmImportSchema } from "../server/api.ts";
+import { deriveWith } from "../server/ledger-of-store.ts";
+import { takeInFilm } from "../server/take-in-film.ts";
+import { homeFolder } from "../store/home.ts";
+import { openStore } from "../store/open-store.ts";
+import type { Store } from "../store/store.ts";
+
+interface ImportOptions {
+  readonly case?: string;
+  readonly takenOn?: string;
+  readonly purpose: string;
+}
+
+const fileLimit = 256 * 1024 * 1024;
+
+/** `canalog import FILE`: a film into a case, or a case file into the record. */
+export async function importCommand(file: string, options: ImportOptions): Promise<void> {
+  const bytes = await readWithin(file);
+  const { store } = await openStore(homeFolder(process.env), { hold: "beside" });
+  try {
+    console.log(
+      file.endsWith(".json") ? await importCase(store, bytes) : await importFilm(store, { file, bytes, options }),
+    );
+  } finally {
+    await store.close();
+  }
+}
+
+async function readWithin(file: string): Promise<Buffer> {
+  const facts = await stat(file).catch(() => undefined);
+  if (facts === undefined || !facts.isFile())
+    throw new Refusal("file.missing", `Cannot import ${file}: there is no such file`);
+  if (facts.size > fileLimit)
+    throw new Refusal("file.tooLarge", `Cannot import ${file}: ${facts.size} bytes, ${fileLimit} are accepted`);
+  return readFile(file);
+}
+
+async function importFilm(
+  store: Store,
+  from: { file: string; bytes: Buffer; options: ImportOptions },
+): Promise<string> {
+  const { file, bytes, options } = from;
+  if (options.case === undefined) throw faultAt("--case", "missing; a film belongs to a case", "input.invalid");
+  const asked = {
+    name: basename(file),
+    takenOn: options.takenOn ?? new Date().toISOString().slice(0, 10),
+    purpose: options.purpose,
+  };
+  const parsed = filmImportSchema.safeParse(asked);
+  if (!parsed.success) throw new Refusal("input.invalid", `Cannot import ${file}`, {}, faultsOf(parsed.error, asked));
+  const { partId, gesture } = await takeInFilm(store, bytes, parsed.data);
+  const recording = {
+    who: (await store.settings()).who,
+    at: new Date().toISOString(),
+    deriveLedger: await deriveWith(store),
+  };
+  await store.record(options.case, gesture, recording);
+  return `Taken in as ${partId}`;
+}
+
+async function importCase(store: Store, bytes: Buffer): Promise<string> {
+  const read: unknown = JSON.parse(bytes.toString("utf8"));
+  const parsed = caseFileSchema.safeParse(read);
+  if (!parsed.success)
+    throw new Refusal("input.invalid", "Cannot import: the case file has faults", {}, faultsOf(parsed.error, read));
+  await store.loadCaseFile(parsed.data, new Map(), await deriveWith(store));
+  return `Taken in as ${parsed.data.caseId}`;
+}

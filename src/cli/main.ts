@@ -1,0 +1,83 @@
+import { Command, CommanderError, InvalidArgumentError } from "commander";
+import { Refusal } from "../core/refusal.ts";
+import { refusalOutcome } from "../core/refusal-outcome.ts";
+import { backupCommand, restoreCommand } from "./backup-commands.ts";
+import { checkCommand } from "./check-command.ts";
+import { compute } from "./compute.ts";
+import { exportCommand } from "./export-command.ts";
+import { importCommand } from "./import-command.ts";
+import { serveCommand } from "./serve-command.ts";
+import { whereCommand } from "./where-command.ts";
+
+const program = new Command("canalog")
+  .description("The bench where the account of a treated tooth is built while the treatment happens.")
+  .exitOverride()
+  .showHelpAfterError();
+
+const portOf = (text: string): number => {
+  const port = Number(text);
+  if (!Number.isInteger(port) || port < 1 || port > 65_535)
+    throw new InvalidArgumentError("a port is a whole number from 1 to 65535");
+  return port;
+};
+
+program
+  .command("serve")
+  .description("serve the bench on this machine alone and print its address")
+  .option("--port <number>", "the port to begin with", portOf, 4270)
+  .action(serveCommand);
+program
+  .command("compute")
+  .description("compute one topic: JSON from standard input, JSON to standard output")
+  .argument("[topic]")
+  .option("--list", "the topics, one line each")
+  .option("--schema", "JSON Schema of the topic's input and output")
+  .action(async (topic: string | undefined, options: { list?: boolean; schema?: boolean }) => {
+    process.exitCode = await compute({ topic, ...options }, process);
+  });
+program
+  .command("import")
+  .description("take a film into a case, or a case file into the record")
+  .argument("<file>")
+  .option("--case <id>", "the case that the film belongs to")
+  .option("--taken-on <day>", "the film's day, YYYY-MM-DD")
+  .option("--purpose <purpose>", "diagnostic, angled, workingLength, masterCone, final, recall or other", "diagnostic")
+  .action(importCommand);
+program
+  .command("export")
+  .description("write a document of a case")
+  .argument("<case>")
+  .requiredOption("--as <document>", "deck or handout")
+  .option("--to <file>", "where to write it; default: its own name, here")
+  .action(exportCommand);
+program
+  .command("backup")
+  .description("write the whole data folder to one file, verified")
+  .argument("<file>")
+  .action(backupCommand);
+program
+  .command("restore")
+  .description("bring a data folder back from a backup, verified first")
+  .argument("<file>")
+  .option("--move-aside", "a data folder that is there is renamed, never overwritten")
+  .action(restoreCommand);
+program.command("check").description("verify chain, states, facts, films and documents").action(checkCommand);
+program.command("where").description("print the data folder").action(whereCommand);
+
+try {
+  await program.parseAsync();
+} catch (thrown) {
+  process.exitCode = exitCodeOf(thrown);
+}
+
+/** 0 for help, 2 for a call that can't be understood or an input at fault, 3 for the world's refusal, 1 for a bug. */
+function exitCodeOf(thrown: unknown): number {
+  if (thrown instanceof CommanderError) return thrown.exitCode === 0 ? 0 : 2;
+  if (!(thrown instanceof Refusal)) {
+    console.error(thrown);
+    return 1;
+  }
+  console.error(thrown.message);
+  for (const { path, says } of thrown.faults) if (!thrown.message.includes(says)) console.error(`${path}: ${says}`);
+  return refusalOutcome[thrown.code].exitCode;
+}

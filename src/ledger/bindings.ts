@@ -1,0 +1,15 @@
+import type { Binding } from "./binding.ts";
+import { calibrateBinding } from "./bindings/calibrate.ts";
+import { canalsBinding } from "./bindings/canals.ts";
+import { curvatureBinding } from "./bindings/curvature.ts";
+import { toothBinding } from "./bindings/tooth.ts";
+import { workingLengthBinding } from "./bindings/working-length.ts";
+
+/** One binding a topic, each after those whose outputs it reads. */
+export const bindings: readonly Binding[] = [
+  toothBinding,
+  canalsBinding,
+  calibrateBinding,
+  curvatureBinding,
+  workingLengthBinding,
+];

@@ -1,0 +1,57 @@
+import { Refusal } from "../core/refusal.ts";
+import { answer, type Topic } from "../core/topic.ts";
+import { hashOf } from "../record/canonical-json.ts";
+import type { LedgerEntry } from "../record/ledger-entry.ts";
+import type { Part } from "../record/parts.ts";
+import type { Settings } from "../record/settings.ts";
+import type { Binding, Gap, Question } from "./binding.ts";
+import { bindings } from "./bindings.ts";
+
+/** A case as the ledger reads it, and what the ledger needs besides. */
+export interface LedgerSource {
+  readonly caseId: string;
+  readonly parts: readonly Part[];
+  readonly settings: Settings;
+  /** The moment that new entries carry. */
+  readonly at: string;
+  /** An entry that is stored already; what is known is not computed again. */
+  readonly known: (id: string) => LedgerEntry | undefined;
+}
+
+/**
+ * The entries that hold for a case now, one for each subject of each binding, in the order of the bindings.
+ * The same input to the same version of a topic is the same entry: its id is the hash of both.
+ */
+export function deriveLedger(source: LedgerSource, among: readonly Binding[] = bindings): LedgerEntry[] {
+  const bySubject = new Map<string, LedgerEntry>();
+  const earlier = (subject: string) => {
+    const entry = bySubject.get(subject);
+    return entry?.output === undefined ? undefined : { entryId: entry.id, output: entry.output };
+  };
+  for (const { topic, ask } of among)
+    for (const asked of ask({ parts: source.parts, settings: source.settings, earlier }))
+      bySubject.set(asked.subject, entryOf(topic, asked, source));
+  return [...bySubject.values()];
+}
+
+function entryOf(topic: Topic, asked: Question | Gap, source: LedgerSource): LedgerEntry {
+  const input = "input" in asked ? asked.input : { missing: asked.why };
+  const { subject, inputPaths } = asked;
+  const id = hashOf({ caseId: source.caseId, subject, topic: topic.name, topicVersion: topic.version, input });
+  const known = source.known(id);
+  if (known !== undefined) return known;
+  const entry = { id, caseId: source.caseId, subject, topic: topic.name, topicVersion: topic.version };
+  const result = "input" in asked ? outcomeOf(topic, asked.input) : { refused: [asked.why] };
+  return { ...entry, input, inputPaths, ...result, at: source.at };
+}
+
+/** What a topic answers, or the lines in which it refuses; a fault of the program is thrown on. */
+function outcomeOf(topic: Topic, input: unknown): { output: unknown } | { refused: string[] } {
+  try {
+    return { output: answer(topic, input) };
+  } catch (thrown) {
+    if (!(thrown instanceof Refusal)) throw thrown;
+    const lines = thrown.faults.map((fault) => `${fault.path}: ${fault.says}`);
+    return { refused: lines.length > 0 ? lines : [thrown.message] };
+  }
+}

@@ -1,0 +1,63 @@
+import { partsOf, thePart } from "../record/parts.ts";
+import type { CaseSource } from "./case-source.ts";
+import { ledgerReader } from "./ledger-reader.ts";
+import { type Block, type Page, type PageModel, says } from "./page-model.ts";
+import { inWords, sentence } from "./record-words.ts";
+import { recallPages } from "./sections/after.ts";
+import { anatomyPages } from "./sections/anatomy.ts";
+import { filmPages } from "./sections/films.ts";
+import { sourcePages } from "./sections/sources.ts";
+import { canalTables } from "./sections/visits.ts";
+import { titleOf } from "./title-of.ts";
+
+/** A case on paper: what it was, what was measured on each film, what was done, how it went, and the sources. */
+export function handout(source: CaseSource): PageModel {
+  const pages = [
+    summary(source),
+    ...anatomyPages(source),
+    ...filmPages(source),
+    ...canalPages(source),
+    ...recallPages(source),
+    ...sourcePages(source),
+  ];
+  return { as: "handout", ...titleOf(source), pages };
+}
+
+function summary({ parts }: CaseSource): Page {
+  const about = thePart(parts, "case")?.body;
+  const diagnosis = partsOf(parts, "diagnosis").at(-1)?.body;
+  const plan = partsOf(parts, "plan").at(-1)?.body;
+  const blocks: Block[] = [
+    ...(about === undefined || about.complaint === ""
+      ? []
+      : [{ kind: "text" as const, heading: "Complaint", lines: [says(about.complaint)] }]),
+    ...(diagnosis === undefined
+      ? []
+      : [
+          {
+            kind: "text" as const,
+            heading: "Diagnosis",
+            lines: [says(sentence(`${inWords(diagnosis.pulpal)}; ${inWords(diagnosis.apical)}`))],
+          },
+        ]),
+    ...(plan === undefined
+      ? []
+      : [
+          {
+            kind: "text" as const,
+            heading: "Chosen",
+            lines: [says(sentence(inWords(plan.chosen))), ...(plan.because === "" ? [] : [says(plan.because)])],
+          },
+        ]),
+  ];
+  return { title: "Summary", blocks, notes: [] };
+}
+
+/** The canal table as the last visit left it. */
+function canalPages(source: CaseSource): Page[] {
+  const visits = partsOf(source.parts, "visit").sort((a, b) => (a.body.on < b.body.on ? -1 : 1));
+  const last = visits.filter((visit) => visit.body.canals.length > 0).at(-1);
+  if (last === undefined) return [];
+  const from = { parts: source.parts, read: ledgerReader(source.ledger) };
+  return [{ title: "Canals as the last visit left them", blocks: canalTables(last.body, from), notes: [] }];
+}

@@ -1,0 +1,87 @@
+import type { Figure } from "../figures/svg-tree.ts";
+
+/** A piece of text; one that is a computed number says which ledger entry and which place in its output it was read from. */
+export interface Run {
+  readonly text: string;
+  readonly number?: NumberSource;
+  /** Stands back: an interval, a unit, an aside. */
+  readonly quiet?: boolean;
+}
+
+/** Where a printed number comes from. */
+export interface NumberSource {
+  readonly ledgerEntry: string;
+  /** Path in the entry's output, as `intervals.lengthMm.low`. */
+  readonly path: string;
+}
+
+/** A line of text, run by run. */
+export type Line = readonly Run[];
+
+/** A table of native text. */
+export interface Table {
+  readonly kind: "table";
+  readonly caption: string;
+  readonly columns: readonly {
+    readonly head: string;
+    readonly align: "left" | "right" /** Share of the width. */;
+    readonly share: number;
+  }[];
+  readonly rows: readonly (readonly Line[])[];
+}
+
+/** A film with what was drawn on it, in the film's own pixels. */
+export interface FilmBlock {
+  readonly kind: "film";
+  readonly hash: string;
+  readonly columns: number;
+  readonly rows: number;
+  readonly window?: { readonly centre: number; readonly width: number; readonly invert: boolean };
+  readonly overlay: Figure;
+  readonly caption: Line;
+  readonly alternative: string;
+}
+
+/** What a page holds, in the order of reading. */
+export type Block =
+  | { readonly kind: "text"; readonly heading?: string; readonly lines: readonly Line[] }
+  | Table
+  | { readonly kind: "figure"; readonly figure: Figure; readonly caption: string }
+  | FilmBlock;
+
+/** One slide of a deck or one section of a hand-out. */
+export interface Page {
+  readonly title: string;
+  readonly subtitle?: string;
+  readonly blocks: readonly Block[];
+  /** What is said beside the page: the numbers' formulas and sources. */
+  readonly notes: readonly string[];
+}
+
+/** A document as data: everything that it says, and nothing of how it looks in one format. */
+export interface PageModel {
+  readonly as: "deck" | "handout";
+  readonly title: string;
+  /** One line that stands on every page: pseudonym, and "Demo: invented" where it is. */
+  readonly mark: string;
+  readonly demo: boolean;
+  readonly emblem?: Figure;
+  readonly pages: readonly Page[];
+}
+
+/** A plain line. */
+export const says = (text: string): Line => [{ text }];
+
+/** Every computed number that stands in a document, once for each place where it stands. */
+export function numbersIn(model: PageModel): { ledgerEntry: string; path: string; text: string }[] {
+  return model.pages
+    .flatMap((page) => page.blocks.flatMap(linesOf))
+    .flatMap((line) => line.flatMap(({ text, number }) => (number === undefined ? [] : [{ ...number, text }])));
+}
+
+function linesOf(block: Block): readonly Line[] {
+  if (block.kind === "text") return block.lines;
+  if (block.kind === "table") return block.rows.flat();
+  if (block.kind === "film") return [block.caption];
+  return [];
+}

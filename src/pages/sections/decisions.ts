@@ -1,0 +1,62 @@
+import { partsOf, thePart } from "../../record/parts.ts";
+import type { CaseSource } from "../case-source.ts";
+import { type Page, says } from "../page-model.ts";
+import { inWords, sentence } from "../record-words.ts";
+import { textBlock } from "./presenting.ts";
+
+/** The clinician's diagnosis, each time it was made. */
+export function diagnosisPages({ parts }: CaseSource): Page[] {
+  return partsOf(parts, "diagnosis").map(({ body }) => ({
+    title: "Diagnosis",
+    blocks: [
+      { kind: "text", heading: "Pulp", lines: [says(sentence(inWords(body.pulpal)))] },
+      { kind: "text", heading: "Apical tissues", lines: [says(sentence(inWords(body.apical)))] },
+      ...textBlock("Because", body.because),
+    ],
+    notes: ["Terms of the AAE/ABE consensus of 2009. The diagnosis is the clinician's own."],
+  }));
+}
+
+/** What could be done, what was chosen and why. */
+export function planPages({ parts }: CaseSource): Page[] {
+  return partsOf(parts, "plan").map(({ body }) => ({
+    title: "Options and choice",
+    blocks: [
+      {
+        kind: "table" as const,
+        caption: "Ways that were weighed",
+        columns: [
+          { head: "Way", align: "left" as const, share: 0.22 },
+          { head: "For it", align: "left" as const, share: 0.39 },
+          { head: "Against it", align: "left" as const, share: 0.39 },
+        ],
+        rows: body.options.map((option) => [
+          says(
+            option.way === body.chosen ? `${sentence(inWords(option.way))} (chosen)` : sentence(inWords(option.way)),
+          ),
+          says(option.forIt),
+          says(option.againstIt),
+        ]),
+      },
+      ...textBlock(`Chosen: ${inWords(body.chosen)}, because`, body.because),
+      ...textBlock("Risks named to the patient", body.risksNamed.join("; ")),
+    ],
+    notes: [],
+  }));
+}
+
+/** The tooth handed back: what must be restored by when, and what a later re-entry must know. */
+export function handbackPages({ parts }: CaseSource): Page[] {
+  const first = thePart(parts, "case")?.body.presentedOn;
+  if (first === undefined) return [];
+  return partsOf(parts, "handback").map(({ body }) => ({
+    title: "Hand-back",
+    blocks: [
+      ...textBlock("To be restored with", body.restoreWith),
+      ...textBlock("Orifices marked by", body.orificesMarkedBy),
+      ...textBlock("For a later re-entry", body.warnings),
+      ...textBlock("Outlook", body.prognosis),
+    ],
+    notes: [],
+  }));
+}

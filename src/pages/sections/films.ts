@@ -1,0 +1,123 @@
+import { filmMeasures } from "../../figures/film-measures.ts";
+import { type BodyOf, type Part, type PartOf, partsOf, thePart } from "../../record/parts.ts";
+import type { CaseSource } from "../case-source.ts";
+import { type LedgerReader, ledgerReader } from "../ledger-reader.ts";
+import { type FilmBlock, type Line, type Page, says, type Table } from "../page-model.ts";
+import { dayWords, inWords, sentence } from "../record-words.ts";
+
+/** Each film with what was measured on it, in the order in which they were taken. */
+export function filmPages(source: CaseSource): Page[] {
+  const first = thePart(source.parts, "case")?.body.presentedOn ?? "";
+  const read = ledgerReader(source.ledger);
+  const films = partsOf(source.parts, "film").sort((a, b) => (a.body.takenOn < b.body.takenOn ? -1 : 1));
+  return films.map((film) => {
+    const marks = marksOf(source.parts, film.id);
+    const measures = measureTable(marks, read);
+    return {
+      title: sentence(`${inWords(film.body.purpose)} film`),
+      subtitle: filmWords(film.body, first),
+      blocks: [filmBlock(film, marks, read), ...(measures === undefined ? [] : [measures]), scaleLines(film, read)],
+      notes: notesOf(film, marks, source),
+    };
+  });
+}
+
+type Mark = PartOf<"mark">;
+const marksOf = (parts: readonly Part[], film: string): Mark[] =>
+  partsOf(parts, "mark").filter((mark) => mark.body.film === film);
+
+/** `day 23, tube 20 degrees to mesial`. */
+export function filmWords(film: BodyOf<"film">, first: string): string {
+  const angle = film.horizontalAngleDeg;
+  const tube =
+    angle === undefined
+      ? ""
+      : angle === 0
+        ? ", straight"
+        : `, tube ${Math.abs(angle)}° to ${angle > 0 ? "mesial" : "distal"}`;
+  return `${dayWords(film.takenOn, first)}${tube}`;
+}
+
+/** A film as a block with its drawn measures. */
+export function filmBlock(film: PartOf<"film">, marks: readonly Mark[], read: LedgerReader): FilmBlock {
+  const { hash, columns, rows, view, caption } = film.body;
+  const overlay = filmMeasures({ columns, rows, measures: marks.flatMap((mark) => drawnMark(mark, read)) });
+  return {
+    kind: "film",
+    ...{ hash, columns, rows, overlay, alternative: overlay.alternative },
+    ...(view === undefined
+      ? {}
+      : { window: { centre: view.windowCentre, width: view.windowWidth, invert: view.invert } }),
+    caption: says(caption),
+  };
+}
+
+function drawnMark({ id, body }: Mark, read: LedgerReader): Parameters<typeof filmMeasures>[0]["measures"][number][] {
+  if (body.shape === "trace") {
+    const length = read.number(`curvature of ${id}`, "lengthMm", 1)?.text;
+    const label = [body.canal, length === undefined ? undefined : `${length} mm`]
+      .filter((piece) => piece !== undefined)
+      .join(" ");
+    return [{ kind: "trace", points: body.points, label }];
+  }
+  if (body.shape === "knownLength")
+    return [{ kind: "known", from: body.from, to: body.to, label: `${body.lengthMm} mm` }];
+  if (body.shape === "distance") return [{ kind: "length", from: body.from, to: body.to, label: body.what }];
+  if (body.shape === "spot") return [{ kind: "spot", at: body.at, label: body.what }];
+  return [{ kind: "outline", points: body.points, label: body.what }];
+}
+
+const measured = [
+  ["Length", "lengthMm", 1, "mm"],
+  ["Schneider", "schneiderDeg", 0, "°"],
+  ["Pruett angle", "pruettDeg", 0, "°"],
+  ["Pruett radius", "pruettRadiusMm", 1, "mm"],
+] as const;
+
+/** Every traced course of a film, with intervals. */
+function measureTable(marks: readonly Mark[], read: LedgerReader): Table | undefined {
+  const traces = marks.filter((mark) => read.entry(`curvature of ${mark.id}`)?.output !== undefined);
+  if (traces.length === 0) return undefined;
+  const rows = traces.map((trace): Line[] => [
+    says(trace.body.shape === "trace" ? (trace.body.canal ?? "course") : ""),
+    ...measured.map(([, name, digits, unit]) => read.withInterval(`curvature of ${trace.id}`, name, { digits, unit })),
+  ]);
+  const heads = measured.map(([head]) => ({ head, align: "left" as const, share: 0.22 }));
+  return {
+    kind: "table",
+    caption: "Measured along the traced courses (95 % intervals)",
+    columns: [{ head: "Canal", align: "left", share: 0.12 }, ...heads],
+    rows,
+  };
+}
+
+function scaleLines(film: PartOf<"film">, read: LedgerReader): { kind: "text"; heading: string; lines: Line[] } {
+  const subject = `calibrate of ${film.id}`;
+  const entry = read.entry(subject);
+  if (entry?.output === undefined)
+    return { kind: "text", heading: "Scale", lines: [says(entry?.refused?.[0] ?? "The film has no scale")] };
+  const column = read.number(subject, "mmPerPx.column", 4);
+  const relative = read.number(subject, "relativeSigma", 3);
+  const line: Line = [
+    ...(column === undefined ? [] : [column, { text: " mm per pixel" }]),
+    ...(relative === undefined
+      ? []
+      : [
+          { text: ", relative standard deviation ", quiet: true },
+          { ...relative, quiet: true },
+        ]),
+  ];
+  return { kind: "text", heading: "Scale", lines: [line, ...cautionsOf(entry.output).map(says)] };
+}
+
+/** The cautions that stand beside an output. */
+export function cautionsOf(output: unknown): string[] {
+  const cautions: unknown = typeof output === "object" && output !== null ? Reflect.get(output, "cautions") : undefined;
+  return Array.isArray(cautions) ? cautions.filter((caution): caution is string => typeof caution === "string") : [];
+}
+
+function notesOf(film: PartOf<"film">, marks: readonly Mark[], source: CaseSource): string[] {
+  const subjects = [`calibrate of ${film.id}`, ...marks.map((mark) => `curvature of ${mark.id}`)];
+  const entries = source.ledger.filter((entry) => subjects.includes(entry.subject) && entry.output !== undefined);
+  return entries.map((entry) => `${source.methods.get(entry.topic) ?? entry.topic} Ledger ${entry.id.slice(0, 12)}.`);
+}

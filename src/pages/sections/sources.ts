@@ -1,0 +1,45 @@
+import { partsOf } from "../../record/parts.ts";
+import type { CaseSource } from "../case-source.ts";
+import { type Line, type Page, says } from "../page-model.ts";
+
+/** The references of the case, and the published sources behind every number of the ledger, each with its mark. */
+export function sourcePages(source: CaseSource): Page[] {
+  const own = partsOf(source.parts, "reference").map(({ body }) =>
+    says(
+      [
+        body.authors.join(", "),
+        body.title,
+        [body.journal, body.year, body.volume, body.pages]
+          .filter((piece) => piece !== undefined && piece !== "")
+          .join(" "),
+      ]
+        .filter((piece) => piece !== "")
+        .join(". "),
+    ),
+  );
+  const behind = sourceIdsOf(source).map((id): Line => {
+    const found = source.references.get(id);
+    return found === undefined
+      ? says(id)
+      : [{ text: found.reference }, { text: found.verification === "seen" ? "" : " (value from memory)", quiet: true }];
+  });
+  const blocks = [
+    ...(own.length > 0 ? [{ kind: "text" as const, heading: "References of the case", lines: own }] : []),
+    ...(behind.length > 0 ? [{ kind: "text" as const, heading: "Behind the numbers", lines: behind }] : []),
+    { kind: "text" as const, heading: "Cautions", lines: [says(caution)] },
+  ];
+  return [{ title: "Sources", blocks, notes: [] }];
+}
+
+/** What stands under every document. */
+export const caution =
+  "These figures support, and never replace, licensed judgement, product labelling and local rules.";
+
+function sourceIdsOf({ ledger }: CaseSource): string[] {
+  const ids = ledger.flatMap(({ output }) => {
+    const basis: unknown = typeof output === "object" && output !== null ? Reflect.get(output, "basis") : undefined;
+    const sources: unknown = typeof basis === "object" && basis !== null ? Reflect.get(basis, "sources") : undefined;
+    return Array.isArray(sources) ? sources.filter((id): id is string => typeof id === "string") : [];
+  });
+  return [...new Set(ids)].sort();
+}

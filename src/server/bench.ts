@@ -1,0 +1,36 @@
+import type { DeriveLedger, Recording, Store } from "../store/store.ts";
+import type { Jobs } from "./jobs.ts";
+import type { Sessions } from "./sessions.ts";
+
+/** What every route works with. */
+export interface Bench {
+  readonly store: Store;
+  readonly sessions: Sessions;
+  readonly jobs: Jobs;
+  readonly version: string;
+  readonly home: string;
+  /** What another start of this program on this machine shows to be let in: see door-key.ts. */
+  readonly doorKey: string;
+  /** What the start found and mended after a crash, in sentences. */
+  readonly recovered: readonly string[];
+  /** The folder with the shipped data (demo, method pages, fonts). */
+  readonly shipped: string;
+  /** The built web pages, absent in tests that need none. */
+  readonly pages?: string;
+  readonly demo: Demo;
+  readonly now: () => string;
+  readonly deriveLedger: () => Promise<DeriveLedger>;
+}
+
+/** The demo: invented cases that come with the program. */
+export interface Demo {
+  readonly state: () => "loaded" | "removed" | "loading";
+  readonly load: () => Promise<void>;
+  readonly remove: () => Promise<void>;
+}
+
+/** Who records now, and how the ledger follows. */
+export async function recordingOf(bench: Bench): Promise<Recording> {
+  const settings = await bench.store.settings();
+  return { who: settings.who, at: bench.now(), deriveLedger: await bench.deriveLedger() };
+}

@@ -1,0 +1,59 @@
+import { randomUUID } from "node:crypto";
+import type { FastifyInstance } from "fastify";
+import type { ZodTypeProvider } from "fastify-type-provider-zod";
+import { z } from "zod";
+import { gestureSchema } from "../../record/change.ts";
+import { newCaseSchema } from "../api.ts";
+import { type Bench, recordingOf } from "../bench.ts";
+import { caseView, changeLine } from "../case-view.ts";
+
+const named = z.object({ caseId: z.string().regex(/^[a-z0-9-]{3,64}$/) });
+
+/** Cases: the list, one whole, its gestures, its history. */
+export async function caseRoutes(plain: FastifyInstance, bench: Bench): Promise<void> {
+  const app = plain.withTypeProvider<ZodTypeProvider>();
+  const { store } = bench;
+
+  app.get("/api/cases", () => store.cases());
+  app.post("/api/cases", { schema: { body: newCaseSchema } }, async ({ body }) => {
+    const caseId = `case-${randomUUID().slice(0, 13)}`;
+    const operations = [{ op: "put" as const, id: "about", kind: "case", baseRevision: 0, body: body.case }];
+    const words = `Case ${body.case.pseudonym}, tooth ${body.case.tooth}, opened`;
+    return caseView(store, await store.createCase(caseId, { words, operations }, await recordingOf(bench)));
+  });
+  app.get("/api/cases/:caseId", { schema: { params: named } }, async ({ params }) =>
+    caseView(store, await store.readCase(params.caseId)),
+  );
+  app.delete("/api/cases/:caseId", { schema: { params: named } }, async ({ params }) =>
+    store.removeCase(params.caseId, await recordingOf(bench)),
+  );
+  app.post(
+    "/api/cases/:caseId/gestures",
+    { schema: { params: named, body: gestureSchema } },
+    async ({ params, body }) => caseView(store, await store.record(params.caseId, body, await recordingOf(bench))),
+  );
+  historyRoutes(plain, bench);
+}
+
+function historyRoutes(plain: FastifyInstance, bench: Bench): void {
+  const app = plain.withTypeProvider<ZodTypeProvider>();
+  const { store } = bench;
+  app.post("/api/cases/:caseId/undo", { schema: { params: named } }, async ({ params }) =>
+    caseView(store, await store.undo(params.caseId, await recordingOf(bench))),
+  );
+  app.post("/api/cases/:caseId/redo", { schema: { params: named } }, async ({ params }) =>
+    caseView(store, await store.redo(params.caseId, await recordingOf(bench))),
+  );
+  app.get("/api/cases/:caseId/changes", { schema: { params: named } }, async ({ params }) =>
+    (await store.changes(params.caseId)).map(changeLine),
+  );
+  const then = named.extend({ sequence: z.coerce.number().int().min(1) });
+  app.get("/api/cases/:caseId/at/:sequence", { schema: { params: then } }, async ({ params }) => {
+    const {
+      undo: _undo,
+      redo: _redo,
+      ...view
+    } = await caseView(store, await store.readCaseAt(params.caseId, params.sequence));
+    return view;
+  });
+}

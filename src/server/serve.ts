@@ -1,0 +1,88 @@
+import { readFile } from "node:fs/promises";
+import { join } from "node:path";
+import { Refusal } from "../core/refusal.ts";
+import { homeFolder } from "../store/home.ts";
+import { openStore } from "../store/open-store.ts";
+import { buildApp } from "./app.ts";
+import type { Bench } from "./bench.ts";
+import { demoOf } from "./demo.ts";
+import { makeDoorKey, openAddress } from "./door-key.ts";
+import { makeJobs } from "./jobs.ts";
+import { deriveWith } from "./ledger-of-store.ts";
+import { makeSessions } from "./sessions.ts";
+
+/** How to serve: where the program's own files are, where the record is kept, which port is wanted. */
+export interface ServeOptions {
+  readonly shipped: string;
+  readonly env: NodeJS.ProcessEnv;
+  readonly port: number;
+  readonly say: (line: string) => void;
+}
+
+/** A server that listens. */
+export interface Serving {
+  readonly port: number;
+  /** The address with its one-time code. */
+  readonly address: string;
+  readonly close: () => Promise<void>;
+}
+
+/**
+ * Opens the record and listens on 127.0.0.1 alone; a port in use picks the next.
+ * @throws Refusal `server.alreadyRunning` with the address where it runs, and the store's refusals
+ */
+export async function serve(options: ServeOptions): Promise<Serving> {
+  const { shipped, say } = options;
+  const home = homeFolder(options.env);
+  const { store, lock, recovered, migratedCopy } = await openStore(home);
+  for (const line of recovered) say(`Recovered: ${line}`);
+  if (migratedCopy !== undefined) say(`The record now has this version's form; the copy from before: ${migratedCopy}`);
+  try {
+    const door = await makeDoorKey(home);
+    const bench: Bench = {
+      ...{ store, home, shipped, recovered, doorKey: door.key },
+      ...{ version: await versionOf(shipped), pages: join(shipped, "dist", "web") },
+      ...{ sessions: makeSessions(), jobs: makeJobs() },
+      demo: await demoOf({ store, home, shipped, say }),
+      now: () => new Date().toISOString(),
+      deriveLedger: () => deriveWith(store),
+    };
+    const app = await buildApp(bench);
+    const port = await listen(app, options.port);
+    lock?.servesAt(port);
+    const close = async (): Promise<void> => {
+      await app.close();
+      await door.release();
+      await store.close();
+    };
+    return { port, address: openAddress(port, bench.sessions.newCode()), close };
+  } catch (thrown) {
+    await store.close();
+    throw thrown;
+  }
+}
+
+type Listening = Awaited<ReturnType<typeof buildApp>>;
+
+/** Listens on the first free port from the wanted one on. */
+async function listen(app: Listening, wanted: number): Promise<number> {
+  for (let port = wanted; port < wanted + 50; port += 1) {
+    try {
+      await app.listen({ host: "127.0.0.1", port });
+      const address = app.server.address();
+      return typeof address === "object" && address !== null ? address.port : port;
+    } catch (thrown) {
+      if (!(thrown instanceof Error) || Reflect.get(thrown, "code") !== "EADDRINUSE") throw thrown;
+    }
+  }
+  throw new Refusal(
+    "server.portInUse",
+    `Cannot listen: ports ${wanted} to ${wanted + 49} are all in use; name another with -- --port N`,
+  );
+}
+
+async function versionOf(shipped: string): Promise<string> {
+  const read: unknown = JSON.parse(await readFile(join(shipped, "package.json"), "utf8"));
+  const version: unknown = typeof read === "object" && read !== null ? Reflect.get(read, "version") : undefined;
+  return typeof version === "string" ? version : "unknown";
+}

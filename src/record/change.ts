@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { Refusal } from "../core/refusal.ts";
+import { faultAt, Refusal } from "../core/refusal.ts";
 import { canonicalJson, hashOf } from "./canonical-json.ts";
 import { partIdSchema } from "./part.ts";
 import { type Part, partTypes } from "./parts.ts";
@@ -75,9 +75,11 @@ export interface Conflict {
 /**
  * The patches that a gesture makes on the parts of a case.
  * @throws Refusal `input.invalid` for a body that does not fit, `record.conflict` (facts.conflicts: {@link Conflict}[])
- * when a part has changed since the person saw it, `input.impossible` for a second part of a kind that stands once.
+ * when a part has changed since the person saw it, `input.impossible` for a second part of a kind that stands once, for
+ * a part that is touched twice in one gesture, and for taking away what says which tooth of whom it is.
  */
 export function patchesOf(gesture: Gesture, parts: readonly Part[]): PartPatch[] {
+  checkGesture(gesture);
   const conflicts = gesture.operations.flatMap((operation) => conflictOf(operation, parts));
   if (conflicts.length > 0)
     throw new Refusal(
@@ -88,6 +90,18 @@ export function patchesOf(gesture: Gesture, parts: readonly Part[]): PartPatch[]
   const patches = gesture.operations.map((operation) => patchOf(operation, parts));
   checkSingles(apply(parts, patches));
   return patches.filter((patch) => canonicalJson(patch.before) !== canonicalJson(patch.after));
+}
+
+/** One gesture touches a part once (else its inverse would be ambiguous), and a case never loses what it is about. */
+function checkGesture(gesture: Gesture): void {
+  const seen = new Set<string>();
+  gesture.operations.forEach(({ id, op, kind }, index) => {
+    const path = `operations[${index}]`;
+    if (seen.has(id)) throw faultAt(`${path}.id`, `${id} is touched twice in one gesture; touch each part once`);
+    seen.add(id);
+    if (op === "remove" && kind === "case")
+      throw faultAt(path, "takes away what says which tooth of whom it is; remove the whole case instead");
+  });
 }
 
 function conflictOf(operation: Operation, parts: readonly Part[]): Conflict[] {

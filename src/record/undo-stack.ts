@@ -10,7 +10,8 @@ export interface UndoStack {
 
 /**
  * What stands at the top of a case's history. Takes the changes in order; an undo names the change it takes back, a redo
- * names the undo it takes back, and any other change forgets what could be redone.
+ * names the undo it takes back, and any other change forgets what could be redone. The first change made the case and is
+ * never taken back: a case is removed whole, not undone.
  */
 export function undoStack(changes: readonly Pick<Change, "sequence" | "inverts">[]): UndoStack {
   const done: number[] = [];
@@ -27,5 +28,6 @@ export function undoStack(changes: readonly Pick<Change, "sequence" | "inverts">
       done.push(sequence);
     }
   }
-  return { undo: done.at(-1), redo: undone.at(-1) };
+  const last = done.at(-1);
+  return { undo: last === 1 ? undefined : last, redo: undone.at(-1) };
 }

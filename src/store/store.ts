@@ -1,3 +1,4 @@
+import type { CaseFile } from "../record/case-file.ts";
 import type { Change, Gesture } from "../record/change.ts";
 import type { CaseFacts } from "../record/facts.ts";
 import type { LedgerEntry } from "../record/ledger-entry.ts";
@@ -35,7 +36,7 @@ export interface Tombstone {
 
 /** One thing that is wrong with what is stored. */
 export interface StoreFault {
-  readonly what: "chain" | "state" | "facts" | "film" | "document" | "schema";
+  readonly what: "chain" | "state" | "facts" | "ledger" | "film" | "document" | "settings" | "tombstone" | "schema";
   readonly where: string;
   readonly says: string;
 }
@@ -49,7 +50,7 @@ export interface Store {
   cases(): Promise<CaseFacts[]>;
   /** @throws Refusal `record.notFound` */
   readCase(caseId: string): Promise<CaseState>;
-  /** The case as it stood at a change. @throws Refusal `record.notFound` */
+  /** The case as it stood at a change. @throws Refusal `record.notFound`, `store.brokenChain` */
   readCaseAt(caseId: string, sequence: number): Promise<CaseState>;
   /** The chain of a case, first change first. */
   changes(caseId: string): Promise<Change[]>;
@@ -57,12 +58,23 @@ export interface Store {
   createCase(caseId: string, gesture: Gesture, recording: Recording): Promise<CaseState>;
   /** @throws Refusal `input.invalid`, `record.conflict`, `record.notFound` */
   record(caseId: string, gesture: Gesture, recording: Recording): Promise<CaseState>;
-  /** Takes back the change at the top of the history. @throws Refusal `record.nothingToUndo` */
-  undo(caseId: string, recording: Recording): Promise<CaseState>;
-  /** Takes back the undo at the top. @throws Refusal `record.nothingToUndo` */
-  redo(caseId: string, recording: Recording): Promise<CaseState>;
+  /**
+   * Takes back the change at the top of the history; the first change is never taken back. `seen` is the change that the
+   * person believes to be at the top. @throws Refusal `record.nothingToUndo`, `record.conflict`
+   */
+  undo(caseId: string, recording: Recording, seen?: number): Promise<CaseState>;
+  /** Takes back the undo at the top. @throws Refusal `record.nothingToUndo`, `record.conflict` */
+  redo(caseId: string, recording: Recording, seen?: number): Promise<CaseState>;
+  /**
+   * Records a case file as a new case: each gesture with its own moment and writer, the ledger once at the end. Films are
+   * bytes by their hash; those that are kept already may be left out.
+   * @throws Refusal `input.invalid`, `input.impossible`, `record.conflict`, `file.missing`
+   */
+  loadCaseFile(file: CaseFile, films: ReadonlyMap<string, Uint8Array>, deriveLedger: DeriveLedger): Promise<CaseState>;
   /** Removes a case and leaves a tombstone; films that no other case names go with it. */
   removeCase(caseId: string, recording: Pick<Recording, "who" | "at">): Promise<Tombstone>;
+  /** What stays of the cases that were removed, oldest first. */
+  tombstones(): Promise<Tombstone[]>;
 
   /** The entries that hold for the case now. */
   ledger(caseId: string): Promise<LedgerEntry[]>;

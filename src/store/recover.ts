@@ -1,0 +1,26 @@
+import { readdir, rm } from "node:fs/promises";
+import { join } from "node:path";
+import type { Db } from "./dialect.ts";
+import { fileFolders, keptFiles, temporaryEnd } from "./kept-files.ts";
+import { finishFiles } from "./unfinished-files.ts";
+
+/** Finishes what a crash cut short; gives one plain sentence for each thing found and done. Only for the holder of the home. */
+export async function recover(db: Db, home: string): Promise<string[]> {
+  const parts = await removeTemporary(home);
+  const unnamed = await finishFiles(db, home);
+  return [
+    ...(parts === 0 ? [] : [`${counted(parts, "half-written file")} left by a write that was cut short: removed.`]),
+    ...(unnamed.length === 0
+      ? []
+      : [`${counted(unnamed.length, "file")} that no case names (import or removal cut short): removed.`]),
+  ];
+}
+
+const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? "" : "s"}`;
+
+async function removeTemporary(home: string): Promise<number> {
+  const inFolders = await Promise.all(fileFolders.map((folder) => keptFiles(home, folder)));
+  const paths = [...(await readdir(home)), ...inFolders.flat()].filter((path) => path.endsWith(temporaryEnd));
+  for (const path of paths) await rm(join(home, path), { force: true, recursive: true });
+  return paths.length;
+}

@@ -38,7 +38,7 @@ export const calibrateInput = z
 export type CalibrateInput = z.infer<typeof calibrateInput>;
 
 /** Where a scale came from, best first. */
-export const scaleOrigins = [
+const scaleOrigins = [
   "knownLength",
   "pixelSpacingFiducial",
   "pixelSpacingGeometry",
@@ -46,7 +46,7 @@ export const scaleOrigins = [
   "detectorSpacing",
   "pixelSpacingOfUnknownOrigin",
 ] as const;
-/** See {@link scaleOrigins}. */
+/** Where a scale came from. */
 export type ScaleOrigin = (typeof scaleOrigins)[number];
 
 const disagreementSchema = z.strictObject({

@@ -4,7 +4,7 @@ import type { MmPerPx } from "./points-in-plane.ts";
 import { sphereShadowMm } from "./projection.ts";
 
 /** One known length as measured: its length in square pixels of the film's mean spacing, and what a click error does. */
-export interface MeasuredKnown {
+interface MeasuredKnown {
   readonly lengthMm: number;
   readonly onFilmPx: number;
   readonly sigmaPx: number;

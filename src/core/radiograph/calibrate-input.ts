@@ -1,18 +1,21 @@
 import { z } from "zod";
 import { intervalSchema, outputParts } from "../basis.ts";
 
-const place = z.tuple([z.number(), z.number()]).describe("[u, v] in px: to the right, down.");
-const spacing = z.tuple([z.number().positive(), z.number().positive()]);
+/** Far wider than any film, so that only a slip falls outside. */
+const coordinate = z.number().min(-100_000).max(100_000);
+const place = z.tuple([coordinate, coordinate]).describe("[u, v] in px: to the right, down.");
+const step = z.number().min(0.0001).max(5);
+const spacing = z.tuple([step, step]);
 
 const knownSchema = z.strictObject({
   kind: z
     .enum(["length", "sphere"])
     .default("length")
     .describe("What was marked: a length, or a sphere across its shadow."),
-  lengthMm: z.number().positive().describe("The true length; of a sphere its diameter."),
+  lengthMm: z.number().min(0.01).max(500).describe("The true length; of a sphere its diameter."),
   from: place,
   to: place,
-  sigmaPx: z.number().positive().default(1).describe("Standard deviation of a click, px per axis."),
+  sigmaPx: z.number().min(0.001).max(100).default(1).describe("Standard deviation of a click, px per axis."),
 });
 /** One object of known size, marked on the film. */
 export type Known = z.infer<typeof knownSchema>;
@@ -29,7 +32,7 @@ export const calibrateInput = z
       .optional()
       .describe("How the file says pixelSpacingMm came about: from an object on the film, or by its magnification."),
     geometry: z
-      .strictObject({ sourceToToothMm: z.number().positive(), toothToDetectorMm: z.number().min(0) })
+      .strictObject({ sourceToToothMm: z.number().min(1).max(5_000), toothToDetectorMm: z.number().min(0).max(1_000) })
       .optional()
       .describe("Where source and detector stood: gives the magnification, and the shadow of a sphere."),
   })

@@ -120,4 +120,42 @@ describe("calibrate, whatever the lengths", () => {
     // 5 % shorter is 10 px of 200, 6.6 standard deviations.
     expect(shareNamed(0.95)).toBeGreaterThan(0.98);
   });
+
+  it("answers or refuses every input that is well formed, and never breaks", () => {
+    const within = (low: number, high: number) =>
+      fc.oneof(fc.constantFrom(low, high), fc.double({ min: low, max: high, noNaN: true }));
+    const place = fc.tuple(within(-100_000, 100_000), within(-100_000, 100_000));
+    const known = fc.record(
+      {
+        kind: fc.constantFrom("length", "sphere"),
+        lengthMm: within(0.01, 500),
+        from: place,
+        to: place,
+        sigmaPx: within(0.001, 100),
+      },
+      { requiredKeys: ["lengthMm", "from", "to"] },
+    );
+    const spacing = fc.tuple(within(0.0001, 5), within(0.0001, 5));
+    const input = fc.record(
+      {
+        known: fc.array(known, { maxLength: 4 }),
+        detectorSpacingMm: spacing,
+        magnification: within(1, 3),
+        pixelSpacingMm: spacing,
+        calibrationType: fc.constantFrom("fiducial", "geometry"),
+        geometry: fc.record({ sourceToToothMm: within(1, 5_000), toothToDetectorMm: within(0, 1_000) }),
+      },
+      { requiredKeys: [] },
+    );
+    fc.assert(
+      fc.property(input, (raw) => {
+        try {
+          expect(answer(calibrateTopic, raw).mmPerPx.column).toBeGreaterThan(0);
+        } catch (thrown) {
+          expect(thrown).toMatchObject({ code: expect.stringMatching(/^(calibration\.missing|input\.impossible)$/) });
+        }
+      }),
+      { numRuns: 2_000 },
+    );
+  });
 });

@@ -56,7 +56,7 @@ describe("C1: a known length", () => {
   });
 
   it("asks again where the unit looks wrong", () => {
-    expect(calibrate({ known: [bar(2100, 400)] }).cautions.join()).toContain("unlikely for a dental film");
+    expect(calibrate({ known: [bar(210, 400)] }).cautions.join()).toContain("unlikely for a dental film");
     expect(calibrate({ known: [bar(21, 400)] }).cautions).toEqual([]);
   });
 });
@@ -296,6 +296,8 @@ describe("refusals", () => {
 
   it.each([
     [{ known: [bar(0, 400)] }, "known[0].lengthMm"],
+    [{ known: [bar(501, 400)] }, "known[0].lengthMm"],
+    [{ known: [bar(20, 100_000)] }, "known[0].to[0]"],
     [{ known: [bar(20, 400, 0)] }, "known[0].sigmaPx"],
     [{ detectorSpacingMm: [0.05] }, "detectorSpacingMm"],
     [{ detectorSpacingMm: [0.05, -0.05] }, "detectorSpacingMm[1]"],

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { intervalSchema, outputParts } from "../basis.ts";
 
-const length = z.number().positive().max(60);
+const length = z.number().min(0.1).max(60);
 
 /** One canal's readings on one film, and what is known beside them. */
 export const workingLengthInput = z.strictObject({
@@ -13,7 +13,7 @@ export const workingLengthInput = z.strictObject({
     })
     .optional()
     .describe("An instrument of known length in the canal on this film."),
-  sigmaMm: z.number().positive().max(5).default(0.1).describe("Standard deviation of one reading on the film."),
+  sigmaMm: z.number().min(0.0001).max(5).default(0.1).describe("Standard deviation of one reading on the film."),
   stopShortMm: z
     .number()
     .min(0)

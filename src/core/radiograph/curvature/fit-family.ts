@@ -1,0 +1,137 @@
+import { dot, minus, vector } from "../../geometry/vector.ts";
+import { cholesky, solveCholesky } from "../../statistics/solve-linear.ts";
+import { type Course, placeAt } from "./course.ts";
+import { type Family, type ParameterKind, parameterKinds } from "./family.ts";
+import { type Projection, project } from "./project.ts";
+import { bendsOf, courseOf } from "./shape-of.ts";
+import type { Trace } from "./trace.ts";
+
+/** A family laid through a trace by least squares. */
+export interface FamilyFit {
+  readonly family: Family;
+  readonly parameters: Float64Array;
+  readonly course: Course;
+  readonly projection: Projection;
+  /** J'J row by row: what the points say about the parameters, in units of one squared residual. */
+  readonly information: Float64Array;
+  /** Residuals less parameters. */
+  readonly freedom: number;
+}
+
+/** Where a fit stands while it runs. */
+interface Standing {
+  readonly parameters: Float64Array;
+  readonly course: Course;
+  readonly projection: Projection;
+}
+
+/**
+ * The parameters of a family with the least sum of squared distances between points and course, found by the method of
+ * Levenberg and Marquardt from one start; undefined where the start is no course of that family.
+ * @source D. W. Marquardt, "An algorithm for least-squares estimation of nonlinear parameters", J Soc Ind Appl Math
+ * 1963;11:431-441 (memory); the places on the course are projected anew at every step, docs/methods/curvature.md C4
+ */
+export function fitFamily(family: Family, trace: Trace, start: Float64Array, rounds: number): FamilyFit | undefined {
+  const begin = stand(family, trace, start, trace.along);
+  if (begin === undefined) return undefined;
+  let standing: Standing = begin;
+  let damping = 1e-3;
+  let slope = slopes(family, trace, standing);
+  for (let round = 0; round < rounds; round++) {
+    const step = dampedStep(slope, damping);
+    const next: Standing | undefined =
+      step && stand(family, trace, added(standing.parameters, step), standing.projection.places);
+    if (next === undefined || next.projection.squares > standing.projection.squares) {
+      if (damping > 1e9) break;
+      damping *= 5;
+      continue;
+    }
+    const gain = standing.projection.squares - next.projection.squares;
+    const done = gain <= 1e-9 * standing.projection.squares + 1e-22 * trace.lengthMm ** 2;
+    standing = next;
+    slope = slopes(family, trace, standing);
+    damping = Math.max(damping / 5, 1e-12);
+    if (done) break;
+  }
+  const freedom = standing.projection.residuals.length - standing.parameters.length;
+  return { family, ...standing, information: slope.information, freedom };
+}
+
+function stand(family: Family, trace: Trace, parameters: Float64Array, near: readonly number[]): Standing | undefined {
+  if (!isCourse(family, trace, parameters)) return undefined;
+  const course = courseOf(family, trace.anchor, parameters);
+  return { parameters, course, projection: project(course, trace.points, trace.anchor.across, near) };
+}
+
+/** Whether bends lie inside the trace, in order, none shorter than half a step between points, none turning over 270 degrees. */
+export function isCourse(family: Family, trace: Trace, parameters: ArrayLike<number>): boolean {
+  const shortest = Math.min(trace.lengthMm / 100, trace.lengthMm / (2 * trace.points.length));
+  let reached = 0;
+  for (const bend of bendsOf(family, trace.anchor.across, parameters)) {
+    const from = Math.max(bend.from, 0);
+    const to = Math.min(bend.to, trace.lengthMm);
+    const inside = bend.from === Number.NEGATIVE_INFINITY || bend.from >= reached;
+    const before = bend.to === Number.POSITIVE_INFINITY || bend.to <= trace.lengthMm;
+    const turned = Math.abs(bend.curvature) * (to - from) * (1 - bend.rampShare);
+    if (!inside || !before || to - from < shortest || turned > 4.7) return false;
+    if (bend.rampShare < 0 || bend.rampShare > 0.5) return false;
+    reached = to;
+  }
+  return Math.abs(parameters[trace.anchor.across] ?? 0) < 5;
+}
+
+interface Slopes {
+  readonly information: Float64Array;
+  readonly gradient: Float64Array;
+}
+
+/** J'J and J'r by forward differences, with places and directions held: the shift along the course is of second order. */
+function slopes(family: Family, trace: Trace, standing: Standing): Slopes {
+  const { across } = trace.anchor;
+  const { places, directions, residuals } = standing.projection;
+  const count = standing.parameters.length;
+  const here = places.map((s) => placeAt(standing.course, s));
+  const columns = parameterKinds(family, across).map((kind, index) => {
+    const step = stepOf(kind, trace.lengthMm);
+    const moved = Float64Array.from(standing.parameters);
+    moved[index] = (moved[index] ?? 0) + step;
+    const course = courseOf(family, trace.anchor, moved);
+    const shifts = here.map((place, at) => minus(placeAt(course, places[at] ?? 0), place));
+    return directions.map((direction, at) => dot(shifts[Math.floor(at / across)] ?? none, direction) / step);
+  });
+  const information = new Float64Array(count * count);
+  const gradient = new Float64Array(count);
+  for (let row = 0; row < count; row++) {
+    const left = columns[row] ?? [];
+    gradient[row] = sumOfProducts(left, residuals);
+    for (let column = 0; column <= row; column++) {
+      const product = sumOfProducts(left, columns[column] ?? []);
+      information[row * count + column] = product;
+      information[column * count + row] = product;
+    }
+  }
+  return { information, gradient };
+}
+
+const none = vector(0, 0);
+
+const stepOf = (kind: ParameterKind, lengthMm: number): number => {
+  if (kind === "offset" || kind === "position") return 1e-6 * lengthMm;
+  return kind === "curvature" ? 1e-6 / lengthMm : 1e-6;
+};
+
+function dampedStep(slope: Slopes, damping: number): Float64Array | undefined {
+  const count = slope.gradient.length;
+  const damped = Float64Array.from(slope.information);
+  for (let at = 0; at < count; at++) damped[at * count + at] = (damped[at * count + at] ?? 0) * (1 + damping) + 1e-14;
+  const lower = cholesky(damped, count);
+  return lower && solveCholesky(lower, slope.gradient);
+}
+
+const added = (a: Float64Array, b: Float64Array): Float64Array => a.map((value, index) => value + (b[index] ?? 0));
+
+function sumOfProducts(a: readonly number[], b: readonly number[]): number {
+  let sum = 0;
+  for (let index = 0; index < a.length; index++) sum += (a[index] ?? 0) * (b[index] ?? 0);
+  return sum;
+}

@@ -69,7 +69,7 @@ function filmOf({ columns, rows, components, data }: DecodedJpeg): FilmPixels {
     columns,
     rows,
     bitsStored: 8,
-    samples: wasColour ? luminanceOf(data, { step: 3, apart: 1 }, columns * rows) : Uint16Array.from(data),
+    samples: wasColour ? luminanceOf(data, { step: 3, apart: 1 }, columns * rows) : new Uint16Array(data),
     photometric: "MONOCHROME2",
     technical: { sourceFormat: "jpeg", wasColour, lossy: true },
   };

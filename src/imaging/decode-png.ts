@@ -102,7 +102,7 @@ function greySamples(
   const { columns, rows, depth } = header;
   if (depth < 8) return { bitsStored: depth, samples: unpackedBits(png.data, header) };
   const step = channelsOf(header);
-  const samples = step === 1 ? Uint16Array.from(png.data) : everyNth(png.data, step, columns * rows);
+  const samples = step === 1 ? new Uint16Array(png.data) : everyNth(png.data, step, columns * rows);
   const own = chunks.find((chunk) => chunk.type === bitsChunk)?.data[0];
   if (depth === 16 && own !== undefined && samples.every((sample) => sample < 2 ** own))
     return { bitsStored: own, samples };
@@ -110,7 +110,9 @@ function greySamples(
 }
 
 function everyNth(data: ArrayLike<number>, step: number, count: number): Uint16Array {
-  return Uint16Array.from({ length: count }, (_, index) => data[index * step] ?? 0);
+  const samples = new Uint16Array(count);
+  for (let index = 0; index < count; index++) samples[index] = data[index * step] ?? 0;
+  return samples;
 }
 
 /** Samples of less than a byte, which stand packed with the first pixel in the highest bits, each row on its own. */
@@ -129,6 +131,6 @@ function unpackedBits(packed: ArrayLike<number>, header: PngHeader): Uint16Array
 
 function paletteSamples(png: DecodedPng, header: PngHeader): Uint16Array {
   const grey = (png.palette ?? []).map(([red = 0, green = 0, blue = 0]) => luminance(red, green, blue));
-  const indices = header.depth < 8 ? unpackedBits(png.data, header) : Uint16Array.from(png.data);
+  const indices = header.depth < 8 ? unpackedBits(png.data, header) : new Uint16Array(png.data);
   return indices.map((index) => grey[index] ?? 0);
 }

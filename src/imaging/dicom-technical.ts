@@ -74,9 +74,11 @@ function spacingAt(dataSet: DataSet, tag: string): readonly [number, number] | u
   return row !== undefined && column !== undefined && row > 0 && column > 0 ? [row, column] : undefined;
 }
 
+/** The parser's own reading of numbers breaks on fewer values than asked for, which real files have. */
 function numberAt(dataSet: DataSet, tag: string, index = 0): number | undefined {
-  const value = dataSet.floatString(tag, index);
-  return value !== undefined && Number.isFinite(value) ? value : undefined;
+  const text = dataSet.string(tag)?.split("\\")[index]?.trim() ?? "";
+  const value = Number(text);
+  return text !== "" && Number.isFinite(value) ? value : undefined;
 }
 
 const textAt = (dataSet: DataSet, tag: string): string | undefined => dataSet.string(tag)?.trim();

@@ -19,8 +19,8 @@ export interface ColourLayout {
  */
 export function luminanceOf(components: ArrayLike<number>, layout: ColourLayout, pixels: number): Uint16Array {
   const { step, apart } = layout;
-  const at = (index: number) => components[index] ?? 0;
-  return Uint16Array.from({ length: pixels }, (_, pixel) =>
-    luminance(at(pixel * step), at(pixel * step + apart), at(pixel * step + 2 * apart)),
-  );
+  const samples = new Uint16Array(pixels);
+  for (let pixel = 0, at = 0; pixel < pixels; pixel++, at += step)
+    samples[pixel] = luminance(components[at] ?? 0, components[at + apart] ?? 0, components[at + 2 * apart] ?? 0);
+  return samples;
 }

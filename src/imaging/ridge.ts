@@ -75,7 +75,7 @@ function checkOptions(film: FilmPixels, scalesPx: readonly number[], rows: { fro
 function planeOf(film: FilmPixels, rows: { from: number; to: number }, margin: number): { plane: Plane; from: number } {
   const from = Math.max(0, rows.from - margin);
   const to = Math.min(film.rows, rows.to + margin);
-  const values = Float64Array.from(film.samples.subarray(from * film.columns, to * film.columns));
+  const values = new Float64Array(film.samples.subarray(from * film.columns, to * film.columns));
   return { plane: { columns: film.columns, rows: to - from, values }, from };
 }
 

@@ -13,19 +13,22 @@ export function greyAt(value: number, window: FilmWindow): number {
   const { center, width } = window;
   switch (window.function) {
     case "linear": {
-      const [middle, half] = [center - 0.5, (width - 1) / 2];
-      if (value <= middle - half) return 0;
-      if (value > middle + half) return 255;
-      return ((value - middle) / (width - 1) + 0.5) * 255;
+      const black = center - 0.5 - (width - 1) / 2;
+      if (value <= black) return 0;
+      if (value > black + width - 1) return 255;
+      return rising(value - black, width - 1);
     }
     case "linearExact":
       if (value <= center - width / 2) return 0;
       if (value > center + width / 2) return 255;
-      return ((value - center) / width + 0.5) * 255;
+      return rising(value - (center - width / 2), width);
     case "sigmoid":
       return 255 / (1 + Math.exp((-4 * (value - center)) / width));
   }
 }
+
+/** The standard's straight line, counted from its black end: a grey that is a whole number then comes out as one. */
+const rising = (aboveBlack: number, span: number): number => (aboveBlack * 255) / span;
 
 function checkWidth({ center, width, function: shape }: FilmWindow): void {
   const isPossible = Number.isFinite(center) && Number.isFinite(width) && (shape === "linear" ? width >= 1 : width > 0);

@@ -43,7 +43,8 @@ export function leastCostTree(field: CostField, start: number, bounds: FieldBoun
   checkStart(field, start, bounds);
   const { columns, rows, cost } = field;
   const costTo = new Float64Array(columns * rows).fill(Number.POSITIVE_INFINITY);
-  const before = Int32Array.from({ length: columns * rows }, (_, index) => index);
+  const before = new Int32Array(columns * rows);
+  for (let index = 0; index < before.length; index++) before[index] = index;
   const tree = { columns, rows, start, costTo, before };
   const { smallest, largest } = rangeOf(field, bounds);
   const queue = new BucketQueue(cost.length, { shortest: smallest, longest: largest * Math.SQRT2 });

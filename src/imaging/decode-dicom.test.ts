@@ -1,0 +1,281 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { Refusal } from "../core/refusal.ts";
+import { decodeFilm } from "./decode-film.ts";
+import { greyAt } from "./window-to-grey.ts";
+
+type Syntax = "implicit" | "explicit" | "bigEndian";
+const syntaxes: Record<Syntax, string> = {
+  implicit: "1.2.840.10008.1.2",
+  explicit: "1.2.840.10008.1.2.1",
+  bigEndian: "1.2.840.10008.1.2.2",
+};
+/** One attribute: its tag as eight hexadecimal digits, its representation, and its value. */
+type Attribute = [tag: string, vr: string, value: string | number | Uint8Array];
+
+/** The bytes of one attribute, written by the rules of DICOM PS3.5, clause 7.1. */
+function written([tag, vr, value]: Attribute, syntax: Syntax): Uint8Array {
+  const little = syntax !== "bigEndian";
+  const body = bodyOf(value, little);
+  const long = vr === "OW" || vr === "OB" || vr === "SQ";
+  const headBytes = syntax === "implicit" || !long ? 8 : 12;
+  const bytes = new Uint8Array(headBytes + body.length);
+  const view = new DataView(bytes.buffer);
+  view.setUint16(0, Number.parseInt(tag.slice(0, 4), 16), little);
+  view.setUint16(2, Number.parseInt(tag.slice(4), 16), little);
+  if (syntax === "implicit") view.setUint32(4, body.length, little);
+  else {
+    bytes.set(new TextEncoder().encode(vr), 4);
+    if (long) view.setUint32(8, body.length, little);
+    else view.setUint16(6, body.length, little);
+  }
+  bytes.set(body, headBytes);
+  return bytes;
+}
+
+function bodyOf(value: string | number | Uint8Array, little: boolean): Uint8Array {
+  if (typeof value === "number") {
+    const bytes = new Uint8Array(2);
+    new DataView(bytes.buffer).setUint16(0, value, little);
+    return bytes;
+  }
+  if (typeof value === "string") return new TextEncoder().encode(value.length % 2 === 0 ? value : `${value} `);
+  return value;
+}
+
+const joined = (parts: Uint8Array[]): Uint8Array => Uint8Array.from(parts.flatMap((part) => [...part]));
+
+const usual: Record<string, Attribute> = {
+  "00100010": ["00100010", "PN", "SECRET^NAME"],
+  "00100030": ["00100030", "DA", "19690720"],
+  "00280002": ["00280002", "US", 1],
+  "00280004": ["00280004", "CS", "MONOCHROME2"],
+  "00280010": ["00280010", "US", 2],
+  "00280011": ["00280011", "US", 3],
+  "00280100": ["00280100", "US", 16],
+  "00280101": ["00280101", "US", 12],
+  "00280102": ["00280102", "US", 11],
+  "00280103": ["00280103", "US", 0],
+};
+
+/** A DICOM file of 3 columns by 2 rows with the given attributes in place of the usual, in the order of their tags. */
+function dicom(pixels: Uint8Array | undefined, changes: Attribute[] = [], syntax: Syntax = "explicit", vr = "OW") {
+  const attributes = { ...usual, ...Object.fromEntries(changes.map((change) => [change[0], change])) };
+  const inOrder = Object.keys(attributes).sort();
+  const body = inOrder.flatMap((tag) => (attributes[tag] === undefined ? [] : [written(attributes[tag], syntax)]));
+  if (pixels !== undefined) body.push(written(["7fe00010", vr, pixels], syntax));
+  const identifier = syntaxes[syntax] + "\0".repeat(syntaxes[syntax].length % 2);
+  const meta = written(["00020010", "UI", identifier], "explicit");
+  return joined([new Uint8Array(128), new TextEncoder().encode("DICM"), meta, ...body]);
+}
+
+/** Numbers as 16-bit words of one byte order. */
+function words(values: number[], little = true): Uint8Array {
+  const bytes = new Uint8Array(values.length * 2);
+  const view = new DataView(bytes.buffer);
+  for (const [index, value] of values.entries()) view.setUint16(2 * index, value & 0xffff, little);
+  return bytes;
+}
+
+const read = (bytes: Uint8Array) => decodeFilm(bytes, "film.dcm");
+const six = [0, 1, 2, 1000, 2047, 4095];
+const eightBits: Attribute[] = [
+  ["00280100", "US", 8],
+  ["00280101", "US", 8],
+  ["00280102", "US", 7],
+];
+
+describe("decodeDicom reads samples", () => {
+  it.each<[Syntax, boolean]>([
+    ["implicit", true],
+    ["explicit", true],
+    ["bigEndian", false],
+  ])("of 16 bits, %s", async (syntax, little) => {
+    const film = await read(dicom(words(six, little), [], syntax));
+    expect([...film.samples]).toEqual(six);
+    expect(film).toMatchObject({ columns: 3, rows: 2, bitsStored: 12, photometric: "MONOCHROME2" });
+  });
+
+  it("of 8 bits, and of 8 bits in big-endian words, whose bytes stand exchanged", async () => {
+    const known = [10, 20, 30, 40, 50, 60];
+    const straight = Uint8Array.from(known);
+    const exchanged = Uint8Array.of(20, 10, 40, 30, 60, 50);
+    for (const bytes of [
+      dicom(straight, eightBits, "explicit", "OB"),
+      dicom(straight, eightBits, "bigEndian", "OB"),
+      dicom(exchanged, eightBits, "bigEndian", "OW"),
+    ]) {
+      const film = await read(bytes);
+      expect([...film.samples]).toEqual(known);
+      expect(film.bitsStored).toBe(8);
+    }
+  });
+
+  it("that are signed, with what a stored 0 stands for", async () => {
+    const values = [-2048, -1, 0, 1, 1000, 2047];
+    const film = await read(dicom(words(values.map((value) => value & 0xfff)), [["00280103", "US", 1]]));
+    expect(film.technical.signedOffset).toBe(-2048);
+    expect([...film.samples].map((sample) => sample + (film.technical.signedOffset ?? 0))).toEqual(values);
+  });
+
+  it("that stand in the high bits, and leaves out overlay bits above them", async () => {
+    const high = await read(dicom(words(six.map((value) => value << 4)), [["00280102", "US", 15]]));
+    expect([...high.samples]).toEqual(six);
+    const overlaid = await read(dicom(words(six.map((value) => value | 0x7000))));
+    expect([...overlaid.samples]).toEqual(six);
+  });
+
+  it("of colour, pixel by pixel or plane by plane", async () => {
+    const rgb: Attribute[] = [...eightBits, ["00280002", "US", 3], ["00280004", "CS", "RGB"]];
+    const [red, green, blue] = [
+      [255, 0, 0, 255, 7, 100],
+      [0, 255, 0, 255, 7, 50],
+      [0, 0, 255, 255, 7, 200],
+    ] as const;
+    // 0.2126, 0.7152 and 0.0722 of 255; white and grey stay; 0.2126 * 100 + 0.7152 * 50 + 0.0722 * 200 = 71.46.
+    const known = [54, 182, 18, 255, 7, 71];
+    const byPixel = Uint8Array.from(red.flatMap((value, at) => [value, green[at] ?? 0, blue[at] ?? 0]));
+    const byPlane = Uint8Array.from([...red, ...green, ...blue]);
+    for (const [pixels, planar] of [
+      [byPixel, 0],
+      [byPlane, 1],
+    ] as const) {
+      const film = await read(dicom(pixels, [...rgb, ["00280006", "US", planar]]));
+      expect([...film.samples]).toEqual(known);
+      expect(film.technical.wasColour).toBe(true);
+    }
+  });
+
+  it("with an even filling behind an odd number of bytes", async () => {
+    const pixels = Uint8Array.of(1, 2, 3, 0);
+    const film = await read(dicom(pixels, [...eightBits, ["00280010", "US", 1]], "explicit", "OB"));
+    expect([...film.samples]).toEqual([1, 2, 3]);
+  });
+});
+
+describe("decodeDicom says how the film was made", () => {
+  const technicalOf = async (...changes: Attribute[]) => (await read(dicom(words(six), changes))).technical;
+
+  it("with nothing where the file says nothing", async () => {
+    expect(await technicalOf()).toEqual({ sourceFormat: "dicom", lossy: false, wasColour: false });
+  });
+
+  it("with both spacings, rows first, their origin and the magnification", async () => {
+    const technical = await technicalOf(
+      ["00181164", "DS", "0.05\\0.06"],
+      ["00280030", "DS", "0.04\\0.048"],
+      ["00280a02", "CS", "FIDUCIAL"],
+      ["00181114", "DS", "1.25"],
+      ["00282110", "CS", "01"],
+    );
+    expect(technical).toEqual({
+      sourceFormat: "dicom",
+      detectorSpacingMm: [0.05, 0.06],
+      pixelSpacingMm: [0.04, 0.048],
+      calibrationType: "fiducial",
+      magnification: 1.25,
+      lossy: true,
+      wasColour: false,
+    });
+    expect((await technicalOf(["00280a02", "CS", "GEOMETRY"])).calibrationType).toBe("geometry");
+  });
+
+  it("without spacing or magnification that can't be", async () => {
+    const technical = await technicalOf(
+      ["00181164", "DS", "0\\0.05"],
+      ["00280030", "DS", "0.05"],
+      ["00280a02", "CS", "GUESS"],
+      ["00181114", "DS", "-1"],
+      ["00281050", "DS", "100"],
+      ["00281051", "DS", "0"],
+    );
+    expect(technical).toEqual({ sourceFormat: "dicom", lossy: false, wasColour: false });
+  });
+
+  it.each([
+    ["LINEAR", "linear"],
+    ["LINEAR_EXACT", "linearExact"],
+    ["SIGMOID", "sigmoid"],
+  ])("with the first window, %s", async (written, known) => {
+    const technical = await technicalOf(
+      ["00281050", "DS", "2048\\100"],
+      ["00281051", "DS", "4096\\50"],
+      ["00281056", "CS", written],
+    );
+    expect(technical.window).toEqual({ center: 2048, width: 4096, function: known });
+  });
+
+  it("with a window that shows the samples as the file's does its values", async () => {
+    const [slope, intercept, center, width] = [0.684, 200, 1600, 2800];
+    const { window, modalityLut } = await technicalOf(
+      ["00281050", "DS", `${center}`],
+      ["00281051", "DS", `${width}`],
+      ["00281052", "DS", `${intercept}`],
+      ["00281053", "DS", `${slope}`],
+    );
+    expect(modalityLut).toBe("rescale");
+    if (window === undefined) throw new Error("no window");
+    for (const sample of [0, 1, 500, 1994, 3000, 4095])
+      expect(greyAt(sample, window)).toBeCloseTo(
+        greyAt(slope * sample + intercept, { center, width, function: "linear" }),
+        9,
+      );
+  });
+
+  it("with dark and bright exchanged where the rescale falls", async () => {
+    const falling: Attribute[] = [
+      ["00281052", "DS", "4095"],
+      ["00281053", "DS", "-1"],
+    ];
+    expect((await read(dicom(words(six), falling))).photometric).toBe("MONOCHROME1");
+    const dark: Attribute = ["00280004", "CS", "MONOCHROME1"];
+    expect((await read(dicom(words(six), [dark]))).photometric).toBe("MONOCHROME1");
+    expect((await read(dicom(words(six), [dark, ...falling]))).photometric).toBe("MONOCHROME2");
+  });
+
+  it("with a modality table named, and then without a window, which would speak of the table's values", async () => {
+    const technical = await technicalOf(
+      ["00283000", "SQ", new Uint8Array(0)],
+      ["00281050", "DS", "100"],
+      ["00281051", "DS", "50"],
+    );
+    expect(technical).toEqual({ sourceFormat: "dicom", lossy: false, wasColour: false, modalityLut: "table" });
+  });
+});
+
+describe("decodeDicom refuses", () => {
+  it.each<[string, Uint8Array, string]>([
+    ["a palette", dicom(words(six), [["00280004", "CS", "PALETTE COLOR"]]), "file.unsupported"],
+    ["other colours", dicom(words(six), [["00280004", "CS", "YBR_FULL"]]), "file.unsupported"],
+    ["several frames", dicom(words(six), [["00280008", "IS", "2"]]), "file.unsupported"],
+    ["32 bits", dicom(words(six), [["00280100", "US", 32]]), "file.unsupported"],
+    ["no picture at all", dicom(undefined, [["00280010", "SH", ""]]), "file.unsupported"],
+    ["no rows", dicom(words(six), [["00280010", "US", 0]]), "file.impossibleSize"],
+    ["more columns than a film has", dicom(words(six), [["00280011", "US", 20_001]]), "file.impossibleSize"],
+    ["fewer bytes than the size needs", dicom(words(six.slice(1))), "file.impossibleSize"],
+    ["more bytes than the size needs", dicom(words([...six, 1])), "file.impossibleSize"],
+    ["bits that can't be", dicom(words(six), [["00280102", "US", 20]]), "file.damaged"],
+    ["a picture that is not there", dicom(undefined), "file.truncated"],
+  ])("%s", async (_, bytes, code) => {
+    await expect(read(bytes)).rejects.toThrow(expect.objectContaining({ code }));
+  });
+
+  it("without a word about the patient, wherever the file is cut or changed", async () => {
+    const whole = dicom(words(six), [["00280030", "DS", "0.04\\0.04"]], "explicit");
+    const place = fc.record({
+      at: fc.integer({ min: 132, max: whole.length - 1 }),
+      byte: fc.integer({ min: 0, max: 255 }),
+      cut: fc.boolean(),
+    });
+    await fc.assert(
+      fc.asyncProperty(place, async ({ at, byte, cut }) => {
+        const bytes = cut ? whole.slice(0, at) : whole.slice();
+        if (!cut) bytes[at] = byte;
+        const outcome = await read(bytes).catch((error: unknown) => error);
+        const told = outcome instanceof Refusal ? [outcome.message, outcome.facts, String(outcome.cause)] : outcome;
+        expect(JSON.stringify(told)).not.toMatch(/SECRET|NAME|1969/);
+      }),
+      { numRuns: 400, seed: 1 },
+    );
+  });
+});

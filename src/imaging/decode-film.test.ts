@@ -1,0 +1,275 @@
+import { createHash } from "node:crypto";
+import { readdirSync, readFileSync } from "node:fs";
+import fc from "fast-check";
+import { describe, expect, it, vi } from "vitest";
+import { Refusal, type RefusalCode } from "../core/refusal.ts";
+import { decodeFilm } from "./decode-film.ts";
+import type { FilmPixels } from "./film-pixels.ts";
+
+const samples = new URL("../../data/samples/", import.meta.url);
+const sample = (name: string) => new Uint8Array(readFileSync(new URL(name, samples)));
+
+/** The refusal that reading some bytes ends in. */
+async function refusalOf(bytes: Uint8Array, options = {}): Promise<Refusal> {
+  const outcome = await decodeFilm(bytes, "film.bin", options).catch((error: unknown) => error);
+  if (outcome instanceof Refusal) return outcome;
+  throw new Error("it was read");
+}
+const codeOf = async (bytes: Uint8Array, options = {}): Promise<RefusalCode> => (await refusalOf(bytes, options)).code;
+
+interface Answer {
+  columns: number;
+  rows: number;
+  sha256: string;
+}
+const answers: Record<string, Answer> = JSON.parse(
+  readFileSync(new URL("../../test/reference/films/answers.json", import.meta.url), "utf8"),
+);
+
+describe("decodeFilm against dcmtk and djpeg", () => {
+  // Lossless files must agree bit for bit; JPEG too, as both use the exact integer transform.
+  it.each(Object.entries(answers))("reads %s as they do", async (name, known) => {
+    const film = await decodeFilm(sample(name), name);
+    const bytes = new Uint8Array(film.samples.buffer, film.samples.byteOffset, film.samples.byteLength);
+    const sha256 = createHash("sha256").update(bytes).digest("hex");
+    expect({ columns: film.columns, rows: film.rows, sha256 }).toEqual(known);
+    expect(film.samples.every((value) => value < 2 ** film.bitsStored)).toBe(true);
+  });
+});
+
+describe("decodeFilm on PNG", () => {
+  const [columns, rows] = [13, 9];
+  const plane = (value: (column: number, row: number) => number) =>
+    Array.from({ length: columns * rows }, (_, index) => value(index % columns, Math.floor(index / columns)));
+  const eight = (column: number, row: number) => (column * 19 + row * 7) % 256;
+  const sixteen = (column: number, row: number) => (column * 5003 + row * 977) % 65_536;
+  const weighed = (red: number, green: number, blue: number) =>
+    Math.round(0.2126 * red + 0.7152 * green + 0.0722 * blue);
+  const colour = (value: number, largest: number) => weighed(value, largest - value, Math.floor(value / 2));
+
+  // The formulas stand in data/samples/png/make-samples.py; the files were written by Pillow and netpbm.
+  it.each([
+    ["grey-8.png", 8, false, plane(eight)],
+    ["grey-8-interlaced.png", 8, false, plane(eight)],
+    ["grey-16.png", 16, false, plane(sixteen)],
+    ["grey-16-interlaced.png", 16, false, plane(sixteen)],
+    ["grey-1.png", 1, false, plane((column, row) => ((column + row) % 2 === 0 ? 1 : 0))],
+    ["grey-alpha-8.png", 8, false, plane(eight)],
+    ["rgb-8.png", 8, true, plane((column, row) => colour(eight(column, row), 255))],
+    ["rgba-8.png", 8, true, plane((column, row) => colour(eight(column, row), 255))],
+    ["rgb-16.png", 16, true, plane((column, row) => colour(sixteen(column, row), 65_535))],
+    ["palette-4.png", 8, true, plane((column, row) => colour(((column + row) % 16) * 16, 255))],
+    ["orientation-6.png", 8, false, plane(eight)],
+  ])("reads %s", async (name, bitsStored, wasColour, known) => {
+    const film = await decodeFilm(sample(`png/${name}`), name);
+    expect(film).toMatchObject({ columns, rows, bitsStored, photometric: "MONOCHROME2" });
+    expect(film.technical).toMatchObject({ sourceFormat: "png", wasColour, lossy: false });
+    expect([...film.samples]).toEqual(known);
+  });
+});
+
+describe("decodeFilm on JPEG", () => {
+  const known = (column: number, row: number) => (column < 12 && row < 8 ? 250 : 40 + 3 * column + row);
+
+  // At quality 100 the quantisation step is 1, which leaves at most 2 grey levels of rounding.
+  it.each([1, 2, 3, 4, 5, 6, 7, 8])("turns orientation %i upright", async (orientation) => {
+    const film = await decodeFilm(sample(`jpeg/orientation-${orientation}.jpg`), "o.jpg");
+    expect([film.columns, film.rows]).toEqual([48, 32]);
+    expect(film.technical.orientationApplied).toBe(orientation === 1 ? undefined : orientation);
+    film.samples.forEach((value, index) => {
+      expect(Math.abs(value - known(index % 48, Math.floor(index / 48)))).toBeLessThanOrEqual(2);
+    });
+  });
+
+  it("says that a JPEG lost something, and whether it was colour", async () => {
+    const grey = await decodeFilm(sample("jpeg/grey.jpg"), "grey.jpg");
+    const colour = await decodeFilm(sample("jpeg/colour.jpg"), "colour.jpg");
+    expect(grey.technical).toEqual({ sourceFormat: "jpeg", lossy: true, wasColour: false });
+    expect(colour.technical).toEqual({ sourceFormat: "jpeg", lossy: true, wasColour: true });
+  });
+
+  it("loads the codec's WebAssembly from where it is told to", async () => {
+    const codec = "../../node_modules/@cornerstonejs/codec-libjpeg-turbo-8bit/dist/libjpegturbowasm_decode.wasm";
+    // A codec that was loaded before would not ask again.
+    vi.resetModules();
+    const { decodeJpegBytes } = await import("./jpeg-codec.ts");
+    let asked = 0;
+    const load = async () => {
+      asked += 1;
+      return new Uint8Array(readFileSync(new URL(codec, import.meta.url)));
+    };
+    const { columns, rows, components } = await decodeJpegBytes(sample("jpeg/grey.jpg"), load);
+    expect({ columns, rows, components, asked }).toEqual({ columns: 48, rows: 32, components: 1, asked: 1 });
+  });
+
+  it.each([["arithmetic coding", "grey-arithmetic.jpg", "arithmetic"]])("refuses %s by name", async (_, name, word) => {
+    const refusal = await refusalOf(sample(`jpeg/${name}`));
+    expect(refusal.code).toBe("file.unsupported");
+    expect(refusal.message).toContain(word);
+  });
+});
+
+describe("decodeFilm refuses", () => {
+  const changed = (name: string, at: number, ...bytes: number[]): Uint8Array => {
+    const copy = sample(name);
+    copy.set(bytes, at);
+    return copy;
+  };
+  const startOfFrame = (name: string): number => {
+    const bytes = sample(name);
+    return bytes.findIndex((byte, at) => byte === 0xff && bytes[at + 1] === 0xc0);
+  };
+  const frame = startOfFrame("jpeg/grey.jpg");
+
+  it.each<[string, Uint8Array, string]>([
+    ["an empty file", new Uint8Array(0), "an empty file"],
+    ["a text", new TextEncoder().encode("Dear colleague, I refer this tooth"), "a plain text"],
+    ["a PDF", new TextEncoder().encode("%PDF-1.7\n\u0001"), "a PDF document"],
+    ["an archive", Uint8Array.of(0x50, 0x4b, 3, 4, 0, 0), "a ZIP archive"],
+    ["unknown bytes", Uint8Array.of(1, 2, 3, 255), "it begins 01 02 03 ff"],
+  ])("%s, and says what it looks like", async (_, bytes, looksLike) => {
+    const refusal = await refusalOf(bytes);
+    expect(refusal.code).toBe("file.notImage");
+    expect(refusal.message).toContain("Cannot read film.bin: ");
+    expect(refusal.message).toContain(looksLike);
+  });
+
+  it.each([
+    ["TIFF", [0x49, 0x49, 0x2a, 0, 8, 0, 0, 0]],
+    ["GIF", [0x47, 0x49, 0x46, 0x38, 0x39, 0x61]],
+    ["BMP", [0x42, 0x4d, 0, 0, 0, 0]],
+  ])("a %s picture as one that is not read", async (kind, bytes) => {
+    const refusal = await refusalOf(Uint8Array.from(bytes));
+    expect(refusal.code).toBe("file.unsupported");
+    expect(refusal.message).toContain(kind);
+  });
+
+  it.each([
+    ["dicom-mit/MR_small_RLE.dcm", "RLE"],
+    ["dicom-mit/MR_small_jpeg_ls_lossless.dcm", "JPEG-LS lossless"],
+    ["dicom-mit/MR_small_jp2klossless.dcm", "JPEG 2000 lossless"],
+    ["dicom-mit/JPGExtended.dcm", "JPEG extended, 12 bits"],
+    ["dicom-mit/SC_rgb_jpeg_dcmtk.dcm", "JPEG baseline"],
+  ])("%s by the name of its syntax", async (name, syntax) => {
+    const refusal = await refusalOf(sample(name));
+    expect(refusal.code).toBe("file.unsupported");
+    expect(refusal.message).toContain(syntax);
+  });
+
+  it("a DICOM file that breaks off, with both counts of bytes", async () => {
+    const refusal = await refusalOf(sample("dicom-mit/MR_truncated.dcm"));
+    expect(refusal.code).toBe("file.truncated");
+    expect(refusal.facts).toMatchObject({ expectedBytes: 8192, foundBytes: 8130 });
+  });
+
+  it("a PNG that breaks off, with both counts of bytes", async () => {
+    const whole = sample("png/grey-16.png");
+    const refusal = await refusalOf(whole.subarray(0, whole.length - 20));
+    expect(refusal.code).toBe("file.truncated");
+    expect(refusal.facts.foundBytes).toBe(whole.length - 20);
+    expect(Number(refusal.facts.expectedBytes)).toBeGreaterThan(whole.length - 20);
+  });
+
+  it("a JPEG that breaks off", async () => {
+    const whole = sample("jpeg/grey.jpg");
+    expect(await codeOf(whole.subarray(0, whole.length - 30))).toBe("file.truncated");
+  });
+
+  it("sizes of 0, of too long a side and of too many pixels, from the header alone", async () => {
+    // Columns of a PNG stand in bytes 16 to 19, rows in 20 to 23; rows of a JPEG three bytes behind its frame's length.
+    expect(await codeOf(changed("png/grey-8.png", 16, 0, 0, 0, 0))).toBe("file.impossibleSize");
+    expect(await codeOf(changed("png/grey-8.png", 16, 0, 0, 0x4e, 0x21))).toBe("file.impossibleSize");
+    expect(await codeOf(changed("png/grey-8.png", 16, 0, 0, 0x40, 0, 0, 0, 0x40, 0))).toBe("file.impossibleSize");
+    expect(await codeOf(changed("jpeg/grey.jpg", frame + 5, 0, 0))).toBe("file.impossibleSize");
+    expect(await codeOf(changed("jpeg/grey.jpg", frame + 5, 0xff, 0xff))).toBe("file.impossibleSize");
+  });
+
+  it("a JPEG of 12 bits or of four components", async () => {
+    expect(await codeOf(changed("jpeg/grey.jpg", frame + 4, 12))).toBe("file.unsupported");
+    expect(await codeOf(changed("jpeg/grey.jpg", frame + 9, 4))).toBe("file.unsupported");
+  });
+
+  it("a PNG whose picture was changed on the way, by its check sum", async () => {
+    const bytes = sample("png/grey-16.png");
+    const data = bytes.findIndex((_, at) => String.fromCharCode(...bytes.subarray(at, at + 4)) === "IDAT");
+    expect(await codeOf(changed("png/grey-16.png", data + 12, (bytes[data + 12] ?? 0) ^ 1))).toMatch(
+      /file\.(damaged|truncated|impossibleSize)/,
+    );
+  });
+
+  it("a file beyond the limit, before looking into it", async () => {
+    const refusal = await refusalOf(sample("png/grey-16.png"), { maxBytes: 100 });
+    expect(refusal.code).toBe("file.tooLarge");
+    expect(refusal.facts.limit).toBe(100);
+  });
+
+  it("a deflated DICOM file that unpacks beyond the limit", async () => {
+    expect(await codeOf(sample("dicom-synthetic/io_deflated.dcm"), { maxBytes: 20_000 })).toBe("file.tooLarge");
+  });
+
+  it("a film beyond smaller limits of side and pixels", async () => {
+    expect(await codeOf(sample("dicom-mit/CT_small.dcm"), { maxSide: 127 })).toBe("file.impossibleSize");
+    expect(await codeOf(sample("dicom-mit/CT_small.dcm"), { maxPixels: 128 * 128 - 1 })).toBe("file.impossibleSize");
+  });
+});
+
+describe("decodeFilm on damaged files", () => {
+  const names = ["dicom-mit", "dicom-synthetic", "jpeg", "png"].flatMap((folder) =>
+    readdirSync(new URL(`${folder}/`, samples))
+      .filter((name) => /\.(dcm|jpg|png)$/.test(name))
+      .map((name) => `${folder}/${name}`),
+  );
+  const seed = 20_260_101;
+
+  /** Reads what may be anything: a whole film or a refusal, and nothing else. */
+  async function expectFilmOrRefusal(bytes: Uint8Array): Promise<void> {
+    const outcome: FilmPixels | Refusal = await decodeFilm(bytes, "film.bin", { maxPixels: 2_000_000 }).catch(
+      (error) => {
+        if (error instanceof Refusal) return error;
+        throw error;
+      },
+    );
+    if (outcome instanceof Refusal) expect(outcome.code).toMatch(/^file\./);
+    else {
+      expect(outcome.samples).toHaveLength(outcome.columns * outcome.rows);
+      expect(outcome.samples.every((value) => value < 2 ** outcome.bitsStored)).toBe(true);
+    }
+  }
+
+  it.each(names)("reads or refuses %s cut anywhere", async (name) => {
+    const whole = sample(name);
+    const cut = fc.integer({ min: 0, max: whole.length - 1 });
+    // Most cuts fall into the picture; the headers are short and deserve as many.
+    const cuts = fc.oneof(cut, fc.integer({ min: 0, max: Math.min(whole.length, 2_000) - 1 }));
+    await fc.assert(
+      fc.asyncProperty(cuts, (length) => expectFilmOrRefusal(whole.subarray(0, length))),
+      { numRuns: 12, seed },
+    );
+  });
+
+  it.each(names)("reads or refuses %s with bytes changed anywhere", async (name) => {
+    const whole = sample(name);
+    const at = fc.oneof(
+      fc.integer({ min: 0, max: whole.length - 1 }),
+      fc.integer({ min: 0, max: Math.min(whole.length, 2_000) - 1 }),
+    );
+    const changes = fc.array(fc.record({ at, byte: fc.integer({ min: 0, max: 255 }) }), { minLength: 1, maxLength: 4 });
+    await fc.assert(
+      fc.asyncProperty(changes, async (list) => {
+        const copy = whole.slice();
+        for (const { at: place, byte } of list) copy[place] = byte;
+        await expectFilmOrRefusal(copy);
+      }),
+      { numRuns: 25, seed },
+    );
+  });
+
+  it("still reads a whole JPEG after a damaged one", async () => {
+    const whole = sample("jpeg/grey.jpg");
+    const before = await decodeFilm(whole, "grey.jpg");
+    const damaged = whole.slice();
+    damaged.fill(0xaa, 30, 60);
+    await decodeFilm(damaged, "damaged.jpg").catch(() => undefined);
+    expect(await decodeFilm(whole, "grey.jpg")).toEqual(before);
+  });
+});

@@ -1,0 +1,102 @@
+import type { Page } from "../../pages/page-model.ts";
+import { isPicture, type PictureBlock, proportionOf } from "../pictures.ts";
+import { sizes, tableHeadIn, type Unit, unitsOf } from "./slide-units.ts";
+
+/** A rectangle on a slide, in inches. */
+export interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly w: number;
+  readonly h: number;
+}
+
+/** One slide: its words and pictures, each in its box. */
+export interface Slide {
+  readonly title: string;
+  readonly subtitle?: string;
+  readonly pictures: readonly { readonly block: PictureBlock; readonly box: Box }[];
+  readonly column: Box;
+  readonly units: readonly Unit[];
+  readonly notes: readonly string[];
+}
+
+/** The slide's size and the part that content may fill, in inches: 16:9. */
+export const slideSize = { w: 13.333, h: 7.5 } as const;
+const content: Box = { x: 0.65, y: 1.45, w: 12.03, h: 5.35 };
+const gap = 0.4;
+const captionIn = 0.3;
+
+/** The slides that a page comes to: pictures on the first, words beside or under them, the rest on slides that go on. */
+export function slidesOf(page: Page): Slide[] {
+  const [picture, ...others] = page.blocks.filter(isPicture);
+  const words = page.blocks.filter((block) => !isPicture(block));
+  const placed = picture === undefined ? undefined : placedPicture(picture, words.length > 0);
+  const first = placed?.rest ?? content;
+  const columns = fill(
+    words.flatMap((block) => unitsOf(block, first.w)),
+    first,
+  );
+  const titled = { title: page.title, ...(page.subtitle === undefined ? {} : { subtitle: page.subtitle }) };
+  const filled = columns.map(
+    (units, at): Slide => ({
+      ...titled,
+      ...(at === 0 ? {} : { title: `${page.title}, continued` }),
+      pictures: at === 0 && placed !== undefined ? [{ block: placed.block, box: placed.box }] : [],
+      column: at === 0 ? first : { ...content, w: first.w },
+      units,
+      notes: at === 0 ? page.notes : [],
+    }),
+  );
+  const more = others.flatMap((block) => slidesOf({ ...page, blocks: [block], notes: [] }));
+  return [...filled, ...more];
+}
+
+/** A wide picture lies above the words, any other stands at their left; alone it fills the slide. */
+function placedPicture(block: PictureBlock, withWords: boolean): { block: PictureBlock; box: Box; rest: Box } {
+  const proportion = proportionOf(block);
+  if (withWords && proportion < 0.55) {
+    const box = fitted({ ...content, h: 2.9 }, proportion);
+    const top = content.y + box.h + captionIn + 0.15;
+    return { block, box, rest: { ...content, y: top, h: content.y + content.h - top } };
+  }
+  const room = withWords ? { ...content, w: 6.1, h: content.h - captionIn } : { ...content, h: content.h - captionIn };
+  const box = fitted(room, proportion);
+  const left = box.x + box.w + gap;
+  return { block, box, rest: { ...content, x: left, w: content.x + content.w - left } };
+}
+
+function fitted(room: Box, proportion: number): Box {
+  const w = Math.min(room.w, room.h / proportion);
+  return { x: room.x, y: room.y, w, h: w * proportion };
+}
+
+/** Units into columns, each filled before the next; a heading goes with what follows it, a table's head is counted once a column. */
+function fill(units: readonly Unit[], first: Box): Unit[][] {
+  const columns: Unit[][] = [[]];
+  let room = first.h;
+  units.forEach((unit, at) => {
+    const column = columns.at(-1) ?? [];
+    const head = headIn(unit, column.at(-1));
+    const next = unit.kind === "heading" ? (units[at + 1]?.heightIn ?? 0) : 0;
+    if (unit.heightIn + head + next > room && column.length > 0) {
+      columns.push([unit]);
+      room = content.h - unit.heightIn - headIn(unit, undefined);
+    } else {
+      column.push(unit);
+      room -= unit.heightIn + head;
+    }
+  });
+  return columns;
+}
+
+/** A table's head stands over its first row in a column. */
+export const headIn = (unit: Unit, before: Unit | undefined): number =>
+  unit.kind === "row" && !(before?.kind === "row" && before.table === unit.table) ? tableHeadIn : 0;
+
+/** The heights of the caption under a picture, in inches. */
+export const captionBox = ({ x, y, w, h }: Box): Box => ({
+  x,
+  y: y + h + 0.03,
+  w: Math.max(w, 3),
+  h: (sizes.caption * 1.6) / 72,
+});

@@ -1,0 +1,67 @@
+import { randomUUID } from "node:crypto";
+import { join } from "node:path";
+import { makeDocument } from "../export/make-document.ts";
+import { topicList } from "../ledger/topic-list.ts";
+import type { CaseSource } from "../pages/case-source.ts";
+import { deck } from "../pages/deck.ts";
+import { handout } from "../pages/handout.ts";
+import { numbersIn, type PageModel } from "../pages/page-model.ts";
+import type { DocumentRow } from "../store/document-row.ts";
+import type { Store } from "../store/store.ts";
+import type { Progress } from "./jobs.ts";
+
+/** Where a document is made from and kept. */
+export interface DocumentPlace {
+  readonly store: Store;
+  readonly shipped: string;
+  readonly now: () => string;
+}
+
+/** Makes a document of a case as it stands now and keeps it with the numbers that it carries. */
+export async function writeDocument(
+  place: DocumentPlace,
+  asked: { caseId: string; as: "deck" | "handout" },
+  progress: Progress,
+): Promise<DocumentRow> {
+  const { store, shipped } = place;
+  const state = await store.readCase(asked.caseId);
+  const settings = await store.settings();
+  const topics = topicList();
+  const source: CaseSource = {
+    ...{
+      caseId: asked.caseId,
+      parts: state.parts,
+      ledger: await store.ledger(asked.caseId),
+      notation: settings.notation,
+    },
+    references: new Map(topics.flatMap((topic) => topic.sources).map((one) => [one.id, one])),
+    methods: new Map(topics.map((topic) => [topic.name, topic.summary])),
+    theme: "paper",
+  };
+  const model = asked.as === "deck" ? deck(source) : handout(source);
+  const bytes = await makeDocument(
+    model,
+    { readFilm: (hash) => store.readFilm(hash), fontsFolder: join(shipped, "data", "fonts") },
+    progress,
+  );
+  const at = place.now();
+  const row = {
+    id: `document-${randomUUID().slice(0, 13)}`,
+    caseId: asked.caseId,
+    as: asked.as,
+    fileName: fileName(model, at),
+    at,
+    who: settings.who,
+    sequence: state.sequence,
+  };
+  return store.keepDocument({ ...row, numbers: numbersIn(model) }, bytes);
+}
+
+/** A name that says the tooth and the moment, and nothing about the person. */
+function fileName(model: PageModel, at: string): string {
+  const stem = model.title
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, "-")
+    .replace(/^-|-$/g, "");
+  return `${stem}-${at.slice(0, 16).replace(/[:T]/g, "-")}.${model.as === "deck" ? "pptx" : "pdf"}`;
+}

@@ -9,12 +9,14 @@ const stampFile = join(root, "node_modules", ".canalog-installed.json");
 const nodeMajor = process.versions.node.split(".")[0];
 
 /** Installs what is missing: "run" for a start, "all" for tests as well. Does nothing where the stamp says it is there. */
-export function ensureInstalled(what) {
+export function ensureInstalled(asked) {
   const lock = createHash("sha256")
     .update(readFileSync(join(root, "package-lock.json")))
     .digest("hex");
   const stamp = readStamp();
-  const enough = stamp.what === "all" || stamp.what === what;
+  // A checkout that has the tests' tools keeps them.
+  const what = stamp.what === "all" ? "all" : asked;
+  const enough = stamp.what === what;
   if (stamp.lock === lock && stamp.nodeMajor === nodeMajor && enough) return;
   console.log(
     what === "run" ? "Installing what Canalog needs (once) ..." : "Installing what the tests need (once) ...",

@@ -1,14 +1,8 @@
 import { Command, CommanderError, InvalidArgumentError } from "commander";
 import { Refusal } from "../core/refusal.ts";
 import { refusalOutcome } from "../core/refusal-outcome.ts";
-import { backupCommand, restoreCommand } from "./backup-commands.ts";
-import { checkCommand } from "./check-command.ts";
-import { compute } from "./compute.ts";
-import { exportCommand } from "./export-command.ts";
-import { importCommand } from "./import-command.ts";
-import { serveCommand } from "./serve-command.ts";
-import { whereCommand } from "./where-command.ts";
 
+/** Each command's room is entered only when it is called for, so that a short one starts at once. */
 const program = new Command("canalog")
   .description("The bench where the account of a treated tooth is built while the treatment happens.")
   .exitOverride()
@@ -25,7 +19,7 @@ program
   .command("serve")
   .description("serve the bench on this machine alone and print its address")
   .option("--port <number>", "the port to begin with", portOf, 4270)
-  .action(serveCommand);
+  .action(async (options) => (await import("./serve-command.ts")).serveCommand(options));
 program
   .command("compute")
   .description("compute one topic: JSON from standard input, JSON to standard output")
@@ -33,6 +27,7 @@ program
   .option("--list", "the topics, one line each")
   .option("--schema", "JSON Schema of the topic's input and output")
   .action(async (topic: string | undefined, options: { list?: boolean; schema?: boolean }) => {
+    const { compute } = await import("./compute.ts");
     process.exitCode = await compute({ topic, ...options }, process);
   });
 program
@@ -42,27 +37,33 @@ program
   .option("--case <id>", "the case that the film belongs to")
   .option("--taken-on <day>", "the film's day, YYYY-MM-DD")
   .option("--purpose <purpose>", "diagnostic, angled, workingLength, masterCone, final, recall or other", "diagnostic")
-  .action(importCommand);
+  .action(async (file, options) => (await import("./import-command.ts")).importCommand(file, options));
 program
   .command("export")
   .description("write a document of a case")
   .argument("<case>")
   .requiredOption("--as <document>", "deck or handout")
   .option("--to <file>", "where to write it; default: its own name, here")
-  .action(exportCommand);
+  .action(async (caseId, options) => (await import("./export-command.ts")).exportCommand(caseId, options));
 program
   .command("backup")
   .description("write the whole data folder to one file, verified")
   .argument("<file>")
-  .action(backupCommand);
+  .action(async (file) => (await import("./backup-commands.ts")).backupCommand(file));
 program
   .command("restore")
   .description("bring a data folder back from a backup, verified first")
   .argument("<file>")
   .option("--move-aside", "a data folder that is there is renamed, never overwritten")
-  .action(restoreCommand);
-program.command("check").description("verify chain, states, facts, films and documents").action(checkCommand);
-program.command("where").description("print the data folder").action(whereCommand);
+  .action(async (file, options) => (await import("./backup-commands.ts")).restoreCommand(file, options));
+program
+  .command("check")
+  .description("verify chain, states, facts, films and documents")
+  .action(async () => (await import("./check-command.ts")).checkCommand());
+program
+  .command("where")
+  .description("print the data folder")
+  .action(async () => (await import("./where-command.ts")).whereCommand());
 
 try {
   await program.parseAsync();

@@ -37,8 +37,8 @@ export async function serve(options: ServeOptions): Promise<Serving> {
   const { store, lock, recovered, migratedCopy } = await openStore(home);
   for (const line of recovered) say(`Recovered: ${line}`);
   if (migratedCopy !== undefined) say(`The record now has this version's form; the copy from before: ${migratedCopy}`);
+  const door = await makeDoorKey(home);
   try {
-    const door = await makeDoorKey(home);
     const bench: Bench = {
       ...{ store, home, shipped, recovered, doorKey: door.key },
       ...{ version: await versionOf(shipped), pages: join(shipped, "dist", "web") },
@@ -57,6 +57,7 @@ export async function serve(options: ServeOptions): Promise<Serving> {
     };
     return { port, address: openAddress(port, bench.sessions.newCode()), close };
   } catch (thrown) {
+    await door.release();
     await store.close();
     throw thrown;
   }

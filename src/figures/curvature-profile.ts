@@ -97,7 +97,13 @@ const ticksTo = (top: number): readonly number[] => {
 function axes({ x, y, lengthMm, topPerMm }: Scales, theme: Theme): readonly SvgNode[] {
   const quiet = { size: 12, fill: theme.quiet } as const;
   const line = (from: Spot, to: Spot): SvgNode =>
-    element("path", { d: pathThrough([from, to]), stroke: theme.hairline, "stroke-width": 1, fill: "none" });
+    element("path", {
+      d: pathThrough([from, to]),
+      stroke: theme.hairline,
+      "stroke-opacity": from.y === to.y && from.y < plot.bottom ? 0.45 : 1,
+      "stroke-width": 1,
+      fill: "none",
+    });
   const heights = ticksTo(topPerMm);
   const ways = ticksTo(lengthMm);
   const labels: TextLabel[] = [

@@ -4,7 +4,7 @@ import { canalsOf, cShapeOf, type EmblemDrawing, type EmblemTooth, stateIn } fro
 import { rootsDrawing } from "./emblem-roots.ts";
 import { namedSection, sectionDrawing, sectionGroup } from "./emblem-section.ts";
 import { orificeMark } from "./orifice-mark.ts";
-import { type Figure, figureOf, group, type SvgNode } from "./svg-tree.ts";
+import { type Figure, figureOf, group, numberText, type SvgNode } from "./svg-tree.ts";
 import { labelBox, labelNode, type TextLabel, textWidth } from "./text-label.ts";
 import { type ThemeName, themes } from "./theme.ts";
 import { sideWords, toothOutline } from "./tooth-outline.ts";
@@ -36,19 +36,20 @@ function markForm(drawing: EmblemDrawing, widthPx: number): Figure {
   return figureOf({ width: 24, height: 24 }, widthPx, alternativeOf(drawing), [sectionGroup(section.nodes)]);
 }
 
-/** Section above, roots below; names at the section only. */
+/** Section above, roots below; names at the section only. Long names make the view wider. */
 function cardForm(drawing: EmblemDrawing, widthPx: number): Figure {
-  const place = { centre: { x: 120, y: 92 }, scale: 14, orificeRadius: 8, outlineWidth: 1.6 };
-  const section = namedSection(drawing, place, { size: 14, quietSize: 13 });
-  const upper = drawing.tooth.arch === "upper";
+  const words = { size: 14, quietSize: 13 };
+  const looks = { scale: 14, orificeRadius: 8, outlineWidth: 1.6 };
+  const measured = namedSection(drawing, { ...looks, centre: { x: 0, y: 92 } }, words).labels.map(labelBox);
+  const middle = Math.max(120, ...measured.flatMap(({ left, right }) => [4 - left, right + 4]));
+  const section = namedSection(drawing, { ...looks, centre: { x: middle, y: 92 } }, words);
   const roots = rootsDrawing(drawing, { left: 0, orificeY: 0, length: 190 });
-  const shrink = Math.min(0.56, 220 / roots.width);
-  const x = 120 - (roots.width * shrink) / 2;
-  const y = upper ? 196 + 190 * shrink : 200 + 42 * shrink;
-  const view = { width: 240, height: 200 + 236 * shrink };
-  const placed = group({ transform: `translate(${x.toFixed(2)} ${y.toFixed(2)}) scale(${shrink.toFixed(4)})` }, [
-    roots.nodes,
-  ]);
+  const shrink = Math.min(0.56, (2 * middle - 20) / roots.width);
+  const x = middle - (roots.width * shrink) / 2;
+  const y = drawing.tooth.arch === "upper" ? 196 + 190 * shrink : 200 + 42 * shrink;
+  const view = { width: 2 * middle, height: 200 + 236 * shrink };
+  const transform = `translate(${numberText(x)} ${numberText(y)}) scale(${shrink.toFixed(4)})`;
+  const placed = group({ transform }, [roots.nodes]);
   return figureOf(view, widthPx, alternativeOf(drawing), [sectionGroup(section.nodes), placed]);
 }
 

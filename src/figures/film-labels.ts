@@ -17,30 +17,44 @@ export interface LabelFrame {
 }
 
 /**
- * Places for labels, in the order of the wishes: beside their spot where there is room, inside the frame always, and
- * clear of each other as long as the frame has room left. A text that is wider than the frame is cut.
+ * Places for labels, in the order of the wishes: beside their spot, inside the frame always, clear of each other as long
+ * as the frame has room left, and off what is drawn where they can be. A text that is wider than the frame is cut.
  */
-export function placedLabels(wishes: readonly LabelWish[], frame: LabelFrame): readonly TextLabel[] {
+export function placedLabels(
+  wishes: readonly LabelWish[],
+  drawn: readonly Spot[],
+  frame: LabelFrame,
+): readonly TextLabel[] {
   const placed: TextLabel[] = [];
-  for (const wish of wishes) placed.push(placeOf(wish, placed.map(labelBox), frame));
+  for (const wish of wishes) placed.push(placeOf(wish, placed.map(labelBox), drawn, frame));
   return placed;
 }
 
-function placeOf(wish: LabelWish, taken: readonly Box[], frame: LabelFrame): TextLabel {
+/** Steps of a line above and below the spot, nearest first. */
+const rows = [0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5, 6, -6, 7, -7, 8, -8];
+
+function placeOf(wish: LabelWish, taken: readonly Box[], drawn: readonly Spot[], frame: LabelFrame): TextLabel {
   const { size, halo } = frame;
   const text = fitted(wish.text, frame.width - 2 * size, size);
   const width = textWidth(text, size, "medium");
   const gap = size * 0.8;
-  const rows = [0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5, 6, -6, 7, -7, 8, -8];
   const tries = rows.flatMap((row) =>
-    [wish.near.x + gap, wish.near.x - gap - width].map((x): TextLabel => {
+    [wish.near.x + gap, wish.near.x - gap - width].map((x) => {
       const y = wish.near.y + size * 0.36 + row * size * 1.2;
-      return { text, size, halo, fill: wish.fill, weight: "medium", ...inFrame(x, y, width, frame) };
+      const label: TextLabel = { text, size, halo, fill: wish.fill, weight: "medium", ...inFrame(x, y, width, frame) };
+      const box = labelBox(label);
+      const covers = drawn.filter((spot) => isInside(spot, box)).length;
+      const meets = taken.filter((other) => boxesMeet(other, box)).length;
+      return { label, cost: meets * 1e6 + covers * 10 + Math.abs(row) };
     }),
   );
-  const clear = tries.find((one) => !taken.some((box) => boxesMeet(box, labelBox(one))));
-  return clear ?? tries[0] ?? { text, size, fill: wish.fill, x: 0, y: size };
+  const [first, ...others] = tries;
+  const best = others.reduce((least, one) => (least === undefined || one.cost < least.cost ? one : least), first);
+  return best?.label ?? { text, size, fill: wish.fill, x: 0, y: size };
 }
+
+const isInside = ({ x, y }: Spot, { left, right, top, bottom }: Box): boolean =>
+  x >= left && x <= right && y >= top && y <= bottom;
 
 /** The nearest place inside the frame, half a letter from its edge. */
 function inFrame(x: number, y: number, width: number, { width: frameWidth, height, size }: LabelFrame): Spot {

@@ -43,7 +43,8 @@ export function filmMeasures({ columns, rows, measures }: FilmDrawing): Figure {
       ? []
       : [{ text: measure.label, near: labelSpot(measure), fill: pen.stroke }],
   );
-  const labels = placedLabels(wishes, { width: columns - 1, height: rows - 1, size: 14 * unit, halo: rim });
+  const drawnSpots = measures.flatMap((measure) => spotsAlong(measure, 6 * unit));
+  const labels = placedLabels(wishes, drawnSpots, { width: columns - 1, height: rows - 1, size: 14 * unit, halo: rim });
   const nodes = drawn.map(({ measure, pen }) => measureNode(measure, pen, unit));
   // The first pixel's middle is [0, 0], its corner the view's.
   const shifted = group({ transform: "translate(0.5 0.5)" }, [...nodes, ...labels.map(labelNode)]);
@@ -52,6 +53,25 @@ export function filmMeasures({ columns, rows, measures }: FilmDrawing): Figure {
 
 const usualPen = ({ kind }: FilmMeasure): Pen => (kind === "known" || kind === "length" ? pens.warm : pens.light);
 const spotOf = ([x, y]: FilmPoint): Spot => ({ x, y });
+
+/** Spots of a measure's lines no farther apart than a step, for labels to keep off. */
+function spotsAlong(measure: FilmMeasure, step: number): readonly Spot[] {
+  const corners = cornersOf(measure).map(spotOf);
+  return corners.flatMap((from, at) => {
+    const to = corners[at + 1] ?? from;
+    const count = Math.max(1, Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / step));
+    return Array.from({ length: count }, (_, index) => ({
+      x: from.x + ((to.x - from.x) * index) / count,
+      y: from.y + ((to.y - from.y) * index) / count,
+    }));
+  });
+}
+
+function cornersOf(measure: FilmMeasure): readonly FilmPoint[] {
+  if (measure.kind === "spot") return [measure.at];
+  if (measure.kind === "trace") return measure.points;
+  return measure.kind === "outline" ? [...measure.points, ...measure.points.slice(0, 1)] : [measure.from, measure.to];
+}
 
 /** The middle of a distance, the end of a course (its foramen), the highest point of a border. */
 function labelSpot(measure: FilmMeasure): Spot {

@@ -1,0 +1,190 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { CanalRoot } from "../core/tooth/canal-root.ts";
+import { teeth } from "../core/tooth/teeth.ts";
+import { usualRoots } from "../core/tooth/usual-roots.ts";
+import { type CanalState, canalStates } from "./canal-state.ts";
+import { emblem } from "./emblem.ts";
+import { canalsOf } from "./emblem-input.ts";
+import { orificePlaces } from "./orifice-places.ts";
+import { svgText } from "./svg-text.ts";
+import type { Figure, SvgNode } from "./svg-tree.ts";
+import { type Box, boxesMeet, labelBox, type TextWeight } from "./text-label.ts";
+import { mesialIsRight } from "./tooth-outline.ts";
+
+const toothNamed = (twoDigit: string) => {
+  const found = teeth.find((tooth) => tooth.twoDigit === twoDigit);
+  if (found === undefined) throw new Error(twoDigit);
+  return found;
+};
+const stateOf = (state: CanalState["state"]): CanalState =>
+  state === "blocked" ? { state, with: "ledge", at: 0.5 } : { state };
+const drawn = (twoDigit: string, roots: readonly CanalRoot[], states: Record<string, CanalState>, widthPx: number) =>
+  emblem({ tooth: toothNamed(twoDigit), roots, states, theme: "paper", widthPx });
+
+interface Found {
+  readonly node: SvgNode;
+  readonly scale: number;
+  readonly shift: { readonly x: number; readonly y: number };
+}
+
+/** Every element with the translation and scale of the groups round it. */
+function allNodes(node: SvgNode, scale = 1, shift = { x: 0, y: 0 }): Found[] {
+  const [x = 0, y = 0, by = 1] = (String(node.attributes.transform ?? "").match(/-?[\d.]+/g) ?? []).map(Number);
+  const own = { scale: scale * by, shift: { x: shift.x + x * scale, y: shift.y + y * scale } };
+  const inner = node.children.flatMap((child) =>
+    typeof child === "string" ? [] : allNodes(child, own.scale, own.shift),
+  );
+  return [{ node, ...own }, ...inner];
+}
+
+const weights: Record<number, TextWeight> = { 400: "regular", 500: "medium", 600: "semibold" };
+function labelsIn(figure: Figure): (Box & { readonly text: string })[] {
+  return allNodes(figure.tree).flatMap(({ node, shift, scale }) => {
+    if (node.tag !== "text") return [];
+    const { x, y, "font-size": size, "text-anchor": anchor, "font-weight": weight } = node.attributes;
+    const box = labelBox({
+      text: String(node.children[0]),
+      x: shift.x + Number(x) * scale,
+      y: shift.y + Number(y) * scale,
+      size: Number(size) * scale,
+      fill: "",
+      anchor: anchor as "start" | "middle" | "end",
+      weight: weights[Number(weight)] ?? "regular",
+    });
+    return [{ ...box, text: String(node.children[0]) }];
+  });
+}
+
+/** Boxes of the outline, the roots and the orifices: everything that a word must keep off. */
+function shapesIn(figure: Figure): Box[] {
+  return allNodes(figure.tree).flatMap(({ node, shift, scale }) => {
+    const part = node.attributes["data-part"];
+    if (part !== "outline" && part !== "root") return [];
+    const numbers = (String(node.attributes.d).match(/-?[\d.]+/g) ?? []).map(Number);
+    const xs = numbers.filter((_, at) => at % 2 === 0).map((x) => shift.x + x * scale);
+    const ys = numbers.filter((_, at) => at % 2 === 1).map((y) => shift.y + y * scale);
+    return [{ left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) }];
+  });
+}
+
+function expectClear(figure: Figure): void {
+  const labels = labelsIn(figure);
+  const [, , width = 0, height = 0] = String(figure.tree.attributes.viewBox).split(" ").map(Number);
+  labels.forEach((label, at) => {
+    for (const other of labels.slice(at + 1))
+      expect(boxesMeet(label, other), `${label.text} on ${other.text}`).toBe(false);
+    for (const shape of shapesIn(figure)) expect(boxesMeet(label, shape), `${label.text} on a drawing`).toBe(false);
+    expect(label.left, label.text).toBeGreaterThanOrEqual(0);
+    expect(label.right, label.text).toBeLessThanOrEqual(width);
+    expect(label.top, label.text).toBeGreaterThanOrEqual(0);
+    expect(label.bottom, label.text).toBeLessThanOrEqual(height);
+  });
+  expect(svgText(figure)).not.toMatch(/NaN|Infinity|undefined/);
+}
+
+const names = ["MB", "DB", "P", "M", "D", "DL", "ML", "RE", "Palatal"];
+const rootsOfAnyTooth = fc
+  .tuple(
+    fc.shuffledSubarray(names, { minLength: 1, maxLength: 4 }),
+    fc.array(fc.array(fc.integer({ min: 1, max: 3 }), { minLength: 1, maxLength: 4 }), { minLength: 4, maxLength: 4 }),
+  )
+  .map(([chosen, levels]): CanalRoot[] => chosen.map((name, at) => ({ name, levels: levels[at] ?? [1] })));
+
+describe("emblem", () => {
+  it.each([24, 200, 900])(
+    "of every one of the 52 teeth at %i px: no word on a word, on a drawing, or outside",
+    (widthPx) => {
+      for (const { twoDigit } of teeth) expectClear(drawn(twoDigit, usualRoots(twoDigit).roots, {}, widthPx));
+    },
+  );
+
+  it("of any roots and states keeps its words apart", () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...teeth),
+        rootsOfAnyTooth,
+        fc.array(fc.constantFrom(...canalStates), { minLength: 12, maxLength: 12 }),
+        fc.constantFrom(24, 200, 900),
+        (tooth, roots, chosen, widthPx) => {
+          const canals = canalsOf({ tooth, roots, states: {} });
+          const states = Object.fromEntries(canals.map((canal, at) => [canal, stateOf(chosen[at] ?? "filled")]));
+          expectClear(emblem({ tooth, roots, states, theme: "dark", widthPx }));
+        },
+      ),
+      { numRuns: 120 },
+    );
+  });
+
+  it("says in words the tooth, the courses and every canal's state, a missing one as not found", () => {
+    const figure = drawn(
+      "26",
+      usualRoots("26").roots,
+      { MB1: { state: "blocked", with: "post" }, P: { state: "filled" } },
+      24,
+    );
+    expect(figure.alternative).toContain("Tooth 26, upper left first molar");
+    expect(figure.alternative).toContain("MB 2-1, DB 1, P 1");
+    expect(figure.alternative).toContain("MB1 blocked: post; MB2 not found; DB not found; P filled");
+  });
+
+  it("writes the state of every canal out on the large form", () => {
+    const texts = labelsIn(drawn("11", usualRoots("11").roots, { Single: { state: "medicated" } }, 900)).map(
+      ({ text }) => text,
+    );
+    expect(texts).toContain("medicated");
+  });
+
+  it.each([24, 200, 900])("tells every state apart without any colour at %i px", (widthPx) => {
+    const uncoloured = canalStates.map((state) => {
+      const figure = drawn("11", usualRoots("11").roots, { Single: stateOf(state) }, widthPx);
+      const text = JSON.stringify(figure.tree).replace(/"(fill|stroke|data-state)":"[^"]*"/g, "");
+      return text.replace(/"[a-z: ]+"\]\}/g, "");
+    });
+    expect(new Set(uncoloured).size).toBe(canalStates.length);
+  });
+
+  it("is the same text for the same tooth, and another for another state", () => {
+    const roots = usualRoots("46").roots;
+    const text = (state: CanalState) => svgText(drawn("46", roots, { D: state }, 900));
+    expect(text({ state: "filled" })).toBe(text({ state: "filled" }));
+    expect(text({ state: "filled" })).not.toBe(text({ state: "shaped" }));
+  });
+
+  it("draws a C-shaped section as a ribbon, and each of its parts in its own state", () => {
+    const roots: CanalRoot[] = [{ name: "R", levels: [{ canals: 2, cShape: "C2" }, 1], orifices: ["MBC", "DC"] }];
+    const figure = drawn("37", roots, { MBC: { state: "filled" }, DC: { state: "located" } }, 900);
+    expect(figure.alternative).toContain("C-shaped (C2)");
+    const orifices = allNodes(figure.tree).filter(({ node }) => node.attributes["data-part"] === "orifice");
+    expect(orifices.map(({ node }) => node.attributes["data-state"]).slice(0, 2)).toEqual(["filled", "located"]);
+    expectClear(figure);
+  });
+});
+
+describe("the section", () => {
+  // Seen from the crown with the buccal side up: upper right and lower left teeth have their mesial side to the right.
+  it.each([
+    ["16", true],
+    ["26", false],
+    ["36", true],
+    ["46", false],
+    ["55", true],
+    ["85", false],
+  ])("of %s has its mesial side to the right: %s", (twoDigit, right) => {
+    expect(mesialIsRight(toothNamed(twoDigit))).toBe(right);
+  });
+
+  it("puts each canal where its name says", () => {
+    const at = (twoDigit: string, roots: readonly CanalRoot[]) =>
+      Object.fromEntries(orificePlaces(toothNamed(twoDigit), roots).map(({ canal, x, y }) => [canal, { x, y }]));
+    const upper = at("26", usualRoots("26").roots);
+    expect(upper.MB1?.x).toBeGreaterThan(0.2);
+    expect(upper.MB2?.y).toBeGreaterThan((upper.MB1?.y ?? 0) + 0.3);
+    expect(upper.DB?.x).toBeLessThan(-0.2);
+    expect(upper.P?.y).toBeGreaterThan(0.3);
+    const extra: CanalRoot[] = [...usualRoots("46").roots, { name: "RE", side: "lingual", levels: [1] }];
+    expect(at("46", extra).RE).toMatchObject({ x: expect.any(Number), y: expect.any(Number) });
+    expect(at("46", extra).RE?.y).toBeGreaterThan(0.3);
+    expect(at("46", extra).RE?.x).toBeLessThan(0);
+  });
+});

@@ -1,0 +1,101 @@
+import type { Gesture, Operation } from "../../../record/change.ts";
+import type { Polarity } from "../tools/tool-step.ts";
+import { type Course, pointsOfCourse } from "./course-segments.ts";
+import { type Film, filmName } from "./film-name.ts";
+import type { FilmOrientation } from "./film-placement.ts";
+import { pairOf } from "./film-point.ts";
+import type { GreyWindow } from "./grey-window.ts";
+import { type Mark, type MarkBody, markName } from "./mark-shape.ts";
+
+/** A film in a case, with the day from which its days are counted. */
+export interface FilmInCase {
+  readonly film: Film;
+  readonly presentedOn: string;
+}
+
+/** A course as the record keeps it. */
+export const traceBody = (film: string, course: Course, polarity: Polarity, canal?: string): MarkBody => ({
+  shape: "trace",
+  film,
+  polarity,
+  ...(canal === undefined ? {} : { canal }),
+  anchors: course.anchors.map(pairOf),
+  points: pointsOfCourse(course).map(pairOf),
+});
+
+/** A new mark on a film, in words: "MB1 traced on the film of day 0". */
+export function markMade(id: string, body: MarkBody, on: FilmInCase): Gesture {
+  const where = filmName(on.film, on.presentedOn);
+  return { words: `${madeWords(body)} on ${where}`, operations: [putNew(id, body)] };
+}
+
+function madeWords(body: MarkBody): string {
+  switch (body.shape) {
+    case "trace":
+      return `${body.canal ?? "Canal"} traced`;
+    case "knownLength":
+      return `Known length of ${body.lengthMm} mm marked`;
+    case "distance":
+      return "Distance marked";
+    case "outline":
+      return "Outline drawn";
+    case "spot":
+      return "Spot marked";
+  }
+}
+
+/** A mark with another form. */
+export const markReshaped = (mark: Mark, body: MarkBody, on: FilmInCase): Gesture => ({
+  words: `${capital(markName(body))} moved on ${filmName(on.film, on.presentedOn)}`,
+  operations: [put(mark, body)],
+});
+
+/** A mark under another name; for a course, bound to another canal. An empty name takes the name away. */
+export function markNamed(mark: Mark, name: string, on: FilmInCase): Gesture {
+  const before = capital(markName(mark.body));
+  const words = name === "" ? `${before}: name taken away` : `${before} named ${name}`;
+  const operations = [put(mark, namedBody(mark.body, name))];
+  return { words: `${words} on ${filmName(on.film, on.presentedOn)}`, operations };
+}
+
+function namedBody(body: MarkBody, name: string): MarkBody {
+  if (body.shape === "knownLength") return body;
+  if (body.shape !== "trace") return { ...body, what: name };
+  const { canal: _canal, ...unbound } = body;
+  return name === "" ? unbound : { ...unbound, canal: name };
+}
+
+/** A mark taken off; nobody is asked because it can be taken back. */
+export const markTakenOff = (mark: Mark, on: FilmInCase): Gesture => ({
+  words: `${capital(markName(mark.body))} taken off ${filmName(on.film, on.presentedOn)}`,
+  operations: [remove(mark)],
+});
+
+/** A film taken out of the case with everything that was marked on it. */
+export const filmTakenOut = ({ film, presentedOn }: FilmInCase, marks: readonly Mark[]): Gesture => ({
+  words: `${capital(filmName(film, presentedOn))} taken out${marks.length > 0 ? " with its marks" : ""}`,
+  operations: [...marks.map(remove), { op: "remove", id: film.id, kind: "film", baseRevision: film.revision }],
+});
+
+/** How the film is looked at, kept with it. */
+export function filmViewed(
+  { film, presentedOn }: FilmInCase,
+  view: { readonly window: GreyWindow; readonly orientation: FilmOrientation },
+  did: "Window set" | "Window reset" | "Black and white exchanged" | "Turned" | "Mirrored",
+): Gesture {
+  const { centre, width, invert } = view.window;
+  const body = { ...film.body, view: { windowCentre: centre, windowWidth: width, invert, ...view.orientation } };
+  const operation: Operation = { op: "put", id: film.id, kind: "film", baseRevision: film.revision, body };
+  return { words: `${did}: ${filmName(film, presentedOn)}`, operations: [operation] };
+}
+
+const putNew = (id: string, body: MarkBody): Operation => ({ op: "put", id, kind: "mark", baseRevision: 0, body });
+const put = ({ id, revision }: Mark, body: MarkBody): Operation => ({
+  op: "put",
+  id,
+  kind: "mark",
+  baseRevision: revision,
+  body,
+});
+const remove = ({ id, revision }: Mark): Operation => ({ op: "remove", id, kind: "mark", baseRevision: revision });
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,0 +1,76 @@
+import type { ImagePoint } from "../../../core/units.ts";
+import { pointsOfCourse } from "../kernels/course-segments.ts";
+import type { OutlineState } from "../tools/outline-tool.ts";
+import type { ToolState } from "../tools/tools.ts";
+import type { TraceState } from "../tools/trace-tool.ts";
+import { Knob, Line } from "./marks-layer.tsx";
+import type { Asking } from "./use-light-box.ts";
+
+interface DrawingLayerOptions {
+  readonly state: ToolState;
+  readonly asking: Asking | undefined;
+  readonly crosshair: ImagePoint | undefined;
+  readonly unit: number;
+}
+
+/** What the hand is drawing and is not recorded yet. */
+export const DrawingLayer = ({ state, asking, crosshair, unit }: DrawingLayerOptions) => (
+  <g className="drawing">
+    {state.tool === "trace" && <TraceDrawing state={state} unit={unit} />}
+    {state.tool === "outline" && <OutlineDrawing state={state} unit={unit} />}
+    {(state.tool === "known" || state.tool === "distance") && state.from && state.to && (
+      <TwoPoints from={state.from} to={state.to} unit={unit} />
+    )}
+    {asking?.what === "length" && <TwoPoints from={asking.from} to={asking.to} unit={unit} />}
+    {asking?.what === "canal" && <Line points={pointsOfCourse(asking.course)} />}
+    {crosshair !== undefined && <Crosshair at={crosshair} unit={unit} />}
+  </g>
+);
+
+function TraceDrawing({ state: { course, ahead, pointer }, unit }: { state: TraceState; unit: number }) {
+  const last = course.anchors.at(-1);
+  const leading = ahead?.points ?? (last && pointer ? [last, pointer] : []);
+  return (
+    <>
+      {course.anchors.length > 1 && <Line points={pointsOfCourse(course)} />}
+      {leading.length > 1 && <Line points={leading} className={ahead?.points ? "" : "mark-waiting"} />}
+      {course.anchors.map((at, index) => (
+        <Knob key={`${index}-${at.column}`} at={at} unit={unit} />
+      ))}
+    </>
+  );
+}
+
+function OutlineDrawing({ state: { points, pointer, sweeping }, unit }: { state: OutlineState; unit: number }) {
+  const line = pointer === undefined || sweeping ? points : [...points, pointer];
+  const first = points[0];
+  return (
+    <>
+      {line.length > 1 && points.length > 0 && <Line points={line} />}
+      {first !== undefined && <Knob at={first} unit={unit} isChosen={points.length >= 3} />}
+    </>
+  );
+}
+
+const TwoPoints = ({ from, to, unit }: { from: ImagePoint; to: ImagePoint; unit: number }) => (
+  <>
+    <Line points={[from, to]} />
+    <Knob at={from} unit={unit} />
+    <Knob at={to} unit={unit} />
+  </>
+);
+
+/** The crosshair leaves its middle open, so that the place itself can be seen. */
+const Crosshair = ({ at: { column, row }, unit }: { at: ImagePoint; unit: number }) => {
+  const [gap, arm] = [4 * unit, 18 * unit];
+  const d = [
+    `M${column - arm} ${row}H${column - gap}M${column + gap} ${row}H${column + arm}`,
+    `M${column} ${row - arm}V${row - gap}M${column} ${row + gap}V${row + arm}`,
+  ].join("");
+  return (
+    <g data-part="crosshair">
+      <path className="mark-rim" d={d} />
+      <path className="mark-line crosshair" d={d} />
+    </g>
+  );
+};

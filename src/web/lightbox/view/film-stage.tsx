@@ -1,0 +1,90 @@
+import { useRef } from "react";
+import { filmName } from "../kernels/film-name.ts";
+import { orientationMatrix } from "../kernels/film-placement.ts";
+import { DrawingLayer } from "./drawing-layer.tsx";
+import { FilmCanvas } from "./film-canvas.tsx";
+import { keyOnFilm, spaceOnFilm } from "./keys-on-film.ts";
+import { MarksLayer } from "./marks-layer.tsx";
+import { usePointing, useWheelZoom } from "./pointing.ts";
+import type { LightBox } from "./use-light-box.ts";
+
+/** The film itself: its pixels, what is marked on it, and everything that mouse and keyboard do to it. */
+export function FilmStage({ box }: { readonly box: LightBox }) {
+  const pointing = usePointing(box);
+  const keys = useKeysOnFilm(box, pointing.space);
+  useWheelZoom(box);
+  const { pane, tool, film, presentedOn } = box;
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: the film takes keys of its own, which its description names
+    <div
+      ref={pane.element}
+      className="film-stage"
+      data-tool={tool.state.tool}
+      role="application"
+      aria-label={`${filmName(film, presentedOn)}, ${box.marks.length} marks`}
+      aria-describedby="film-stage-keys"
+      tabIndex={0}
+      onPointerDown={pointing.onPointerDown}
+      onPointerMove={pointing.onPointerMove}
+      onPointerUp={pointing.onPointerUp}
+      onPointerCancel={pointing.onPointerUp}
+      onPointerLeave={pointing.onPointerLeave}
+      onKeyDown={keys.down}
+      onKeyUp={keys.up}
+    >
+      <span id="film-stage-keys" className="unseen">
+        Arrow keys move the crosshair of a marking tool by one pixel, with Shift by ten, with Alt by a quarter. Space
+        marks a place, Enter ends, Backspace takes back, Escape leaves. Question mark lists all keys.
+      </span>
+      <OnTheBox box={box} />
+    </div>
+  );
+}
+
+function OnTheBox({ box }: { box: LightBox }) {
+  const { pixels, placing, tool, crosshair, asking } = box;
+  if (pixels.is === "loading") return <p className="film-waiting">Opening the film</p>;
+  if (pixels.is === "refused") return <p className="film-refused">{pixels.says}</p>;
+  if (placing === undefined) return null;
+  const { matrix, placement, pane } = placing;
+  const unit = 1 / placement.zoom;
+  const [a, b, c, d] = orientationMatrix(box.orientation);
+  return (
+    <>
+      <FilmCanvas film={pixels.film} line={pixels.line} window={box.window} matrix={matrix} />
+      <svg className="film-overlay" width={pane.width} height={pane.height} aria-hidden="true">
+        <g transform={`matrix(${matrix.join(" ")})`}>
+          <MarksLayer
+            marks={box.shown}
+            chosen={box.chosen}
+            place={box.place}
+            unit={unit}
+            upright={`matrix(${a} ${c} ${b} ${d} 0 0)`}
+          />
+          <DrawingLayer state={tool.state} asking={asking} crosshair={crosshair} unit={unit} />
+        </g>
+      </svg>
+    </>
+  );
+}
+
+/** Space held moves the film; Space tapped marks at the crosshair, so it acts when it is let go. */
+function useKeysOnFilm(box: LightBox, space: ReturnType<typeof usePointing>["space"]) {
+  const latest = useRef(box);
+  latest.current = box;
+  return {
+    down: (event: React.KeyboardEvent<HTMLDivElement>) => {
+      if (event.target !== event.currentTarget) return;
+      if (event.key === " ") {
+        event.preventDefault();
+        if (!event.repeat) space.current = { held: true, used: false };
+      } else if (keyOnFilm(latest.current, event.nativeEvent)) event.preventDefault();
+    },
+    up: (event: React.KeyboardEvent<HTMLDivElement>) => {
+      if (event.key !== " " || !space.current.held) return;
+      const { used } = space.current;
+      space.current = { held: false, used: false };
+      if (!used) spaceOnFilm(latest.current, event.shiftKey);
+    },
+  };
+}

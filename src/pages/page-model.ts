@@ -44,7 +44,13 @@ export interface FilmBlock {
 
 /** What a page holds, in the order of reading. */
 export type Block =
-  | { readonly kind: "text"; readonly heading?: string; readonly lines: readonly Line[] }
+  | {
+      readonly kind: "text";
+      readonly heading?: string;
+      readonly lines: readonly Line[];
+      /** To be set small: lists of sources. */
+      readonly dense?: boolean;
+    }
   | Table
   | { readonly kind: "figure"; readonly figure: Figure; readonly caption: string }
   | FilmBlock;

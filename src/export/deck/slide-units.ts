@@ -2,12 +2,21 @@ import type { Block, Line, Table } from "../../pages/page-model.ts";
 import { linesHeightIn, wrapped } from "../text-metrics.ts";
 
 /** Sizes of a slide's words in points. */
-export const sizes = { title: 26, subtitle: 14, heading: 13, body: 15, table: 12, caption: 11, footer: 10 } as const;
+export const sizes = {
+  title: 28,
+  subtitle: 16,
+  heading: 14,
+  body: 18,
+  dense: 12,
+  table: 14,
+  caption: 12,
+  footer: 10,
+} as const;
 
 /** The smallest thing that moves to another slide as one: a heading, a paragraph, a table's row. */
 export type Unit =
   | { readonly kind: "heading"; readonly text: string; readonly heightIn: number }
-  | { readonly kind: "line"; readonly line: Line; readonly heightIn: number }
+  | { readonly kind: "line"; readonly line: Line; readonly sizePt: number; readonly heightIn: number }
   | { readonly kind: "row"; readonly table: Table; readonly row: readonly Line[]; readonly heightIn: number };
 
 const paragraphGapIn = 0.09;
@@ -28,20 +37,26 @@ export function unitsOf(block: Block, widthIn: number): Unit[] {
     block.heading === undefined
       ? []
       : [{ kind: "heading", text: block.heading, heightIn: linesHeightIn(1, sizes.heading) + 0.16 }];
-  return [...heading, ...block.lines.flatMap((line) => lineUnits(line, widthIn))];
+  const sizePt = block.dense === true ? sizes.dense : sizes.body;
+  return [...heading, ...block.lines.flatMap((line) => lineUnits(line, widthIn, sizePt))];
 }
 
 /** The text of a line, without what its runs say about themselves. */
 export const plain = (line: Line): string => line.map((run) => run.text).join("");
 
-function lineUnits(line: Line, widthIn: number): Unit[] {
-  const rows = wrapped(plain(line), widthIn - 0.1, sizes.body);
-  const heightOf = (count: number): number => linesHeightIn(count, sizes.body) + paragraphGapIn;
-  if (rows.length <= linesInAUnit) return [{ kind: "line", line, heightIn: heightOf(rows.length) }];
+function lineUnits(line: Line, widthIn: number, sizePt: number): Unit[] {
+  const rows = wrapped(plain(line), widthIn - 0.1, sizePt);
+  const unitOf = (held: Line, count: number): Unit => ({
+    kind: "line",
+    line: held,
+    sizePt,
+    heightIn: linesHeightIn(count, sizePt) + paragraphGapIn,
+  });
+  if (rows.length <= linesInAUnit) return [unitOf(line, rows.length)];
   const pieces = Array.from({ length: Math.ceil(rows.length / linesInAUnit) }, (_, at) =>
     rows.slice(at * linesInAUnit, (at + 1) * linesInAUnit),
   );
-  return pieces.map((piece) => ({ kind: "line", line: [{ text: piece.join(" ") }], heightIn: heightOf(piece.length) }));
+  return pieces.map((piece) => unitOf([{ text: piece.join(" ") }], piece.length));
 }
 
 function rowHeightIn({ columns }: Table, row: readonly Line[], widthIn: number): number {

@@ -55,7 +55,7 @@ export function slidesOf(page: Page): Slide[] {
 function placedPicture(block: PictureBlock, withWords: boolean): { block: PictureBlock; box: Box; rest: Box } {
   const proportion = proportionOf(block);
   if (withWords && proportion < 0.55) {
-    const box = fitted({ ...content, h: 2.9 }, proportion);
+    const box = fitted({ ...content, h: 2.5 }, proportion);
     const top = content.y + box.h + captionIn + 0.15;
     return { block, box, rest: { ...content, y: top, h: content.y + content.h - top } };
   }

@@ -89,7 +89,7 @@ function addPage(deck: PptxGenJS, page: Slide, pictures: Pictures): void {
   if (page.subtitle !== undefined)
     slide.addText(page.subtitle, {
       x: 0.65,
-      y: 0.92,
+      y: 0.94,
       w: 12.03,
       h: 0.32,
       fontSize: sizes.subtitle,
@@ -152,7 +152,7 @@ function addWords(slide: PptxSlide, run: readonly Unit[], box: Box): void {
           options: { fontSize: sizes.heading, bold: true, color: accent, breakLine: true, paraSpaceBefore: 5 },
         },
       ];
-    return unit.kind === "line" ? textRuns(unit.line, sizes.body, true) : [];
+    return unit.kind === "line" ? textRuns(unit.line, unit.sizePt, true) : [];
   });
   slide.addText(runs, { ...box, fontFace: face, margin: 0, valign: "top", paraSpaceAfter: 5 });
 }
@@ -176,7 +176,7 @@ function addTable(slide: PptxSlide, run: readonly Unit[], box: Box): void {
   const { columns, caption } = first.table;
   slide.addText(caption, {
     ...box,
-    h: 0.24,
+    h: 0.26,
     fontSize: sizes.caption,
     color: quiet,
     fontFace: face,
@@ -202,10 +202,10 @@ function addTable(slide: PptxSlide, run: readonly Unit[], box: Box): void {
   const total = columns.reduce((sum, { share }) => sum + share, 0);
   slide.addTable([head, ...body] as PptxGenJS.TableRow[], {
     x: box.x,
-    y: box.y + 0.28,
+    y: box.y + 0.3,
     w: box.w,
     colW: columns.map(({ share }) => (share / total) * box.w),
-    rowH: [0.34, ...rows.map(({ heightIn }) => heightIn)],
+    rowH: [0.38, ...rows.map(({ heightIn }) => heightIn)],
     fontSize: sizes.table,
     fontFace: face,
     color: ink,

@@ -17,12 +17,13 @@ const preamble = (model: PageModel): string => `#set document(title: ${quoted(mo
 #set par(leading: 0.55em, spacing: 0.7em)
 #set table(stroke: (x: none, y: 0.4pt + rgb("#b9b0a2")), inset: (x: 3pt, y: 3.4pt))
 #show table.cell.where(y: 0): set text(size: 7.6pt, fill: rgb("#5c554c"))
+#show heading.where(level: 1): it => block(below: 0.5em)[#text(size: 17pt, weight: "semibold")[#it.body]]
 #show heading.where(level: 2): it => block(above: 1.1em, below: 0.55em, breakable: false)[#text(size: 10.5pt, weight: "semibold")[#it.body]]
 #show heading.where(level: 3): it => block(above: 0.8em, below: 0.35em, breakable: false)[#text(size: 8.2pt, weight: "semibold", fill: rgb("#a6401b"))[#it.body]]
 #let quiet(body) = text(fill: rgb("#5c554c"), body)`;
 
 function head(model: PageModel, emblem: string | undefined): string {
-  const title = `#text(size: 17pt, weight: "semibold")[${escaped(model.title)}]\\\n#quiet[${escaped(model.mark)}]`;
+  const title = `= ${escaped(model.title)}\n\n#quiet[${escaped(model.mark)}]`;
   if (emblem === undefined || model.emblem === undefined) return title;
   return `#grid(columns: (1fr, auto), align: (left + horizon, right + horizon), [${title}], image(${quoted(emblem)}, height: 24mm, alt: ${quoted(model.emblem.alternative)}))`;
 }
@@ -53,13 +54,18 @@ function blockSource(block: Block): string {
   if (block.kind === "table") return tableSource(block);
   if (block.kind !== "text") return "";
   const heading = block.heading === undefined ? "" : `=== ${escaped(block.heading)}\n\n`;
-  return heading + block.lines.map(lineText).join("\n\n");
+  const lines = block.lines.map(lineText).join("\n\n");
+  return block.dense === true ? `${heading}#text(size: 7.4pt)[${lines}]` : heading + lines;
 }
+
+/** A table of up to this many rows stays on one page. */
+const rowsKeptTogether = 12;
 
 function tableSource({ caption, columns, rows }: Table): string {
   const widths = columns.map(({ share }) => `${Math.round(share * 1000)}fr`).join(", ");
   const aligns = columns.map(({ align }) => align).join(", ");
   const headRow = columns.map(({ head: text }) => `[${escaped(text)}]`).join(", ");
   const body = rows.map((row) => row.map((cell) => `[${lineText(cell)}]`).join(", ")).join(",\n");
-  return `#block(below: 0.3em)[#text(size: 7.6pt)[#quiet[${escaped(caption)}]]]\n#table(columns: (${widths}), align: (${aligns},), table.header(${headRow}),\n${body})`;
+  const whole = rows.length <= rowsKeptTogether;
+  return `#block(breakable: ${!whole})[\n#block(below: 0.3em, sticky: true)[#text(size: 7.6pt)[#quiet[${escaped(caption)}]]]\n#table(columns: (${widths}), align: (${aligns},), table.header(${headRow}),\n${body})\n]`;
 }

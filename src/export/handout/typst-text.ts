@@ -1,7 +1,7 @@
 import type { Line } from "../../pages/page-model.ts";
 
 /** A text that typst prints as it stands: every mark of its markup is escaped. */
-export const escaped = (text: string): string => text.replace(/[\\#$*_`<>@=\-+/~[\]"']/g, (mark) => `\\${mark}`);
+export const escaped = (text: string): string => text.replace(/[\\#$*_`<>@=\-+/~[\]"'.:]/g, (mark) => `\\${mark}`);
 
 /** A typst string. */
 export const quoted = (text: string): string =>

@@ -16,6 +16,7 @@ export function anatomyPages(source: CaseSource): Page[] {
   return [
     {
       title: "Roots and canals",
+      ...(code === undefined ? {} : { subtitle: `Code (Ahmed and others 2017): ${code.text}` }),
       blocks: [
         { kind: "figure", figure, caption: "Section at the level of the orifices, and the course of each root" },
         {
@@ -32,9 +33,6 @@ export function anatomyPages(source: CaseSource): Page[] {
             cell(`roots[${index}].vertucci`),
           ]),
         },
-        ...(code === undefined
-          ? []
-          : [{ kind: "text" as const, heading: "Code (Ahmed and others 2017)", lines: [[code]] }]),
       ],
       notes: [],
     },

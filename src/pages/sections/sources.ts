@@ -24,8 +24,10 @@ export function sourcePages(source: CaseSource): Page[] {
       : [{ text: found.reference }, { text: found.verification === "seen" ? "" : " (value from memory)", quiet: true }];
   });
   const blocks = [
-    ...(own.length > 0 ? [{ kind: "text" as const, heading: "References of the case", lines: own }] : []),
-    ...(behind.length > 0 ? [{ kind: "text" as const, heading: "Behind the numbers", lines: behind }] : []),
+    ...(own.length > 0 ? [{ kind: "text" as const, heading: "References of the case", lines: own, dense: true }] : []),
+    ...(behind.length > 0
+      ? [{ kind: "text" as const, heading: "Behind the numbers", lines: behind, dense: true }]
+      : []),
     { kind: "text" as const, heading: "Cautions", lines: [says(caution)] },
   ];
   return [{ title: "Sources", blocks, notes: [] }];

@@ -1,0 +1,90 @@
+import { execFileSync } from "node:child_process";
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { unzipSync } from "fflate";
+import { afterAll, describe, expect, it } from "vitest";
+import { sampleFilmBytes, sampleParts, sampleSource } from "../../test/sample-case.ts";
+import { deck } from "../pages/deck.ts";
+import { handout } from "../pages/handout.ts";
+import { numbersIn } from "../pages/page-model.ts";
+import { makeDocument } from "./make-document.ts";
+
+const folder = mkdtempSync(join(tmpdir(), "canalog-documents-"));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+const place = { readFilm: async () => sampleFilmBytes(), fontsFolder: "data/fonts" };
+const long = "a long account of what was seen and done, with every reservation that a careful resident makes "
+  .repeat(12)
+  .trim();
+const textOf = (slide: Uint8Array): string =>
+  [...new TextDecoder().decode(slide).matchAll(/<a:t>([^<]*)<\/a:t>/g)].map(([, text]) => text).join(" ");
+
+describe("a deck", () => {
+  it("holds the case as native text, tables, pictures with alternative text and notes", async () => {
+    const model = deck(sampleSource());
+    const said: string[] = [];
+    const bytes = await makeDocument(model, place, (_fraction, says) => said.push(says));
+    const files = unzipSync(bytes);
+    const slides = Object.keys(files).filter((name) => /^ppt\/slides\/slide\d+\.xml$/.test(name));
+    expect(slides.length).toBeGreaterThan(model.pages.length);
+    const all = slides.map((name) => textOf(files[name] ?? new Uint8Array())).join(" ");
+    for (const { text } of numbersIn(model)) expect(all).toContain(text);
+    for (const { title } of model.pages) expect(all).toContain(title);
+    const film = slides.map((name) => new TextDecoder().decode(files[name])).find((xml) => xml.includes("Length film"));
+    expect(film).toMatch(/<p:pic>[\s\S]*descr="[^"]{10,}"/);
+    expect(film).toContain("<a:tbl>");
+    expect(Object.keys(files).filter((name) => /^ppt\/media\/.*\.png$/.test(name)).length).toBeGreaterThanOrEqual(3);
+    expect(Object.keys(files).some((name) => name.startsWith("ppt/notesSlides/"))).toBe(true);
+    expect(said.at(-1)).toBe("Writing the deck");
+  });
+
+  it("lets long words go on to further slides, none outside its page", async () => {
+    const bytes = await makeDocument(deck(sampleSource(sampleParts(long.slice(0, 290)))), place, () => undefined);
+    writeFileSync(join(folder, "long.pptx"), bytes);
+    if (!existsSync("/usr/bin/soffice")) return;
+    execFileSync(
+      "soffice",
+      [
+        `-env:UserInstallation=file://${folder}/profile`,
+        "--headless",
+        "--convert-to",
+        "pdf",
+        "--outdir",
+        folder,
+        join(folder, "long.pptx"),
+      ],
+      { stdio: "ignore" },
+    );
+    const boxes = execFileSync("pdftotext", ["-bbox", join(folder, "long.pdf"), "-"], { encoding: "utf8" });
+    const height = Number(/<page width="[\d.]+" height="([\d.]+)"/.exec(boxes)?.[1]);
+    const footTop = (7.0 / 7.5) * height;
+    const crossing = [...boxes.matchAll(/yMin="([\d.]+)" xMax="[\d.]+" yMax="([\d.]+)"/g)].filter(
+      ([, top, bottom]) => Number(top) < footTop - 6 && Number(bottom) > footTop + 4,
+    );
+    expect(Number.isFinite(height)).toBe(true);
+    expect(crossing).toEqual([]);
+  });
+});
+
+describe("a hand-out", () => {
+  it("is a tagged PDF with every number that its model carries", async () => {
+    const model = handout(sampleSource());
+    const bytes = await makeDocument(model, place, () => undefined);
+    writeFileSync(join(folder, "handout.pdf"), bytes);
+    expect(new TextDecoder("latin1").decode(bytes.slice(0, 5))).toBe("%PDF-");
+    expect(readFileSync(join(folder, "handout.pdf")).includes("/StructTreeRoot")).toBe(true);
+    if (!existsSync("/usr/bin/pdftotext")) return;
+    const text = execFileSync("pdftotext", ["-layout", join(folder, "handout.pdf"), "-"], { encoding: "utf8" }).replace(
+      /\s+/g,
+      " ",
+    );
+    for (const { text: number } of numbersIn(model)) expect(text).toContain(number);
+  });
+
+  it("prints marks of its markup as they stand", async () => {
+    const parts = sampleParts('#set text(red) *bold* $x$ _a_ `c` <l> @r [b] \\ // ~ "q"'.slice(0, 200));
+    const bytes = await makeDocument(handout(sampleSource(parts)), place, () => undefined);
+    expect(bytes.length).toBeGreaterThan(1_000);
+  });
+});

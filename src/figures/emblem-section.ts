@@ -51,7 +51,11 @@ function orifices(drawing: EmblemDrawing, frame: SectionFrame, place: SectionPla
   const shaped = c !== undefined && c.form !== "C4";
   const ribbonCanals = shaped ? canalNames(c.root) : [];
   const parts = shaped ? cParts(c.form, ribbonCanals.length) : [];
-  const round = orificePlaces(tooth, shaped ? roots.filter((root) => root !== c.root) : roots);
+  const round = orificePlaces(tooth, shaped ? roots.filter((root) => root !== c.root) : roots).map((one) => ({
+    canal: one.canal,
+    ...placeIn(frame, one),
+  }));
+  const radius = clearRadius(round, place.orificeRadius);
   const width = place.orificeRadius * 1.5;
   const marks: SvgNode[] = [];
   const targets: Target[] = [];
@@ -61,11 +65,16 @@ function orifices(drawing: EmblemDrawing, frame: SectionFrame, place: SectionPla
     targets.push({ canal, ...placeIn(frame, cArc((own[0]?.from ?? 0) + 0.12)) });
   });
   for (const one of round) {
-    const spot = placeIn(frame, one);
-    marks.push(orificeMark(stateIn(drawing, one.canal), spot, place.orificeRadius, theme));
-    targets.push({ canal: one.canal, ...spot });
+    marks.push(orificeMark(stateIn(drawing, one.canal), one, radius, theme));
+    targets.push(one);
   }
   return { marks, targets };
+}
+
+/** The largest radius up to the wished one at which no orifice touches another. */
+function clearRadius(spots: readonly Spot[], wished: number): number {
+  const distances = spots.flatMap((one, at) => spots.slice(at + 1).map(({ x, y }) => Math.hypot(x - one.x, y - one.y)));
+  return Math.min(wished, ...distances.map((distance) => distance * 0.46));
 }
 
 /** Sizes of the words round a section. */

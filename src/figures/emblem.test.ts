@@ -187,4 +187,34 @@ describe("the section", () => {
     expect(at("46", extra).RE?.y).toBeGreaterThan(0.3);
     expect(at("46", extra).RE?.x).toBeLessThan(0);
   });
+
+  it("never draws an orifice on another, whatever the roots", () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...teeth),
+        rootsOfAnyTooth,
+        fc.constantFrom(24, 200, 900),
+        (tooth, roots, widthPx) => {
+          const states = Object.fromEntries(
+            canalsOf({ tooth, roots, states: {} }).map((canal) => [canal, stateOf("filled")]),
+          );
+          const { tree } = emblem({ tooth, roots, states, theme: "print", widthPx });
+          const section = allNodes(tree).find(({ node }) => node.attributes["data-part"] === "section")?.node;
+          const circles = (section === undefined ? [] : allNodes(section))
+            .filter(({ node }) => node.tag === "circle")
+            .map(({ node }) => ({
+              x: Number(node.attributes.cx),
+              y: Number(node.attributes.cy),
+              r: Number(node.attributes.r),
+            }));
+          expect(circles).toHaveLength(Object.keys(states).length);
+          circles.forEach((one, at) => {
+            expect(one.r).toBeGreaterThan(widthPx === 24 ? 0.3 : 1);
+            for (const other of circles.slice(at + 1))
+              expect(Math.hypot(one.x - other.x, one.y - other.y)).toBeGreaterThan(one.r + other.r);
+          });
+        },
+      ),
+    );
+  });
 });

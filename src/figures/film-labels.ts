@@ -30,17 +30,21 @@ export function placedLabels(
   return placed;
 }
 
-/** Steps of a line above and below the spot, nearest first. */
-const rows = [0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5, 6, -6, 7, -7, 8, -8];
+/** Every line of the frame, counted from a label's own and nearest first. */
+function rowsOf({ height, size }: LabelFrame): readonly number[] {
+  const count = Math.ceil(height / (size * 1.2));
+  return [0, ...Array.from({ length: count }, (_, at) => [at + 1, -at - 1]).flat()];
+}
 
 function placeOf(wish: LabelWish, taken: readonly Box[], drawn: readonly Spot[], frame: LabelFrame): TextLabel {
   const { size, halo } = frame;
   const text = fitted(wish.text, frame.width - 2 * size, size);
   const width = textWidth(text, size, "medium");
   const gap = size * 0.8;
-  const tries = rows.flatMap((row) =>
+  const nearY = Math.max(0, Math.min(frame.height, wish.near.y));
+  const tries = rowsOf(frame).flatMap((row) =>
     [wish.near.x + gap, wish.near.x - gap - width].map((x) => {
-      const y = wish.near.y + size * 0.36 + row * size * 1.2;
+      const y = nearY + size * 0.36 + row * size * 1.2;
       const label: TextLabel = { text, size, halo, fill: wish.fill, weight: "medium", ...inFrame(x, y, width, frame) };
       const box = labelBox(label);
       const covers = drawn.filter((spot) => isInside(spot, box)).length;

@@ -35,12 +35,22 @@ function alongRow(names: readonly string[], from: Spot, to: Spot): OrificePlace[
   });
 }
 
+/** Where roots go whose names say nothing: distal, mesial, buccal, lingual. */
+const unplaced: readonly Spot[] = [
+  { x: -0.62, y: 0 },
+  { x: 0.62, y: 0 },
+  { x: 0, y: -0.6 },
+  { x: 0, y: 0.6 },
+];
+
 /** A lone root lies in the middle; another as its name and its recorded side say. */
 function anchorOf(tooth: ToothFacts, root: CanalRoot, roots: readonly CanalRoot[]): Spot {
   const { x, y, known } = placeOfName(root.name, tooth);
   if (root.side !== undefined && !(known && y !== 0))
     return { x: known ? x : -0.6, y: root.side === "buccal" ? -0.58 : 0.58 };
-  return known || roots.length === 1 ? { x, y } : { x: -0.62, y: 0 };
+  if (known || roots.length === 1) return { x, y };
+  const unnamed = roots.filter((one) => one.side === undefined && !placeOfName(one.name, tooth).known);
+  return unplaced[unnamed.indexOf(root) % unplaced.length] ?? { x: 0, y: 0 };
 }
 
 /** What a name says: M or D first, then B, M, L or P, then a number. */
@@ -54,12 +64,14 @@ function placeOfName(name: string, tooth: ToothFacts): Spot & { readonly known: 
   return { x: wide ? x : x * 0.8, y, known: end !== undefined || across !== undefined };
 }
 
-/** Moves places that are too near to each other apart along their line, and back inside; a few rounds settle it. */
+/** Moves places that are too near to each other apart along their line, and back inside; what still jams turns aside. */
 function pushedApart(places: readonly OrificePlace[]): readonly OrificePlace[] {
   let now = places;
-  for (let round = 0; round < 40; round += 1)
+  for (let round = 0; round < 80; round += 1)
     now = now.map((place, at) => {
-      const pushes = now.map((other, index) => (index === at ? { x: 0, y: 0 } : push(place, other, at - index)));
+      const pushes = now.map((other, index) =>
+        index === at ? { x: 0, y: 0 } : turned(push(place, other, at - index), round < 12 ? 0 : 0.35),
+      );
       const x = place.x + pushes.reduce((sum, one) => sum + one.x, 0);
       const y = place.y + pushes.reduce((sum, one) => sum + one.y, 0);
       return { canal: place.canal, x: within(x), y: within(y) };
@@ -75,5 +87,10 @@ function push(place: Spot, other: Spot, order: number): Spot {
   const by = (apart - distance) / 2;
   return distance < 0.01 ? { x: 0, y: Math.sign(order) * by } : { x: (dx / distance) * by, y: (dy / distance) * by };
 }
+
+const turned = ({ x, y }: Spot, by: number): Spot => ({
+  x: x * Math.cos(by) - y * Math.sin(by),
+  y: x * Math.sin(by) + y * Math.cos(by),
+});
 
 const within = (value: number): number => Math.min(0.72, Math.max(-0.72, value));

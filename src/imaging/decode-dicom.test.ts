@@ -260,6 +260,15 @@ describe("decodeDicom refuses", () => {
     await expect(read(bytes)).rejects.toThrow(expect.objectContaining({ code }));
   });
 
+  it("a file that ends within its header, whether inside a value or inside a tag", async () => {
+    const whole = dicom(words(six));
+    const sizes = whole.length - 12 - 12 - 8 * 10;
+    for (const length of [190, 191, 200, sizes + 1, sizes + 3, sizes + 7]) {
+      const refusal = await read(whole.slice(0, length)).catch((error: unknown) => error);
+      expect(refusal).toMatchObject({ code: "file.truncated", facts: { foundBytes: length } });
+    }
+  });
+
   it("without a word about the patient, wherever the file is cut or changed", async () => {
     const whole = dicom(words(six), [["00280030", "DS", "0.04\\0.04"]], "explicit");
     const place = fc.record({

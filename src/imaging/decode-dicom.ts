@@ -1,5 +1,6 @@
 import dicomParser, { type DataSet } from "dicom-parser";
-import { type DicomPicture, dicomPictureOf } from "./dicom-picture.ts";
+import { Refusal } from "../core/refusal.ts";
+import { type DicomPicture, dicomPictureOf, endsInHeader } from "./dicom-picture.ts";
 import { dicomSamplesOf, signedOffsetOf } from "./dicom-samples.ts";
 import { dicomTechnicalOf, modalityScaleOf } from "./dicom-technical.ts";
 import type { FilmLimits } from "./film-limits.ts";
@@ -17,11 +18,21 @@ import { readOrRefuse, refuseFile } from "./refuse-file.ts";
  * @throws Refusal `file.damaged`, `file.truncated`, `file.impossibleSize`, `file.unsupported`, `file.tooLarge`.
  */
 export function decodeDicom(bytes: Uint8Array, name: string, limits: FilmLimits): FilmPixels {
-  const damaged = { code: "file.damaged", state: "its DICOM data are damaged; export the film again" } as const;
-  const dataSet = readOrRefuse(name, damaged, () => parsed(bytes, name, limits));
-  return readOrRefuse(name, damaged, () => filmOf(dataSet, dicomPictureOf(dataSet, name, limits)));
+  try {
+    return readOrRefuse(name, damaged, () => {
+      const dataSet = parsed(bytes, name, limits);
+      return filmOf(dataSet, dicomPictureOf(dataSet, name, limits));
+    });
+  } catch (refusal) {
+    // The parser says only in words that it ran off the end.
+    if (refusal instanceof Refusal && refusal.cause instanceof Error && ranOff.test(refusal.cause.message))
+      throw endsInHeader(name, bytes.length, refusal.cause);
+    throw refusal;
+  }
 }
 
+const damaged = { code: "file.damaged", state: "its DICOM data are damaged; export the film again" } as const;
+const ranOff = /past end|overread|overrun|cannot be greater than or equal to/;
 const pixelData = "x7fe00010";
 
 function parsed(bytes: Uint8Array, name: string, limits: FilmLimits): DataSet {

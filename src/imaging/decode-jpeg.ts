@@ -1,7 +1,8 @@
+import { Refusal } from "../core/refusal.ts";
 import { orientationOf } from "./exif-orientation.ts";
 import { checkDeclaredSize, type FilmLimits } from "./film-limits.ts";
 import type { FilmPixels } from "./film-pixels.ts";
-import { type DecodedJpeg, decodeJpegBytes, type LoadWasm } from "./jpeg-codec.ts";
+import { CodecMissing, type DecodedJpeg, decodeJpegBytes, type LoadWasm } from "./jpeg-codec.ts";
 import { type JpegHeader, jpegHeaderOf } from "./jpeg-header.ts";
 import { luminanceOf } from "./luminance.ts";
 import { refuseFile } from "./refuse-file.ts";
@@ -59,6 +60,14 @@ async function decodedOrRefuse(bytes: Uint8Array, name: string, loadWasm?: LoadW
   try {
     return await decodeJpegBytes(bytes, loadWasm);
   } catch (cause) {
+    // Whoever brings the codec may have said better why it is not there.
+    if (cause instanceof CodecMissing && cause.cause instanceof Refusal) throw cause.cause;
+    if (cause instanceof CodecMissing)
+      throw refuseFile(name, {
+        code: "file.unsupported",
+        state: "the part of the program that reads JPEG could not be loaded; start again, or save the film as PNG",
+        cause,
+      });
     throw refuseFile(name, { code: "file.damaged", state: "its JPEG data are damaged; export the film again", cause });
   }
 }

@@ -44,10 +44,26 @@ export function dicomPictureOf(dataSet: DataSet, name: string, limits: FilmLimit
   };
 }
 
+/** The refusal of a file that breaks off before its picture begins; how much more it had, nothing says. */
+export function endsInHeader(name: string, foundBytes: number, cause?: Error): Error {
+  return refuseFile(name, {
+    code: "file.truncated",
+    state: `its header goes on beyond the ${foundBytes} bytes that are there; copy it again`,
+    facts: { expectedBytes: foundBytes + 1, foundBytes },
+    cause,
+  });
+}
+
 function withoutPixels(dataSet: DataSet, name: string, limits: FilmLimits): Error {
+  const foundBytes = dataSet.byteArray.length;
+  const breaksOff = Object.values(dataSet.elements).some(({ dataOffset, length }) => dataOffset + length > foundBytes);
+  if (breaksOff) return endsInHeader(name, foundBytes);
   const size = { columns: dataSet.uint16("x00280011"), rows: dataSet.uint16("x00280010") };
   if (size.columns === undefined || size.rows === undefined)
-    return refuseFile(name, { code: "file.unsupported", state: "it is a DICOM file without a picture" });
+    return refuseFile(name, {
+      code: "file.unsupported",
+      state: "it is a DICOM file without a picture; if it should show one, copy it again",
+    });
   checkDeclaredSize(name, { columns: size.columns, rows: size.rows }, limits);
   const bytesEach = (dataSet.uint16("x00280100") ?? 16) / 8;
   const expectedBytes = size.columns * size.rows * bytesEach * (dataSet.uint16("x00280002") ?? 1);

@@ -1,16 +1,17 @@
+import { brightIsHigh } from "./bright-is-high.ts";
 import { bitsChunk } from "./decode-png.ts";
 import type { FilmPixels } from "./film-pixels.ts";
 import { greyPng } from "./grey-png.ts";
-import { invertFilm } from "./invert.ts";
 import { pngChunk } from "./png-chunks.ts";
 
 /**
  * A film as a 16-bit grey PNG without loss and without any metadata.
  * Takes a film. Gives the file's bytes: samples as they are, and in a chunk of our own how many bits they use, so that
- * decoding brings both back. A MONOCHROME1 film is inverted first, because a larger sample of a PNG is always brighter.
+ * decoding brings both back. The samples of a MONOCHROME1 film are counted from the other end first ({@link brightIsHigh}),
+ * because a larger sample of a PNG is always brighter; the film looks the same.
  */
 export function encodePng16(film: FilmPixels): Uint8Array {
-  const { columns, rows, bitsStored, samples } = film.photometric === "MONOCHROME1" ? invertFilm(film) : film;
+  const { columns, rows, bitsStored, samples } = brightIsHigh(film);
   const bytes = new Uint8Array(2 * samples.length);
   samples.forEach((sample, index) => {
     bytes[2 * index] = sample >> 8;

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { autoWindow, windowOf } from "./auto-window.ts";
+import { brightIsHigh } from "./bright-is-high.ts";
 import { cropFilm } from "./crop.ts";
 import { decodeFilm } from "./decode-film.ts";
 import { encodePng16 } from "./encode-png16.ts";
@@ -86,29 +87,43 @@ describe("cropFilm", () => {
 });
 
 describe("invertFilm", () => {
-  it("gives the film back when done twice, but for what a stored 0 stands for", () => {
+  it("shows every pixel the other way round, and as it was when done twice", () => {
     fc.assert(
       fc.property(anyFilm, (film) => {
+        const window: FilmWindow = { center: 128, width: 256, function: "linear" };
+        const [straight, inverted] = [film, invertFilm(film)].map((of) => previewOf(of, { window }).grey);
+        expect([...(inverted ?? [])]).toEqual([...(straight ?? [])].map((grey) => 255 - grey));
         expect(invertFilm(invertFilm(film))).toEqual(film);
       }),
     );
   });
 
+  it("is kept by a PNG", async () => {
+    const back = await decodeFilm(encodePng16(invertFilm(filmOf(3, [0, 1, 4095]))), "film.png");
+    expect([back.photometric, [...back.samples]]).toEqual(["MONOCHROME2", [4095, 4094, 0]]);
+  });
+});
+
+describe("brightIsHigh", () => {
   it.each(["linear", "linearExact", "sigmoid"] as const)("looks the same under its own %s window", (shape) => {
     const window: FilmWindow = { center: 1000, width: 600, function: shape };
-    const film = { ...filmOf(5, [0, 700, 1000, 1299, 4095]), technical: { ...technical, window } };
-    const inverted = invertFilm(film);
-    expect(inverted.photometric).toBe("MONOCHROME1");
+    const film = { ...invertFilm(filmOf(5, [0, 700, 1000, 1299, 4095])), technical: { ...technical, window } };
+    const turned = brightIsHigh(film);
+    expect(turned.photometric).toBe("MONOCHROME2");
     // What MONOCHROME1 shows is 255 minus the grey of its sample; both are exact up to the last bits of a double.
     film.samples.forEach((sample, at) => {
-      const shown = 255 - greyAt(inverted.samples[at] ?? 0, windowOf(inverted));
-      expect(shown).toBeCloseTo(greyAt(sample, window), 9);
+      expect(greyAt(turned.samples[at] ?? 0, windowOf(turned))).toBeCloseTo(255 - greyAt(sample, window), 9);
     });
   });
 
+  it("leaves a film alone whose larger samples are brighter", () => {
+    const film = filmOf(1, [7]);
+    expect(brightIsHigh(film)).toBe(film);
+  });
+
   it("leaves out what a stored 0 stood for", () => {
-    const signed = { ...filmOf(1, [0]), technical: { ...technical, signedOffset: -2048 } };
-    expect(invertFilm(signed).technical).toEqual(technical);
+    const signed = { ...invertFilm(filmOf(1, [0])), technical: { ...technical, signedOffset: -2048 } };
+    expect(brightIsHigh(signed).technical).toEqual(technical);
   });
 });
 

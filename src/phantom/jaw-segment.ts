@@ -6,6 +6,7 @@ import type { TrabecularNet } from "./anatomy/trabeculae.ts";
 import type { BallChain } from "./exposure/ball-chain.ts";
 import type { Material } from "./exposure/material.ts";
 import type { Solid } from "./solid.ts";
+import type { Shaping } from "./treatment/shaping.ts";
 import type { ToothBox } from "./tooth-point.ts";
 
 /** Something put into the treated tooth, or cut out of it, that is wide enough for voxels. */
@@ -32,6 +33,8 @@ export interface JawSegment {
   readonly nets: readonly TrabecularNet[];
   readonly hollows: readonly Hollow[];
   readonly lesions: readonly Lesion[];
+  /** Canals of the treated tooth that were shaped, by name. */
+  readonly shaped: Readonly<Record<string, Shaping>>;
   readonly insets: readonly Inset[];
   readonly strands: readonly Strand[];
   /** Cheek, lips and tongue in the beam. */

@@ -34,3 +34,17 @@ function hermite(profile: Profile, a: readonly [number, number], b: readonly [nu
     a[1] * (1 + 2 * t) * (1 - t) * (1 - t) + m0 * t * (1 - t) * (1 - t) + b[1] * t * t * (3 - 2 * t) + m1 * t * t * (t - 1)
   );
 }
+
+/** A profile's values from a fine table (every 0.05 mm), for places that are asked for at every voxel. */
+export function tableOf(profile: Profile): (at: number) => number {
+  const step = 0.05;
+  const from = profile[0]?.[0] ?? 0;
+  const to = profile[profile.length - 1]?.[0] ?? 0;
+  const values = new Float64Array(Math.ceil((to - from) / step) + 2).map((_, i) => valueAt(profile, from + i * step));
+  return (at) => {
+    const place = Math.min(values.length - 1.001, Math.max(0, (at - from) / step));
+    const index = Math.floor(place);
+    const a = values[index] as number;
+    return a + ((values[index + 1] as number) - a) * (place - index);
+  };
+}

@@ -1,4 +1,4 @@
-import { type Profile, valueAt } from "../profile.ts";
+import { type Profile, tableOf, valueAt } from "../profile.ts";
 import { type Solid, smoothIntersection, smoothStep } from "../solid.ts";
 import type { PlacedTooth } from "./placed-tooth.ts";
 
@@ -16,19 +16,19 @@ export interface BoneShape {
   readonly crestLayerMm: number;
 }
 
-/** z of the crest: highest between the teeth, lower over the middle of each root on both faces. */
-function crestHeight(shape: BoneShape, teeth: readonly PlacedTooth[]): (x: number, y: number) => number {
+/** 0 between the teeth, rising to 1 at the middle of each tooth. */
+function fallAtTeeth(teeth: readonly PlacedTooth[]): (x: number) => number {
   const necks = teeth.map((placed) => ({
     x: placed.at.x,
     half: valueAt(placed.tooth.shape.crown.halfMesiodistal, 0) + 0.6,
   }));
-  return (x, y) => {
+  return (x) => {
     let fall = 0;
     for (const neck of necks) {
       const away = (x - neck.x) / neck.half;
       fall = Math.max(fall, 1 - away * away);
     }
-    return valueAt(shape.crest, x) + 1.5 * fall * smoothStep(1.5, 5.5, Math.abs(y));
+    return fall;
   };
 }
 
@@ -41,30 +41,23 @@ export interface AlveolarBone {
   readonly compactMm: Solid;
 }
 
-/** Values of a profile on a fine table, because bone is asked for at every voxel. */
-function tableOf(profile: Profile, from: number, to: number): (at: number) => number {
-  const step = 0.05;
-  const values = new Float64Array(Math.ceil((to - from) / step) + 2).map((_, i) => valueAt(profile, from + i * step));
-  return (at) => {
-    const place = Math.min(values.length - 2, Math.max(0, (at - from) / step));
-    const index = Math.floor(place);
-    const a = values[index] as number;
-    return a + ((values[index + 1] as number) - a) * (place - index);
-  };
-}
-
 /** The alveolar process around these teeth. */
 export function alveolarBoneOf(shape: BoneShape, teeth: readonly PlacedTooth[]): AlveolarBone {
-  const crestTable = tableOf(shape.crest, -26, 26);
-  const crest = crestHeight({ ...shape, crest: [[0, 0]] }, teeth);
-  const buccal = tableOf(shape.buccal, -12, 32);
-  const lingual = tableOf(shape.lingual, -12, 32);
-  const plate = tableOf(shape.plateMm, -12, 32);
+  const crestTable = tableOf(shape.crest);
+  const fallAt = fallAtTeeth(teeth);
+  /** z of the crest: lower over the middle of each root on both faces. */
+  const crest = (x: number, y: number): number => crestTable(x) + 1.5 * fallAt(x) * smoothStep(1.5, 5.5, Math.abs(y));
+  /** z of the gum: a papilla stands between the teeth. */
+  const gumTop = (x: number, y: number): number =>
+    crestTable(x) - 2.4 + 1.2 * fallAt(x) - 1.6 * (1 - smoothStep(0, 0.45, fallAt(x))) + 0.05 * y * y;
+  const buccal = tableOf(shape.buccal);
+  const lingual = tableOf(shape.lingual);
+  const plate = tableOf(shape.plateMm);
   const sides = (y: number, z: number): number => Math.max(y - buccal(z), lingual(z) - y);
   return {
     shape,
-    bone: (x, y, z) => smoothIntersection(sides(y, z), crestTable(x) + crest(x, y) - z, 1.5),
-    gum: (x, y, z) => smoothIntersection(sides(y, z) - 2.4, crestTable(x) + crest(x, y) * 0.8 - 2.5 - z, 3),
+    bone: (x, y, z) => smoothIntersection(sides(y, z), crest(x, y) - z, 1.5),
+    gum: (x, y, z) => smoothIntersection(sides(y, z) - 2.4, gumTop(x, y) - z, 2),
     compactMm: (x, _y, z) => {
       const belowCrest = z - crestTable(x);
       return shape.crestLayerMm + (plate(z) - shape.crestLayerMm) * smoothStep(0.4, 4, belowCrest);

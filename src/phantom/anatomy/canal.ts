@@ -1,7 +1,8 @@
 import { type Course, courseThrough, directionAt, placeAt } from "../course.ts";
 import { type Profile, valueAt } from "../profile.ts";
+import { rootOf, type Root } from "./root.ts";
+import type { Solid } from "../solid.ts";
 import { distanceMm, type ToothPoint, toothPoint } from "../tooth-point.ts";
-import type { Root } from "./root.ts";
 
 /** What a canal is made from: it follows the axis of its root at a distance that may change on the way. */
 export interface CanalShape {
@@ -21,6 +22,8 @@ export interface CanalShape {
   readonly ovalness?: Profile;
   /** How far from the tip of the root the foramen opens (common: 0.3 to 0.6 mm), and to which side. */
   readonly foramenShortMm: number;
+  /** As wide as a chamber (the root is not finished): cut in voxels and not drawn as a strand. */
+  readonly wide?: boolean;
 }
 
 /** A canal whose course is known. */
@@ -77,4 +80,17 @@ export function lengthNearest(course: Course, place: ToothPoint): number {
     if (away < best) [best, bestAt] = [away, i];
   });
   return bestAt * course.stepMm;
+}
+
+/** A canal as a solid that goes on open through its end. */
+export function canalSolid(canal: Canal): Solid {
+  const { shape, course } = canal;
+  const wider = shape.ovalness ?? [[0, 1]];
+  return rootOf({
+    name: shape.name,
+    axis: truePoints(canal, course.lengthMm / 12),
+    halfMesiodistal: shape.radiusMm,
+    halfBuccolingual: shape.radiusMm.map(([at, radius]) => [at, radius * valueAt(wider, at)] as const),
+    open: true,
+  }).distance;
 }

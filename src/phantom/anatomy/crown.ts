@@ -22,8 +22,12 @@ export interface CrownShape {
   readonly cusps: readonly Cusp[];
   /** Fall of a cusp's slopes per mm. */
   readonly cuspSlope: number;
+  /** How blunt the cusps are. */
+  readonly cuspRoundingMm: number;
   /** The z at which the trunk ends: at the furcation, or 1 mm or so below the junction where there is one root. */
   readonly trunkEndZ: number;
+  /** How much earlier the trunk ends at its mesial and distal side, and 5 mm to buccal and lingual; below 0 later (an arch). */
+  readonly trunkEndsEarlierMm: { readonly atSides: number; readonly atFaces: number };
   readonly enamelAtSideMm: number;
   readonly enamelAtCuspMm: number;
   /** How far the junction rises towards the crown at the contacts. */
@@ -38,7 +42,6 @@ export interface Crown {
 }
 
 const tableStepMm = 0.05;
-const cuspRoundingMm = 0.7;
 
 interface Outline {
   readonly from: number;
@@ -63,7 +66,8 @@ function outlineOf(shape: CrownShape): Outline {
 }
 
 /** z of the chewing surface: the highest of cones that stand on the cusps; grooves are where two cones meet. */
-function chewingSurface(cusps: readonly Cusp[], slope: number, loweredMm: number): (x: number, y: number) => number {
+function chewingSurface(shape: CrownShape, slope: number, loweredMm: number): (x: number, y: number) => number {
+  const { cusps, cuspRoundingMm } = shape;
   return (x, y) => {
     let z = Number.POSITIVE_INFINITY;
     for (const cusp of cusps) {
@@ -92,22 +96,29 @@ export function crownOf(shape: CrownShape): Crown {
     const b = (outline.b[at] ?? 1) - insetMm;
     const u = Math.abs(x) / a;
     const v = Math.abs(y - (outline.middle[at] ?? 0)) / b;
+    if (u > 1.7 || v > 1.7) return Math.max(u - 1, v - 1) * Math.min(a, b);
+    if (u < 0.45 && v < 0.45) return -Math.min(a, b) * 0.5;
     const k = (u ** n + v ** n) ** (1 / n);
-    if (k < 0.2) return -Math.min(a, b) * 0.8;
     const gx = (u / k) ** (n - 1) / a;
     const gy = (v / k) ** (n - 1) / b;
     return (k - 1) / Math.sqrt(gx * gx + gy * gy);
   };
   const steep = Math.sqrt(1 + shape.cuspSlope * shape.cuspSlope);
-  const top = chewingSurface(shape.cusps, shape.cuspSlope, 0);
-  const dentineTop = chewingSurface(shape.cusps, shape.cuspSlope * 0.8, shape.enamelAtCuspMm);
+  const top = chewingSurface(shape, shape.cuspSlope, 0);
+  const dentineTop = chewingSurface(shape, shape.cuspSlope * 0.8, shape.enamelAtCuspMm);
 
-  const capped = (sideDistance: number, topDistance: number, z: number, edgeMm: number): number =>
-    smoothIntersection(smoothIntersection(sideDistance, topDistance, edgeMm), z - shape.trunkEndZ, 1.2);
-  const outside: Solid = (x, y, z) => capped(side(x, y, z, 0), (top(x, y) - z) / steep, z, 1.6);
+  const edgeMm = Math.min(1.2, shape.cuspRoundingMm);
+  const { atSides, atFaces } = shape.trunkEndsEarlierMm;
+  const under = (x: number, y: number, z: number): number =>
+    (z - shape.trunkEndZ + atSides * (x / neck) * (x / neck) + atFaces * (y / 5) * (y / 5)) * 0.8;
+  const outside: Solid = (x, y, z) => {
+    const body = smoothIntersection(side(x, y, z, 0), (top(x, y) - z) / steep, edgeMm);
+    return smoothIntersection(body, under(x, y, z), 2);
+  };
   const dentine: Solid = (x, y, z) => {
     const inset = sideEnamel(shape, -z - junctionRise(x));
-    return capped(side(x, y, z, inset), (dentineTop(x, y) - z) / steep, z, 1.8);
+    const body = smoothIntersection(side(x, y, z, inset), (dentineTop(x, y) - z) / steep, 1.5);
+    return smoothIntersection(body, under(x, y, z), 2);
   };
   return { shape, outside, dentine };
 }

@@ -1,5 +1,5 @@
-import { type Profile, valueAt } from "../profile.ts";
-import type { Solid } from "../solid.ts";
+import { type Profile, tableOf } from "../profile.ts";
+import { smoothNoise } from "../smooth-noise.ts";
 
 /** A hollow in the bone with a thin compact wall: the sinus over upper molars, the mandibular canal under lower ones. */
 export interface Hollow {
@@ -12,19 +12,31 @@ export interface Hollow {
   readonly holds: "air" | "soft";
 }
 
-/** The sinus: air over a floor that dips between the roots and is held off them. */
-export function sinusOver(floor: Profile, buccal: Profile, lingual: Profile): Hollow {
+/** The sinus: air over an uneven floor that dips between the roots and is held off them. */
+export function sinusOver(floor: Profile, plates: { buccal: Profile; lingual: Profile }, seed: number): Hollow {
+  const floorAt = tableOf(floor);
+  const buccal = tableOf(plates.buccal);
+  const lingual = tableOf(plates.lingual);
   return {
-    space: (x, y, z, fromToothMm) =>
-      Math.max(valueAt(floor, x) + 0.02 * y * y - z, 0.9 - fromToothMm, y - valueAt(buccal, z) + 1.5, valueAt(lingual, z) + 1.5 - y),
-    wallMm: 0.42,
-    wallPart: 1,
+    space: (x, y, z, fromToothMm) => {
+      const low = floorAt(x) - z;
+      if (low > 5) return low;
+      const uneven = 0.6 * smoothNoise(x / 2.6, y / 2.6, 0, seed);
+      return Math.max(low + 0.035 * y * y + uneven, 0.75 - fromToothMm, y - buccal(z) + 1.3, lingual(z) + 1.3 - y);
+    },
+    wallMm: 0.3,
+    wallPart: 0.85,
     holds: "air",
   };
 }
 
 /** The mandibular canal: a tube along the jaw. */
 export function mandibularCanal(heightZ: Profile, y: number, radiusMm: number): Hollow {
-  const along: Solid = (x, py, pz) => Math.hypot(py - y, pz - valueAt(heightZ, x)) - radiusMm;
-  return { space: along, wallMm: 0.35, wallPart: 0.75, holds: "soft" };
+  const middle = tableOf(heightZ);
+  return {
+    space: (x, py, pz) => Math.hypot(py - y, pz - middle(x)) - radiusMm,
+    wallMm: 0.3,
+    wallPart: 0.9,
+    holds: "soft",
+  };
 }

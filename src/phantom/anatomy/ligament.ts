@@ -1,7 +1,7 @@
 import { smoothStep } from "../solid.ts";
 
 /** Width of the ligament space, and of the lamina dura that lines the socket. */
-export const socket = { ligamentMm: 0.22, laminaMm: 0.32 } as const;
+export const socket = { ligamentMm: 0.2, laminaMm: 0.26 } as const;
 
 /** The part of a place (0..1) that the ligament fills, at this distance from the root. */
 export const ligamentPart = (fromRootMm: number, voxelMm: number): number =>

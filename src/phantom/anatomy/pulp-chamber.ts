@@ -27,7 +27,7 @@ function hornDistance(horn: Horn, shape: ChamberShape, at: { x: number; y: numbe
   const qx = at.x - horn.x - horn.dx * rise;
   const qy = at.y - horn.y - horn.dy * rise;
   const qz = at.z - (shape.roofZ + 0.5 - rise * (shape.hornMm + 0.5));
-  return Math.sqrt(qx * qx + qy * qy + qz * qz) - (0.5 - 0.33 * rise);
+  return Math.sqrt(qx * qx + qy * qy + qz * qz) - (0.52 - 0.36 * rise);
 }
 
 /** The chamber as a solid: a rounded box whose floor bulges up, with a horn towards each cusp. */
@@ -46,10 +46,11 @@ export function pulpChamberOf(shape: ChamberShape, cusps: readonly Cusp[]): Soli
     const py = (y - shape.middle.y) / b;
     const bulge = 0.35 * Math.max(0, 1 - px * px - py * py);
     const pz = (z + bulge - middleZ) / halfHeight;
-    const k = Math.sqrt(Math.sqrt(px ** 4 + py ** 4 + pz ** 4));
+    const narrowing = 1 - 0.22 * Math.max(-1, Math.min(1, pz));
+    const k = Math.cbrt(Math.abs(px * narrowing) ** 3 + Math.abs(py * narrowing) ** 3 + Math.abs(pz) ** 3);
     let distance = (k - 1) * Math.min(a, b, halfHeight);
     if (distance > 3) return distance;
-    for (const horn of horns) distance = smoothUnion(distance, hornDistance(horn, shape, { x, y, z }), 0.4);
+    for (const horn of horns) distance = smoothUnion(distance, hornDistance(horn, shape, { x, y, z }), 0.9);
     return distance;
   };
 }

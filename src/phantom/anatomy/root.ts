@@ -21,7 +21,7 @@ export interface RootShape {
 export interface Root {
   readonly shape: RootShape;
   readonly axis: Course;
-  /** Distance to the root's surface; "far" (3 mm) where the root is not near. */
+  /** Distance to the root's surface; "far" (2 mm) where the root is not near. */
   readonly distance: Solid;
 }
 
@@ -37,7 +37,7 @@ interface Tables {
   readonly tz: Float64Array;
 }
 
-const farMm = 3;
+const farMm = 2;
 
 /** Where the rounded end of the root begins, so that its tip falls on the end of the axis. */
 const capOf = (shape: RootShape): number => {
@@ -87,7 +87,7 @@ export function rootOf(shape: RootShape): Root {
   const cap = capOf(shape);
   const t = tablesOf(shape, axis, cap);
   const starts = startsByHeight(t);
-  const widest = Math.max(...t.a, ...t.b);
+  const farSquare = (Math.max(...t.a, ...t.b) + farMm) ** 2;
 
   const distance: Solid = (x, y, z) => {
     let i = starts.index[Math.min(starts.index.length - 1, Math.max(0, Math.round((z - starts.from) / 0.1)))] ?? 0;
@@ -96,7 +96,7 @@ export function rootOf(shape: RootShape): Root {
       qx = x - (t.x[i] ?? 0);
       qy = y - (t.y[i] ?? 0);
       qz = z - (t.z[i] ?? 0);
-      if (turn === 0 && qx * qx + qy * qy + qz * qz > (widest + farMm) * (widest + farMm) * 2) return farMm;
+      if (turn === 0 && qx * qx + qy * qy + qz * qz > farSquare) return farMm;
       along = qx * (t.tx[i] ?? 0) + qy * (t.ty[i] ?? 0) + qz * (t.tz[i] ?? 0);
       const next = Math.min(t.count, Math.max(0, i + Math.round(along / axis.stepMm)));
       if (next === i) break;
@@ -117,5 +117,5 @@ function sectionDistance(t: Tables, i: number, at: { qx: number; qy: number; qz:
   const beyond = i === t.count && along > 0 ? along : i === 0 && along < 0 ? along : 0;
   const q1 = (at.qx * tz - at.qz * tx) / flat;
   const q2 = (at.qy * (tx * tx + tz * tz) - ty * (at.qx * tx + at.qz * tz)) / flat;
-  return ellipsoidDistance(q1, q2, beyond, { a: t.a[i] ?? 1, b: t.b[i] ?? 1, c: at.cap });
+  return ellipsoidDistance(q1, q2, beyond, { a: t.a[i] ?? 1, b: t.b[i] ?? 1, c: i === 0 ? (t.a[0] ?? 1) : at.cap });
 }

@@ -1,6 +1,6 @@
 import { type Solid, smoothUnion } from "../solid.ts";
 import type { ToothBox } from "../tooth-point.ts";
-import { type Canal, type CanalShape, canalIn } from "./canal.ts";
+import { type Canal, type CanalShape, canalIn, canalSolid } from "./canal.ts";
 import { type Crown, type CrownShape, crownOf } from "./crown.ts";
 import { type ChamberShape, pulpChamberOf } from "./pulp-chamber.ts";
 import { type Root, type RootShape, rootOf } from "./root.ts";
@@ -23,6 +23,7 @@ export interface Tooth {
   readonly crown: Crown;
   readonly roots: readonly Root[];
   readonly canals: readonly Canal[];
+  /** The chamber, with canals so wide that they go on from it. */
   readonly chamber: Solid;
   /** Distance to the outer surface, enamel and roots together. */
   readonly outside: Solid;
@@ -53,11 +54,17 @@ export function toothOf(shape: ToothShape): Tooth {
     crown,
     roots,
     canals,
-    chamber: pulpChamberOf(shape.chamber, shape.crown.cusps),
+    chamber: pulpSpace(shape, canals),
     outside: withRoots(crown.outside),
     dentine: withRoots(crown.dentine),
     box: boxOf(shape, roots),
   };
+}
+
+function pulpSpace(shape: ToothShape, canals: readonly Canal[]): Solid {
+  const chamber = pulpChamberOf(shape.chamber, shape.crown.cusps);
+  const wide = canals.filter((canal) => canal.shape.wide).map(canalSolid);
+  return wide.reduce((space, canal) => (x, y, z) => smoothUnion(space(x, y, z), canal(x, y, z), 0.5), chamber);
 }
 
 function boxOf(shape: ToothShape, roots: readonly Root[]): ToothBox {

@@ -11,6 +11,8 @@ export interface TrabecularNet {
   readonly joins: { readonly x: number; readonly y: number; readonly z: number };
   /** Radius of a strut in its thin middle. */
   readonly radiusMm: number;
+  /** How much deeper a strut is from lingual to buccal than it is wide: 1 a rod, 8 a small plate seen on its edge. */
+  readonly depth: number;
   readonly seed: number;
 }
 
@@ -64,20 +66,22 @@ function strutsOf(net: TrabecularNet, grid: VoxelGrid): Strut[] {
 }
 
 /** Fills the voxels of one piece of strut, thicker at its node (`from`) than in its middle (`to`). */
-function fillStrut(strut: Strut, grid: VoxelGrid, net: Uint8Array): void {
+function fillStrut(strut: Strut, grid: VoxelGrid, filled: { depth: number; net: Uint8Array }): void {
   const thick = strut.radius * 1.7;
+  const { depth, net } = filled;
+  const reach = (axis: "x" | "y" | "z"): number => (axis === "y" ? thick * depth : thick);
   const low = (axis: "x" | "y" | "z"): number =>
-    Math.max(0, Math.floor((Math.min(strut.from[axis], strut.to[axis]) - thick - grid.from[axis]) / grid.stepMm[axis]));
+    Math.max(0, Math.floor((Math.min(strut.from[axis], strut.to[axis]) - reach(axis) - grid.from[axis]) / grid.stepMm[axis]));
   const high = (axis: "x" | "y" | "z"): number =>
-    Math.min(grid.count[axis] - 1, Math.ceil((Math.max(strut.from[axis], strut.to[axis]) + thick - grid.from[axis]) / grid.stepMm[axis]));
+    Math.min(grid.count[axis] - 1, Math.ceil((Math.max(strut.from[axis], strut.to[axis]) + reach(axis) - grid.from[axis]) / grid.stepMm[axis]));
   const [lx, hx, ly, hy, lz, hz] = [low("x"), high("x"), low("y"), high("y"), low("z"), high("z")];
   const ax = strut.to.x - strut.from.x;
-  const ay = strut.to.y - strut.from.y;
+  const ay = (strut.to.y - strut.from.y) / depth;
   const az = strut.to.z - strut.from.z;
   const square = Math.max(1e-9, ax * ax + ay * ay + az * az);
   const edge = grid.stepMm.x * 1.2;
   for (let j = ly; j <= hy; j++) {
-    const py = grid.from.y + j * grid.stepMm.y - strut.from.y;
+    const py = (grid.from.y + j * grid.stepMm.y - strut.from.y) / depth;
     for (let k = lz; k <= hz; k++) {
       const pz = grid.from.z + k * grid.stepMm.z - strut.from.z;
       const row = (j * grid.count.z + k) * grid.count.x;
@@ -100,6 +104,6 @@ function fillStrut(strut: Strut, grid: VoxelGrid, net: Uint8Array): void {
 /** How much of each voxel (0..255) belongs to a strut of one of the nets. */
 export function trabeculaeIn(grid: VoxelGrid, nets: readonly TrabecularNet[]): Uint8Array {
   const filled = new Uint8Array(grid.count.x * grid.count.y * grid.count.z);
-  for (const net of nets) for (const strut of strutsOf(net, grid)) fillStrut(strut, grid, filled);
+  for (const net of nets) for (const strut of strutsOf(net, grid)) fillStrut(strut, grid, { depth: net.depth, net: filled });
   return filled;
 }

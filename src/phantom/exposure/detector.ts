@@ -30,8 +30,8 @@ export const usualDetector: Detector = {
   scatterPart: 0.14,
   quantaPerPixel: 9000,
   readoutQuanta: 12,
-  blackAt: 0.62,
-  whiteAt: 0.055,
+  blackAt: 0.66,
+  whiteAt: 0.07,
   gamma: 0.92,
 };
 

@@ -87,7 +87,11 @@ function addStrand(sums: Sums, strand: Strand, projection: Projection): void {
 
 /** Every canal of every tooth, as strands of soft tissue in dentine. */
 const canalStrands = (jaw: JawSegment): Strand[] =>
-  jaw.teeth.flatMap((placed) => placed.tooth.canals.map((canal) => canalStrand(canal, placed)));
+  jaw.teeth.flatMap((placed, index) =>
+    placed.tooth.canals
+      .filter((canal) => !canal.shape.wide)
+      .map((canal) => canalStrand(canal, placed, index === 0 ? jaw.shaped[canal.name] : undefined)),
+  );
 
 /**
  * A periapical film of a jaw segment.

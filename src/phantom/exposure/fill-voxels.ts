@@ -36,6 +36,7 @@ function addTooth(slice: Slice, placed: PlacedTooth): void {
   const { grid: part, offset } = subgrid(grid, placed.box);
   const edge = grid.stepMm.x * 1.1;
   const { tooth } = placed;
+  const pulpEndZ = tooth.canals.some((canal) => canal.shape.wide) ? placed.box.to.z : 3;
   for (let k = 0; k < part.count.z; k++)
     for (let i = 0; i < part.count.x; i++) {
       const at = (k + offset.z) * grid.count.x + i + offset.x;
@@ -45,7 +46,7 @@ function addTooth(slice: Slice, placed: PlacedTooth): void {
       const whole = coverage(outside, edge);
       if (whole === 0) continue;
       const dentine = own.z > 1.4 ? whole : Math.min(whole, coverage(tooth.dentine(own.x, own.y, own.z), edge));
-      const pulp = own.z < 4 ? coverage(tooth.chamber(own.x, own.y, own.z), edge) : 0;
+      const pulp = own.z < pulpEndZ ? coverage(tooth.chamber(own.x, own.y, own.z), edge) : 0;
       slice.inTooth[at] = Math.max(whole, slice.inTooth[at] as number);
       const mineral = ((whole - dentine) * mineralPart.enamel + dentine * mineralPart.dentine) * (1 - pulp);
       slice.toothMineral[at] = Math.max(mineral, slice.toothMineral[at] as number);
@@ -54,6 +55,14 @@ function addTooth(slice: Slice, placed: PlacedTooth): void {
 
 /** Mineral and air of the bone at a place outside the teeth. */
 function boneAt(jaw: JawSegment, bone: AlveolarBone, left: Solid): (x: number, y: number, z: number, around: Around) => void {
+  const compactAt = (x: number, y: number, z: number, depth: number): number => {
+    const usual = bone.compactMm(x, y, z);
+    if (-depth > usual * 1.8 + 0.2) return 0;
+    const thickness = usual * (1 + 0.3 * smoothNoise(x / 1.3, y / 1.3, z / 1.3, jaw.seed + 3));
+    return 1 - smoothStep(thickness * 0.8, thickness * 1.25 + 0.08, -depth);
+  };
+  const laminaAt = (x: number, y: number, z: number, fromTooth: number): number =>
+    laminaPart(fromTooth) * (1 - 0.35 * Math.max(0, smoothNoise(x / 0.7, y / 0.7, z / 0.7, jaw.seed + 9)));
   return (x, y, z, around) => {
     const depth = bone.bone(x, y, z);
     around.mineral = 0;
@@ -63,10 +72,8 @@ function boneAt(jaw: JawSegment, bone: AlveolarBone, left: Solid): (x: number, y
       return;
     }
     const inBone = coverage(depth, 0.12);
-    const compactMm = bone.compactMm(x, y, z) * (1 + 0.25 * smoothNoise(x / 1.3, y / 1.3, z / 1.3, jaw.seed + 3));
-    const compact = 1 - smoothStep(compactMm * 0.8, compactMm * 1.25 + 0.08, -depth);
-    const pores = 1 - 0.3 * Math.max(0, smoothNoise(x / 0.7, y / 0.7, z / 0.7, jaw.seed + 9));
-    const lamina = laminaPart(around.fromTooth) * pores;
+    const compact = compactAt(x, y, z, depth);
+    const lamina = around.fromTooth < 1 ? laminaAt(x, y, z, around.fromTooth) : 0;
     let density = Math.max(compact * mineralPart.compactBone, lamina * mineralPart.compactBone, around.strut * mineralPart.strut);
     if (around.fromTooth < socket.ligamentMm) density *= smoothStep(socket.ligamentMm - 0.08, socket.ligamentMm + 0.04, around.fromTooth);
     for (const hollow of jaw.hollows) {

@@ -15,6 +15,7 @@ export const attenuationPerMm = {
   temporaryFilling: [1.2, 0.6, 0.38, 0.27],
   calciumHydroxide: [0.5, 0.3, 0.18, 0.12],
   bioceramicCement: [1.7, 1.0, 0.65, 0.45],
+  silicone: [0.16, 0.085, 0.055, 0.042],
   glassFibrePost: [0.55, 0.3, 0.2, 0.15],
 } as const;
 
@@ -28,7 +29,7 @@ export type Material = keyof typeof attenuationPerMm;
 export const beamParts = [0.3, 0.38, 0.22, 0.1] as const;
 
 /** Mineral by volume: enamel 96 %, dentine 70 %, compact bone 65 % by mass at 2.9, 2.14 and 1.92 g/cm3 (memory). */
-export const mineralPart = { enamel: 0.88, dentine: 0.47, cementum: 0.42, compactBone: 0.4, strut: 0.38 } as const;
+export const mineralPart = { enamel: 0.88, dentine: 0.47, cementum: 0.42, compactBone: 0.4, strut: 0.32 } as const;
 
 /** Lengths of ray in each material for a picture's pixels. */
 export type Lengths = { readonly [name in Material]?: Float32Array };

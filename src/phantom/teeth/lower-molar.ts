@@ -25,23 +25,23 @@ const distolingualRoot: RootShape = {
 
 const canals: readonly CanalShape[] = [
   {
-    name: "MB", root: "M", orificeAt: 0.09, foramenShortMm: 0.4,
+    name: "MB", root: "M", orificeAt: 0.03, foramenShortMm: 0.4,
     toBuccal: [[0, 1.5], [0.3, 1.75], [0.75, 1.1], [1, 0.35]],
-    radiusMm: [[0, 0.32], [0.3, 0.21], [0.85, 0.13], [0.96, 0.09], [1, 0.13]],
+    radiusMm: [[0, 0.34], [0.3, 0.26], [0.85, 0.16], [0.96, 0.1], [1, 0.14]],
   },
   {
-    name: "ML", root: "M", orificeAt: 0.09, foramenShortMm: 0.55,
+    name: "ML", root: "M", orificeAt: 0.03, foramenShortMm: 0.55,
     toBuccal: [[0, -1.5], [0.3, -1.65], [0.75, -1.05], [1, -0.35]],
     toDistal: [[0, 0.1], [0.5, 0.15], [1, 0.05]],
-    radiusMm: [[0, 0.32], [0.3, 0.21], [0.85, 0.13], [0.96, 0.09], [1, 0.13]],
+    radiusMm: [[0, 0.34], [0.3, 0.26], [0.85, 0.16], [0.96, 0.1], [1, 0.14]],
   },
   {
-    name: "D", root: "D", orificeAt: 0.09, foramenShortMm: 0.5,
+    name: "D", root: "D", orificeAt: 0.03, foramenShortMm: 0.5,
     radiusMm: [[0, 0.46], [0.3, 0.34], [0.85, 0.18], [0.96, 0.12], [1, 0.17]],
     ovalness: [[0, 2.2], [0.5, 1.9], [0.9, 1]],
   },
   {
-    name: "DL", root: "DL", orificeAt: 0.09, foramenShortMm: 0.35,
+    name: "DL", root: "DL", orificeAt: 0.03, foramenShortMm: 0.35,
     radiusMm: [[0, 0.3], [0.3, 0.2], [0.85, 0.13], [0.96, 0.09], [1, 0.12]],
   },
 ];
@@ -53,7 +53,7 @@ const canals: readonly CanalShape[] = [
 export const lowerFirstMolar: ToothShape = {
   kind: "lower molar",
   crown: {
-    halfMesiodistal: [[-7.6, 4.4], [-6.2, 5.1], [-4.6, 5.6], [-2.6, 5.15], [-0.6, 4.6], [0.6, 4.5], [2, 4.6], [4, 5.2]],
+    halfMesiodistal: [[-7.6, 4.4], [-6.2, 5.1], [-4.6, 5.6], [-2.6, 5.15], [-0.6, 4.6], [0.6, 4.5], [2, 4.4], [4, 4]],
     buccal: [[-7.6, 2.6], [-5.6, 3.9], [-2, 5.1], [0, 4.6], [2, 4.3], [4, 4.3]],
     lingual: [[-7.6, -3.5], [-5.2, -4.8], [-3.6, -5.1], [0, -4.4], [2, -4.1], [4, -4.1]],
     squareness: 2.9,
@@ -64,15 +64,17 @@ export const lowerFirstMolar: ToothShape = {
       { x: -2.6, y: -2.9, heightMm: 7.5 },
       { x: 2.4, y: -2.9, heightMm: 7.2 },
     ],
-    cuspSlope: 0.58,
+    cuspSlope: 0.62,
+    cuspRoundingMm: 1.7,
     trunkEndZ: 3.1,
+    trunkEndsEarlierMm: { atSides: -0.6, atFaces: -0.3 },
     enamelAtSideMm: 1.35,
     enamelAtCuspMm: 2.1,
     junctionRiseMm: 0.8,
   },
   roots: [mesialRoot, distalRoot],
   canals: canals.filter((canal) => canal.root !== "DL"),
-  chamber: { halfMesiodistal: 2.6, halfBuccolingual: 2.4, middle: { x: -0.2, y: 0 }, roofZ: -1.5, floorZ: 1.4, hornMm: 1.4 },
+  chamber: { halfMesiodistal: 2.5, halfBuccolingual: 1.8, middle: { x: -0.2, y: 0 }, roofZ: -1.2, floorZ: 1.4, hornMm: 1.7 },
   filletMm: 1.2,
 };
 
@@ -88,7 +90,7 @@ export const lowerSecondMolar: ToothShape = {
   ...lowerFirstMolar,
   crown: {
     ...lowerFirstMolar.crown,
-    halfMesiodistal: [[-7.2, 4.1], [-5.8, 4.8], [-4.2, 5.25], [-2.4, 4.9], [-0.6, 4.4], [0.6, 4.3], [2, 4.3], [4.5, 4.7]],
+    halfMesiodistal: [[-7.2, 4.1], [-5.8, 4.8], [-4.2, 5.25], [-2.4, 4.9], [-0.6, 4.4], [0.6, 4.3], [2, 4.2], [4.5, 3.8]],
     cusps: [
       { x: -2.6, y: 2.6, heightMm: 6.8 },
       { x: 2.4, y: 2.5, heightMm: 6.6 },

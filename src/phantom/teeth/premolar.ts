@@ -8,17 +8,19 @@ import { toothPoint as at } from "../tooth-point.ts";
 export const lowerSecondPremolar: ToothShape = {
   kind: "lower premolar",
   crown: {
-    halfMesiodistal: [[-8.2, 2.2], [-6.8, 3], [-5, 3.6], [-2.6, 3.1], [-0.6, 2.65], [0.6, 2.55], [3, 2.45]],
+    halfMesiodistal: [[-8.2, 2.6], [-6.8, 3.3], [-5, 3.65], [-2.6, 3.1], [-0.6, 2.65], [0.6, 2.55], [3, 2.45]],
     buccal: [[-8.2, 1.6], [-6, 3], [-2.6, 4.1], [0, 3.7], [3, 3.5]],
     lingual: [[-8.2, -2.4], [-5.6, -3.7], [-3.6, -4], [0, -3.5], [3, -3.3]],
-    squareness: 2.3,
+    squareness: 2.5,
     cusps: [
       { x: -0.1, y: 1.9, heightMm: 8.2 },
       { x: -1.3, y: -2.1, heightMm: 7.1 },
       { x: 1.5, y: -2.1, heightMm: 6.6 },
     ],
-    cuspSlope: 0.62,
+    cuspSlope: 0.55,
+    cuspRoundingMm: 0.7,
     trunkEndZ: 1.6,
+    trunkEndsEarlierMm: { atSides: 0, atFaces: 0 },
     enamelAtSideMm: 1.25,
     enamelAtCuspMm: 2,
     junctionRiseMm: 0.7,
@@ -27,7 +29,7 @@ export const lowerSecondPremolar: ToothShape = {
     {
       name: "R",
       axis: [at(0, 0, -0.6), at(-0.1, 0.1, 4), at(0, 0.2, 8), at(0.4, 0.2, 11.2), at(1.1, 0.1, 14.3)],
-      halfMesiodistal: [[0, 2.5], [0.35, 2.25], [0.7, 1.7], [0.9, 1.15], [1, 0.6]],
+      halfMesiodistal: [[0, 2], [0.12, 2.3], [0.35, 2.2], [0.7, 1.7], [0.9, 1.15], [1, 0.6]],
       halfBuccolingual: [[0, 3.4], [0.35, 3.1], [0.7, 2.3], [0.9, 1.5], [1, 0.75]],
     },
   ],
@@ -38,7 +40,7 @@ export const lowerSecondPremolar: ToothShape = {
       ovalness: [[0, 2], [0.5, 1.6], [0.9, 1]],
     },
   ],
-  chamber: { halfMesiodistal: 0.75, halfBuccolingual: 1.5, middle: { x: 0, y: 0 }, roofZ: -3, floorZ: 1, hornMm: 1.4 },
+  chamber: { halfMesiodistal: 0.6, halfBuccolingual: 1.4, middle: { x: 0, y: 0 }, roofZ: -2.6, floorZ: 1, hornMm: 1.4 },
   filletMm: 1.2,
 };
 
@@ -68,14 +70,14 @@ export const immatureLowerSecondPremolar: ToothShape = {
     {
       name: "R",
       axis: [at(0, 0, -0.6), at(-0.1, 0.1, 3.5), at(-0.05, 0.15, 7), at(0.15, 0.15, 10.4)],
-      halfMesiodistal: [[0, 2.5], [0.4, 2.3], [0.8, 2], [1, 1.8]],
+      halfMesiodistal: [[0, 2], [0.15, 2.4], [0.4, 2.3], [0.8, 2], [1, 1.75]],
       halfBuccolingual: [[0, 3.4], [0.4, 3.1], [0.8, 2.6], [1, 2.3]],
       open: true,
     },
   ],
   canals: [
     {
-      name: "R", root: "R", orificeAt: 0.07, foramenShortMm: 0.1,
+      name: "R", root: "R", orificeAt: 0.05, foramenShortMm: -0.2, wide: true,
       radiusMm: [[0, 0.85], [0.3, 0.9], [0.7, 1.05], [1, 1.3]],
       ovalness: [[0, 1.7], [1, 1.3]],
     },
@@ -89,7 +91,7 @@ export const upperSecondPremolar: ToothShape = {
   kind: "upper premolar",
   crown: {
     ...lowerSecondPremolar.crown,
-    halfMesiodistal: [[-7.8, 2], [-6.4, 2.8], [-4.8, 3.4], [-2.6, 2.9], [-0.6, 2.45], [0.6, 2.35], [3, 2.3]],
+    halfMesiodistal: [[-7.8, 2.5], [-6.4, 3.15], [-4.8, 3.45], [-2.6, 2.9], [-0.6, 2.45], [0.6, 2.35], [3, 2.3]],
     buccal: [[-7.8, 2.6], [-5.6, 3.7], [-2.4, 4.6], [0, 4.2], [3, 4]],
     lingual: [[-7.8, -2.6], [-5.4, -3.9], [-3.2, -4.5], [0, -4], [3, -3.8]],
     cusps: [
@@ -101,7 +103,7 @@ export const upperSecondPremolar: ToothShape = {
     {
       name: "R",
       axis: [at(0, 0, -0.6), at(0, 0.1, 4), at(0.2, 0.2, 8), at(0.6, 0.2, 11), at(1.3, 0.1, 13.9)],
-      halfMesiodistal: [[0, 2.3], [0.35, 2], [0.7, 1.5], [0.9, 1.05], [1, 0.55]],
+      halfMesiodistal: [[0, 1.8], [0.12, 2.1], [0.35, 2], [0.7, 1.5], [0.9, 1.05], [1, 0.55]],
       halfBuccolingual: [[0, 3.9], [0.35, 3.6], [0.7, 2.6], [0.9, 1.6], [1, 0.8]],
     },
   ],

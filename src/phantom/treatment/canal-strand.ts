@@ -1,7 +1,8 @@
-import { type Canal, canalRadiusMm } from "../anatomy/canal.ts";
+import type { Canal } from "../anatomy/canal.ts";
 import type { PlacedTooth } from "../anatomy/placed-tooth.ts";
 import type { Ball } from "../exposure/ball-chain.ts";
 import type { Strand } from "../jaw-segment.ts";
+import { type Shaping, shapedRadiusMm } from "./shaping.ts";
 
 /** Steps between neighbouring balls: small against any radius, so that the tube's wall is smooth. */
 const ballStepMm = 0.04;
@@ -24,9 +25,10 @@ export function ballsAlong(
   return balls;
 }
 
-/** The canal itself: soft tissue where there would be dentine. */
-export function canalStrand(canal: Canal, placed: PlacedTooth): Strand {
-  const balls = ballsAlong(canal, { fromMm: 0, toMm: canal.course.lengthMm }, (along) => canalRadiusMm(canal, along));
+/** The canal itself, from the chamber on: soft tissue where there would be dentine. */
+export function canalStrand(canal: Canal, placed: PlacedTooth, shaping?: Shaping): Strand {
+  const whole = ballsAlong(canal, { fromMm: 0, toMm: canal.course.lengthMm }, (along) => shapedRadiusMm(canal, shaping, along));
+  const balls = whole.filter(({ middle, rz }) => placed.tooth.chamber(middle.x, middle.y, middle.z) > rz * 0.7);
   return {
     chain: { balls: balls.map((ball) => ({ ...ball, middle: placed.fromOwn(ball.middle) })) },
     material: "soft",

@@ -11,8 +11,10 @@ export interface Piece {
   readonly towards: { readonly first: number; readonly second: number };
 }
 
-interface PlacedPiece extends Piece {
+interface PlacedPiece {
   readonly from: number;
+  readonly curvature: number;
+  readonly rate: number;
   readonly origin: Vector;
   readonly tangent: Vector;
   readonly normal: Vector;
@@ -32,22 +34,24 @@ export function layOut(start: Vector, along: Frame, pieces: readonly Piece[]): C
   let frame = along;
   let origin = start;
   let from = 0;
-  const placed = pieces.map((piece) => {
-    const normal = mix(piece.towards.first, frame.first, piece.towards.second, frame.second);
-    const here: PlacedPiece = { ...piece, from, origin, tangent: frame.tangent, normal };
-    if (piece.length === Number.POSITIVE_INFINITY) return here;
-    const end = bentPlace(piece.curvature, piece.rate, piece.length);
+  const placed: PlacedPiece[] = [];
+  for (const { length, curvature, rate, towards } of pieces) {
+    const normal = mix(towards.first, frame.first, towards.second, frame.second);
+    const here: PlacedPiece = { from, curvature, rate, origin, tangent: frame.tangent, normal };
+    placed.push(here);
+    if (length === Number.POSITIVE_INFINITY) break;
+    const end = bentPlace(curvature, rate, length);
     origin = offset(here, end);
     if (end.turned !== 0) frame = turnedFrame(frame, normal, end.turned);
-    from += piece.length;
-    return here;
-  });
+    from += length;
+  }
   return { pieces: placed };
 }
 
 /** The place on a course at a distance from its start. */
 export function placeAt(course: Course, s: number): Vector {
   const piece = pieceAt(course, s);
+  if (isStraight(piece)) return plus(piece.origin, piece.tangent, s - piece.from);
   return offset(piece, bentPlace(piece.curvature, piece.rate, s - piece.from));
 }
 
@@ -58,6 +62,10 @@ export function stateAt(
 ): { place: Vector; tangent: Vector; normal: Vector; curvature: number } {
   const piece = pieceAt(course, s);
   const distance = s - piece.from;
+  if (isStraight(piece)) {
+    const { origin, tangent, normal } = piece;
+    return { place: plus(origin, tangent, distance), tangent, normal, curvature: 0 };
+  }
   const local = bentPlace(piece.curvature, piece.rate, distance);
   const cosine = Math.cos(local.turned);
   const sine = Math.sin(local.turned);
@@ -78,5 +86,12 @@ function pieceAt(course: Course, s: number): PlacedPiece {
   return piece;
 }
 
-const offset = (piece: PlacedPiece, local: BentPlace): Vector =>
-  plus(plus(piece.origin, piece.tangent, local.along), piece.normal, local.aside);
+const isStraight = (piece: PlacedPiece): boolean => piece.curvature === 0 && piece.rate === 0;
+
+function offset({ origin, tangent, normal }: PlacedPiece, { along, aside }: BentPlace): Vector {
+  return {
+    x: origin.x + along * tangent.x + aside * normal.x,
+    y: origin.y + along * tangent.y + aside * normal.y,
+    z: origin.z + along * tangent.z + aside * normal.z,
+  };
+}

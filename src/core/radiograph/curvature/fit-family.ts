@@ -1,4 +1,4 @@
-import { dot, minus, vector } from "../../geometry/vector.ts";
+import { dot, minus, type Vector, vector } from "../../geometry/vector.ts";
 import { cholesky, solveCholesky } from "../../statistics/solve-linear.ts";
 import { type Course, placeAt } from "./course.ts";
 import { type Family, type ParameterKind, parameterKinds } from "./family.ts";
@@ -47,7 +47,7 @@ export function fitFamily(family: Family, trace: Trace, start: Float64Array, rou
       continue;
     }
     const gain = standing.projection.squares - next.projection.squares;
-    const done = gain <= 1e-9 * standing.projection.squares + 1e-22 * trace.lengthMm ** 2;
+    const done = gain <= 1e-7 * standing.projection.squares + 1e-22 * trace.lengthMm ** 2;
     standing = next;
     slope = slopes(family, trace, standing);
     damping = Math.max(damping / 5, 1e-12);
@@ -57,7 +57,7 @@ export function fitFamily(family: Family, trace: Trace, start: Float64Array, rou
   return { family, ...standing, information: slope.information, freedom };
 }
 
-function stand(family: Family, trace: Trace, parameters: Float64Array, near: readonly number[]): Standing | undefined {
+function stand(family: Family, trace: Trace, parameters: Float64Array, near: ArrayLike<number>): Standing | undefined {
   if (!isCourse(family, trace, parameters)) return undefined;
   const course = courseOf(family, trace.anchor, parameters);
   return { parameters, course, projection: project(course, trace.points, trace.anchor.across, near) };
@@ -87,30 +87,40 @@ interface Slopes {
 
 /** J'J and J'r by forward differences, with places and directions held: the shift along the course is of second order. */
 function slopes(family: Family, trace: Trace, standing: Standing): Slopes {
-  const { across } = trace.anchor;
-  const { places, directions, residuals } = standing.projection;
+  const { residuals } = standing.projection;
   const count = standing.parameters.length;
-  const here = places.map((s) => placeAt(standing.course, s));
-  const columns = parameterKinds(family, across).map((kind, index) => {
+  const here = Array.from(standing.projection.places, (s) => placeAt(standing.course, s));
+  const columns = parameterKinds(family, trace.anchor.across).map((kind, index) => {
     const step = stepOf(kind, trace.lengthMm);
     const moved = Float64Array.from(standing.parameters);
     moved[index] = (moved[index] ?? 0) + step;
-    const course = courseOf(family, trace.anchor, moved);
-    const shifts = here.map((place, at) => minus(placeAt(course, places[at] ?? 0), place));
-    return directions.map((direction, at) => dot(shifts[Math.floor(at / across)] ?? none, direction) / step);
+    return shifts(courseOf(family, trace.anchor, moved), standing.projection, here, step);
   });
   const information = new Float64Array(count * count);
   const gradient = new Float64Array(count);
   for (let row = 0; row < count; row++) {
-    const left = columns[row] ?? [];
+    const left = columns[row] ?? residuals;
     gradient[row] = sumOfProducts(left, residuals);
     for (let column = 0; column <= row; column++) {
-      const product = sumOfProducts(left, columns[column] ?? []);
+      const product = sumOfProducts(left, columns[column] ?? residuals);
       information[row * count + column] = product;
       information[column * count + row] = product;
     }
   }
   return { information, gradient };
+}
+
+/** How far a changed course has moved at each place, in each direction across it, for one unit of the change. */
+function shifts(changed: Course, projection: Projection, here: readonly Vector[], step: number): Float64Array {
+  const { places, directions } = projection;
+  const across = directions.length / places.length;
+  const column = new Float64Array(directions.length);
+  for (let index = 0; index < places.length; index++) {
+    const shift = minus(placeAt(changed, places[index] ?? 0), here[index] ?? none);
+    for (let at = index * across; at < (index + 1) * across; at++)
+      column[at] = dot(shift, directions[at] ?? none) / step;
+  }
+  return column;
 }
 
 const none = vector(0, 0);
@@ -130,7 +140,7 @@ function dampedStep(slope: Slopes, damping: number): Float64Array | undefined {
 
 const added = (a: Float64Array, b: Float64Array): Float64Array => a.map((value, index) => value + (b[index] ?? 0));
 
-function sumOfProducts(a: readonly number[], b: readonly number[]): number {
+function sumOfProducts(a: Float64Array, b: Float64Array): number {
   let sum = 0;
   for (let index = 0; index < a.length; index++) sum += (a[index] ?? 0) * (b[index] ?? 0);
   return sum;

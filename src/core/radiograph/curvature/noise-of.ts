@@ -59,7 +59,7 @@ export function agreementOf(fit: FamilyFit, statedSigmaMm: number | undefined): 
 /** What is left between each point and its nearest place on the course, as a vector. */
 function leftOver({ residuals, directions, places }: FamilyFit["projection"]): Vector[] {
   const across = residuals.length / places.length;
-  return places.map((_, point) => {
+  return Array.from(places, (_, point) => {
     const parts = Array.from({ length: across }, (__, part) => point * across + part);
     return parts.reduce((sum, index) => plus(sum, directions[index] ?? none, residuals[index] ?? 0), none);
   });

@@ -1,12 +1,12 @@
-import { cross, dot, minus, norm, plus, unit, type Vector } from "../../geometry/vector.ts";
+import { cross, dot, minus, type Vector } from "../../geometry/vector.ts";
 import { type Course, stateAt } from "./course.ts";
 
 /** Every point of a trace seen from the nearest place on a course. */
 export interface Projection {
   /** Distance of the nearest place from the course's start, for each point. */
-  readonly places: readonly number[];
+  readonly places: Float64Array;
   /** What is left between the point and its nearest place: one number a point in a plane, two in space. */
-  readonly residuals: readonly number[];
+  readonly residuals: Float64Array;
   /** The directions in which those are counted, in the same order. */
   readonly directions: readonly Vector[];
   /** The sum of their squares, in mm2. */
@@ -15,28 +15,32 @@ export interface Projection {
 
 /**
  * The nearest place on a course to each point, by Newton's rule from the places given.
+ * Takes points in a plane (`across` 1) or in space (2).
  * @source plane geometry, docs/methods/curvature.md C4
  */
-export function project(course: Course, points: readonly Vector[], across: 1 | 2, near: readonly number[]): Projection {
-  const places: number[] = [];
-  const residuals: number[] = [];
+export function project(course: Course, points: readonly Vector[], across: 1 | 2, near: ArrayLike<number>): Projection {
+  const places = new Float64Array(points.length);
+  const residuals = new Float64Array(points.length * across);
   const directions: Vector[] = [];
   let squares = 0;
-  points.forEach((point, index) => {
-    const found = nearest(course, point, near[index] ?? 0);
-    const { normal, tangent, left } = found;
-    places.push(found.place);
+  for (let index = 0; index < points.length; index++) {
+    const { place, left, tangent, normal } = nearest(course, points[index] ?? origin, near[index] ?? 0);
+    places[index] = place;
     directions.push(normal);
-    residuals.push(dot(left, normal));
-    if (across === 2) {
-      const second = cross(tangent, normal);
-      directions.push(second);
-      residuals.push(dot(left, second));
+    if (across === 2) directions.push(cross(tangent, normal));
+    for (let at = index * across; at < directions.length; at++) {
+      const residual = dot(left, directions[at] ?? origin);
+      residuals[at] = residual;
+      squares += residual * residual;
     }
-  });
-  for (const residual of residuals) squares += residual * residual;
+  }
   return { places, residuals, directions, squares };
 }
+
+const origin: Vector = { x: 0, y: 0, z: 0 };
+
+/** A step along the course below which its effect on what is left across it is of second order and too small to matter. */
+const smallStepMm = 1e-5;
 
 /** The nearest place on a course to one point, started from a guess. */
 export function nearest(
@@ -45,17 +49,12 @@ export function nearest(
   guess: number,
 ): { place: number; left: Vector; tangent: Vector; normal: Vector } {
   let place = guess;
-  for (let round = 0; round < 2; round++) {
-    const state = stateAt(course, place);
-    const left = minus(point, state.place);
+  for (let round = 1; ; round++) {
+    const { place: foot, tangent, normal, curvature } = stateAt(course, place);
+    const left = minus(point, foot);
     // Beyond the centre of a bend the rule would run away; half a step is taken there at most.
-    const narrowing = Math.max(0.5, 1 - state.curvature * dot(left, state.normal));
-    place += dot(left, state.tangent) / narrowing;
+    const step = dot(left, tangent) / Math.max(0.5, 1 - curvature * dot(left, normal));
+    place += step;
+    if (Math.abs(step) < smallStepMm || round === 4) return { place, left, tangent, normal };
   }
-  const { place: foot, tangent, normal } = stateAt(course, place);
-  return { place, left: minus(point, foot), tangent, normal };
 }
-
-/** The part of a difference that lies across a direction; its length. */
-export const acrossOf = (left: Vector, tangent: Vector): number =>
-  norm(plus(left, unit(tangent), -dot(left, unit(tangent))));

@@ -78,9 +78,11 @@ function weineAngle(bend: BendMeasured, foramen: Place, apicalLine: Mm): Rad | u
 
 /** C11: the canal is farthest from the line orifice-foramen where its tangent runs along that line. */
 function largestDistance(bend: BendMeasured, access: number): number {
+  if (bend.rampShare === 0)
+    return bend.before * Math.sin(access) + (bend.turn === 0 ? 0 : (bend.length / bend.turn) * (1 - Math.cos(access)));
   let low = 0;
   let high: number = bend.length;
-  for (let round = 0; round < 50; round++) {
+  for (let round = 0; round < 40; round++) {
     const middle = (low + high) / 2;
     if (placeFromDeparture(bend, middle).turned < access) low = middle;
     else high = middle;
@@ -98,6 +100,7 @@ interface Place {
 /** A place on the bend's course, counted along the coronal axis from the point where the canal leaves it. */
 export function placeFromDeparture(bend: BendMeasured, distance: number): Place {
   if (distance <= 0) return { along: distance, aside: 0, turned: 0 };
+  if (bend.rampShare === 0) return placeOnArc(bend, distance);
   const ramp = bend.rampShare * bend.length;
   const largest = bend.turn / (bend.length * (1 - bend.rampShare));
   const rate = ramp === 0 ? 0 : largest / ramp;
@@ -114,6 +117,14 @@ export function placeFromDeparture(bend: BendMeasured, distance: number): Place 
     if (left <= 0) break;
   }
   return place;
+}
+
+/** The same for an arc: the place on it, and beyond it on the tangent at its end. */
+function placeOnArc(bend: BendMeasured, distance: number): Place {
+  const inside = Math.min(distance, bend.length);
+  const arc = bentPlace(bend.turn / bend.length, 0, inside);
+  const rest = distance - inside;
+  return rest === 0 ? arc : after(arc, { along: rest, aside: 0, turned: 0 });
 }
 
 function after(place: Place, step: Place): Place {

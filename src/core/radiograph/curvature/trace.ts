@@ -67,8 +67,8 @@ export function thinned(trace: Trace, most: number): { trace: Trace; size: numbe
 }
 
 /** The same trace with the distance of each point counted along a course instead of along the line through the points. */
-export function retraced(trace: Trace, places: readonly number[]): Trace {
+export function retraced(trace: Trace, places: ArrayLike<number>): Trace {
   const first = places[0] ?? 0;
-  const along = places.map((place) => Math.max(0, place - first));
+  const along = Array.from(places, (place) => Math.max(0, place - first));
   return { ...trace, along, lengthMm: Math.max(...along) };
 }

@@ -1,0 +1,54 @@
+import { execFileSync } from "node:child_process";
+import { mkdirSync, writeFileSync } from "node:fs";
+import { cpus } from "node:os";
+import { fileURLToPath } from "node:url";
+import { expect, it } from "vitest";
+import { type CurvatureCounts, curvatureDesigns, curvatureStudy, studied } from "./curvature-study.ts";
+
+const n = 200;
+const seed = 1;
+const page = fileURLToPath(new URL("../../docs/studies/curvature.md", import.meta.url));
+
+const percent = (count: number, of: number): string => ((100 * count) / of).toFixed(1);
+
+function row(name: string, counts: CurvatureCounts): string {
+  const near = [counts.radiusWithin12Percent, counts.angleWithin3Deg, counts.angleWithin9Deg];
+  const covered = studied.map((number) => counts.covered[number]);
+  const shares = [...near, ...covered].map((count) => percent(count, counts.n));
+  return `| ${[name, ...shares].join(" | ")} |`;
+}
+
+const errors = (name: string, { rmsError }: CurvatureCounts): string =>
+  `| ${[name, ...studied.map((number) => rmsError[number].toFixed(3))].join(" | ")} |`;
+
+const line = (cells: readonly string[]): string => `| ${cells.join(" | ")} |`;
+const rule = (count: number): string => line(Array<string>(count).fill("---"));
+
+it("writes the table of error and coverage of curvature", () => {
+  const results = curvatureDesigns.map((design) => [design.name, curvatureStudy(design, n, seed)] as const);
+  const commit = execFileSync("git", ["rev-parse", "--short", "HEAD"], { encoding: "utf8" }).trim();
+  const near = ["radius within 12 %", "angle within 3 deg", "angle within 9 deg"];
+  const text = [
+    "# Error and coverage of curvature",
+    "",
+    `Canals of known shape (straight part 9 mm, R 5 mm, t 45 degrees, where the name says no other), a point every 0.25 mm, normal noise of 0.05 mm in each direction. ${n} trials for each design, seeds ${seed} to ${seed + n - 1}. Commit ${commit}; ${cpus()[0]?.model ?? "unknown machine"}, Node ${process.versions.node}. Made by \`npm run study -- curvature\`; a test reruns 40 of the trials.`,
+    "",
+    "## Share of trials, in percent",
+    "",
+    `"In" means that the 95 % interval holds the true value.`,
+    "",
+    line(["design", ...near, ...studied.map((number) => `${number} in`)]),
+    rule(1 + near.length + studied.length),
+    ...results.map(([name, counts]) => row(name, counts)),
+    "",
+    "## Root mean square error",
+    "",
+    line(["design", ...studied]),
+    rule(1 + studied.length),
+    ...results.map(([name, counts]) => errors(name, counts)),
+    "",
+  ];
+  mkdirSync(fileURLToPath(new URL("../../docs/studies/", import.meta.url)), { recursive: true });
+  writeFileSync(page, text.join("\n"));
+  expect(results).toHaveLength(curvatureDesigns.length);
+});

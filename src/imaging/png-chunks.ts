@@ -17,7 +17,7 @@ export class PngTruncated extends Error {
 }
 
 /** The eight bytes that begin every PNG. */
-export const pngSignature = Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a);
+const pngSignature = Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a);
 
 /** Length, type and check sum around the data of a chunk. */
 const frameBytes = 12;

@@ -57,7 +57,9 @@ function Rooms() {
       </Route>
       <Route path="/case/:caseId/documents">{({ caseId }) => <DocumentsRoom key={caseId} caseId={caseId} />}</Route>
       <Route path="/case/:caseId/:moment?">
-        {({ caseId, moment }) => <CaseRoom key={caseId} caseId={caseId} moment={moment ?? ""} />}
+        {({ caseId, moment }) => (
+          <CaseRoom key={caseId} caseId={caseId} moment={moment ?? ""} hasLightBox={Object.keys(lightBox).length > 0} />
+        )}
       </Route>
       <Route path="/methods/:topic?">{({ topic }) => <MethodsRoom topic={topic ?? ""} />}</Route>
       <Route path="/settings">

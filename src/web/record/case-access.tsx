@@ -4,6 +4,7 @@ import type { Operation } from "../../record/change.ts";
 import type { CaseView } from "../../server/api.ts";
 import { useAnnounce } from "../parts/announcer.tsx";
 import { ask, type Refused } from "./api.ts";
+import { DraftBook } from "./draft-book.ts";
 import { SaveQueue, type SaveState } from "./save-queue.ts";
 
 const queues = new Map<string, SaveQueue>();
@@ -55,6 +56,16 @@ export function useCase(caseId: string): {
 export function useRecord(caseId: string): (words: string, operations: readonly Operation[]) => Promise<CaseView> {
   const queue = useSaveQueue(caseId);
   return useCallback((words, operations) => queue.put(words, operations), [queue]);
+}
+
+const books = new Map<string, DraftBook>();
+
+/** The drafts of a case; one book for the whole window, so that what was typed outlives the page. */
+export function useDraftBook(caseId: string): DraftBook {
+  const queue = useSaveQueue(caseId);
+  const book = books.get(caseId) ?? new DraftBook(queue);
+  books.set(caseId, book);
+  return book;
 }
 
 function useTakeBack(caseId: string, way: "undo" | "redo") {

@@ -1,6 +1,96 @@
-/** Not written yet. */
-export const CaseRoom = ({ caseId, moment }: { readonly caseId: string; readonly moment: string }) => (
-  <main>
-    {caseId} {moment}
-  </main>
-);
+import { useEffect, useState, useSyncExternalStore } from "react";
+import { useLocation } from "wouter";
+import { today } from "../../parts/days-in-words.ts";
+import { SayRefusal } from "../../parts/say-refusal.tsx";
+import { useShortcut } from "../../parts/shortcuts.ts";
+import { useCase, useDraftBook, useRedo, useSaveQueue, useUndo } from "../../record/case-access.tsx";
+import { useCaseAt } from "../../record/readings.ts";
+import { CaseHead } from "./case-head.tsx";
+import { CasePages } from "./case-pages.tsx";
+import "./case-room.css";
+import { ConflictDialog } from "./conflict-dialog.tsx";
+import { HistoryDrawer } from "./history-drawer.tsx";
+import { StoodBanner } from "./stood-banner.tsx";
+import { useTakeBackKeys } from "./take-back-keys.ts";
+
+interface CaseRoomOptions {
+  readonly caseId: string;
+  /** The moment that the address names; empty for the first look. */
+  readonly moment: string;
+  readonly hasLightBox: boolean;
+}
+
+/** One tooth of one patient over time: spine, page and ledger. */
+export function CaseRoom({ caseId, moment, hasLightBox }: CaseRoomOptions) {
+  const { view, error, save } = useCase(caseId);
+  const queue = useSaveQueue(caseId);
+  const book = useDraftBook(caseId);
+  useSyncExternalStore(book.watch, book.count);
+  const [history, setHistory] = useState(false);
+  const [stoodAt, setStoodAt] = useState<number>();
+  const stood = useCaseAt(caseId, stoodAt);
+  const undo = useUndo(caseId);
+  const redo = useRedo(caseId);
+  const [, go] = useLocation();
+  useTakeBackKeys(book, undo, redo);
+  useShortcut("h", "Case", "All changes", () => setHistory(true));
+  useShortcut("d", "Case", "Documents", () => go(`/case/${caseId}/documents`));
+  useEffect(() => leaveNothing(book, queue), [book, queue]);
+  if (view === undefined && error) return <SayRefusal of={error} whole />;
+  if (view === undefined) return <main aria-busy="true" className="case-room" />;
+  const looked = stoodAt === undefined ? undefined : stood.data;
+  return (
+    <div className="case-room">
+      <CaseHead
+        view={view}
+        {...{ save, undo, redo, hasLightBox }}
+        pending={book.pending}
+        retry={() => queue.retry()}
+        history={() => setHistory(true)}
+      />
+      {stoodAt !== undefined && <StoodBanner sequence={stoodAt} reading={stood} back={() => setStoodAt(undefined)} />}
+      <CasePages
+        {...{ caseId, hasLightBox, moment }}
+        view={looked ?? view}
+        today={today()}
+        readOnly={stoodAt !== undefined}
+      />
+      {history && (
+        <HistoryDrawer
+          caseId={caseId}
+          shown={stoodAt}
+          show={(sequence) => {
+            setStoodAt(sequence === view.sequence ? undefined : sequence);
+            setHistory(false);
+          }}
+          close={() => setHistory(false)}
+        />
+      )}
+      {save.is === "conflict" && (
+        <ConflictDialog
+          words={save.words}
+          conflicts={save.conflicts}
+          settle={(operations) => {
+            queue.settle(operations);
+          }}
+        />
+      )}
+    </div>
+  );
+}
+
+/** Hands over what is typed when the window goes out of sight, and warns while something has not reached the record. */
+function leaveNothing(book: ReturnType<typeof useDraftBook>, queue: ReturnType<typeof useSaveQueue>) {
+  const hide = () => document.visibilityState === "hidden" && book.commitAll();
+  const leave = (event: BeforeUnloadEvent) => {
+    book.commitAll();
+    if (queue.busy) event.preventDefault();
+  };
+  document.addEventListener("visibilitychange", hide);
+  window.addEventListener("beforeunload", leave);
+  return () => {
+    book.commitAll();
+    document.removeEventListener("visibilitychange", hide);
+    window.removeEventListener("beforeunload", leave);
+  };
+}

@@ -1,0 +1,51 @@
+import type { BodyPath } from "../../record/body-path.ts";
+import { useField } from "./editing.tsx";
+import { faultProps, Labelled } from "./labelled.tsx";
+
+interface TextFieldOptions {
+  readonly at: BodyPath;
+  readonly label: string;
+  /** Several lines that grow with what is written. */
+  readonly prose?: boolean;
+  /** Stays in the record as absent when emptied. */
+  readonly optional?: boolean;
+  readonly bare?: boolean;
+  readonly placeholder?: string;
+  /** Offers these while typing. */
+  readonly offers?: readonly string[];
+}
+
+/** A line or a paragraph of free words. */
+export function TextField({ at, label, prose = false, optional = false, bare, placeholder, offers }: TextFieldOptions) {
+  const field = useField(at, label);
+  const value = typeof field.value === "string" ? field.value : "";
+  const write = (text: string) => field.write(optional && text === "" ? undefined : text, spoken(text), "typing");
+  const shared = { id: field.id, value, placeholder, readOnly: field.readOnly, ...faultProps(field) };
+  return (
+    <Labelled field={field} label={bare ? field.fullLabel : label} bare={bare} wide={prose}>
+      {prose ? (
+        <textarea {...shared} className="field-prose" rows={1} onChange={(event) => write(event.target.value)} />
+      ) : (
+        <input
+          {...shared}
+          className="field-line"
+          list={offers && `${field.id}-offers`}
+          onChange={(event) => write(event.target.value)}
+        />
+      )}
+      {offers && (
+        <datalist id={`${field.id}-offers`}>
+          {offers.map((offer) => (
+            <option key={offer} value={offer} />
+          ))}
+        </datalist>
+      )}
+    </Labelled>
+  );
+}
+
+/** Short texts are quoted in a gesture's words, long ones only named. */
+function spoken(text: string): string {
+  if (text === "") return "emptied";
+  return text.length <= 40 ? `“${text}”` : "written";
+}

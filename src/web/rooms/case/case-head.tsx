@@ -1,0 +1,96 @@
+import { Link } from "wouter";
+import type { CaseView } from "../../../server/api.ts";
+import { Button } from "../../parts/button.tsx";
+import { today } from "../../parts/days-in-words.ts";
+import { DemoMark } from "../../parts/demo-mark.tsx";
+import { PageHead } from "../../parts/page-head.tsx";
+import { useSettings, useTeeth } from "../../record/readings.ts";
+import type { SaveState } from "../../record/save-queue.ts";
+import { patientInWords, treatmentWords, wordFor } from "../../words/case-words.ts";
+import { toothInNotation } from "../../words/tooth-words.ts";
+import "./case-head.css";
+import { SaveMark } from "./save-mark.tsx";
+
+interface CaseHeadOptions {
+  readonly view: CaseView;
+  readonly save: SaveState;
+  readonly pending: boolean;
+  readonly retry: () => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  readonly history: () => void;
+  readonly hasLightBox: boolean;
+}
+
+/** Which tooth of whom, how the record stands, and the ways out of the room. */
+export function CaseHead({ view, hasLightBox, history, undo, redo, ...saving }: CaseHeadOptions) {
+  const { facts, caseId } = view;
+  return (
+    <PageHead
+      end={
+        <>
+          <SaveMark {...saving} />
+          <span className="case-head-back">
+            <TakeBack label="Undo" line={view.undo?.words} act={undo} />
+            <TakeBack label="Redo" line={view.redo?.words} act={redo} />
+          </span>
+          <Button weight="bare" hint="h" onClick={history}>
+            History
+          </Button>
+          {hasLightBox && (
+            <Link href={`/case/${caseId}/light-box`} className="button">
+              Light box
+            </Link>
+          )}
+          <Link href={`/case/${caseId}/documents`} className="button button-strong">
+            Documents
+          </Link>
+        </>
+      }
+    >
+      <AboutCase facts={facts} />
+    </PageHead>
+  );
+}
+
+/** The tooth in the person's notation, its name, the treatment and the patient. */
+export function AboutCase({ facts }: { readonly facts: CaseView["facts"] }) {
+  const settings = useSettings();
+  const teeth = useTeeth();
+  const notation = settings.data?.notation ?? "twoDigit";
+  const written = toothInNotation(facts.tooth, teeth.data, notation);
+  const name = teeth.data?.find(({ twoDigit }) => twoDigit === facts.tooth)?.name;
+  return (
+    <>
+      <h1 className="case-head-tooth">{written}</h1>
+      {name !== undefined && <span>{name}</span>}
+      <span>{wordFor(treatmentWords, facts.treatment)}</span>
+      <span className="quiet">
+        {facts.pseudonym} · {patientInWords(facts, facts.presentedOn || today())}
+      </span>
+      {facts.demo && <DemoMark />}
+    </>
+  );
+}
+
+interface TakeBackOptions {
+  readonly label: string;
+  readonly line: string | undefined;
+  readonly act: () => void;
+}
+
+const TakeBack = ({ label, line, act }: TakeBackOptions) => (
+  <button
+    type="button"
+    className="take-back"
+    disabled={line === undefined}
+    onClick={act}
+    title={line === undefined ? `Nothing to ${label.toLowerCase()}` : `${label}: ${line}`}
+    aria-label={line === undefined ? label : `${label}: ${line}`}
+    aria-keyshortcuts={label === "Undo" ? "Control+z" : "Control+Shift+z"}
+  >
+    <svg viewBox="0 0 16 16" aria-hidden="true" data-way={label}>
+      <path d="M6 3 2.5 6.5 6 10M3 6.5h6.5a3.5 3.5 0 0 1 0 7H7" />
+    </svg>
+  </button>
+);

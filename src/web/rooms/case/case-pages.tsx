@@ -1,0 +1,117 @@
+import { type ReactNode, useMemo } from "react";
+import { useLocation } from "wouter";
+import type { Operation } from "../../../record/change.ts";
+import type { BodyOf } from "../../../record/parts.ts";
+import type { CaseView } from "../../../server/api.ts";
+import { useAnnounce } from "../../parts/announcer.tsx";
+import { useShortcut } from "../../parts/shortcuts.ts";
+import { useDraftBook, useRecord } from "../../record/case-access.tsx";
+import { newPartId } from "../../record/new-part-id.ts";
+import { AnatomyPage } from "./anatomy-page.tsx";
+import { CanalNames } from "./canal-names.tsx";
+import { canalNamesOf } from "./canal-names-of.ts";
+import { EvidencePage } from "./evidence-page.tsx";
+import { LedgerPanel } from "./ledger/ledger-panel.tsx";
+import { MomentPage } from "./moment-page.tsx";
+import { newBodies } from "./new-bodies.ts";
+import type { Addable } from "./spine/addable.ts";
+import { Spine, type StandingPage } from "./spine/spine.tsx";
+import { type Moment, spineMoments, titles } from "./spine/spine-moments.ts";
+
+interface CasePagesOptions {
+  readonly caseId: string;
+  readonly view: CaseView;
+  readonly moment: string;
+  readonly today: string;
+  readonly readOnly: boolean;
+  readonly hasLightBox: boolean;
+}
+
+/** Spine, page and ledger of a case as it stands or stood. */
+export function CasePages({ caseId, view, moment: named, today, readOnly, hasLightBox }: CasePagesOptions) {
+  const { parts, ledger, facts } = view;
+  const moments = useMemo(() => spineMoments(parts, facts.nextOn, today), [parts, facts.nextOn, today]);
+  const shown = standingPages.some(({ id }) => id === named) ? undefined : shownMoment(moments, named);
+  const names = useMemo(() => canalNamesOf(parts), [parts]);
+  const book = useDraftBook(caseId);
+  const { tell, add, remove, noteAnatomy } = useGestures(caseId, view, today, names);
+  useNeighbourKeys(caseId, moments, shown);
+  const shared = { caseId, parts, book: readOnly ? undefined : book, noteAnatomy };
+  let page: ReactNode = null;
+  if (named === "anatomy") page = <AnatomyPage {...shared} day={today} />;
+  else if (named === "evidence") page = <EvidencePage {...shared} moments={moments} record={tell} />;
+  else if (shown) page = <MomentPage key={shown.id} {...shared} moment={shown} remove={remove} recordDue={add} />;
+  return (
+    <CanalNames.Provider value={names}>
+      <div className="case-columns">
+        <Spine
+          {...{ caseId, moments }}
+          standing={standingPages}
+          shown={shown?.id ?? named}
+          {...(readOnly ? {} : { add })}
+        />
+        <main className="case-page" id="page">
+          {page}
+        </main>
+        <LedgerPanel {...{ caseId, ledger, parts, hasLightBox }} moment={shown} />
+      </div>
+    </CanalNames.Provider>
+  );
+}
+
+const standingPages: readonly StandingPage[] = [
+  { id: "anatomy", title: "Roots and canals", line: "what the emblem is drawn from" },
+  { id: "evidence", title: "References and claims", line: "for and against each decision" },
+];
+
+/** The moment that the address names, else the last that has happened. */
+function shownMoment(moments: readonly Moment[], named: string): Moment | undefined {
+  const found = moments.find(({ id }) => id === named);
+  return found ?? moments.filter(({ shape }) => shape !== "due").at(-1) ?? moments[0];
+}
+
+function useGestures(caseId: string, view: CaseView, today: string, canals: readonly string[]) {
+  const record = useRecord(caseId);
+  const announce = useAnnounce();
+  const [, go] = useLocation();
+  const tell = (words: string, operations: readonly Operation[]) => {
+    record(words, operations).then(
+      () => announce(`Saved: ${words}`),
+      (error: unknown) => announce(error instanceof Error ? error.message : String(error)),
+    );
+  };
+  const put = (kind: Addable | "anatomy", words: string, body: unknown): string => {
+    const id = newPartId(kind);
+    tell(words, [{ op: "put", id, kind, baseRevision: 0, body }]);
+    return id;
+  };
+  const add = (kind: Addable) => {
+    const body =
+      kind === "findings"
+        ? newBodies.findings(today, view.facts.tooth)
+        : kind === "visit"
+          ? newBodies.visit(today, canals)
+          : newBodies[kind](today);
+    go(`/case/${caseId}/${put(kind, `${titles[kind]} added`, body)}`);
+  };
+  const remove: Parameters<typeof MomentPage>[0]["remove"] = (part, title) => {
+    tell(`${title} taken out`, [{ op: "remove", id: part.id, kind: part.kind, baseRevision: part.revision }]);
+    go(`/case/${caseId}`);
+  };
+  const noteAnatomy = (body: BodyOf<"anatomy">) => {
+    put("anatomy", "Roots and canals noted in the usual form", body);
+    go(`/case/${caseId}/anatomy`);
+  };
+  return { tell, add, remove, noteAnatomy };
+}
+
+function useNeighbourKeys(caseId: string, moments: readonly Moment[], shown: Moment | undefined): void {
+  const [, go] = useLocation();
+  const step = (by: number) => () => {
+    const at = moments.findIndex(({ id }) => id === shown?.id);
+    const next = moments[at + by];
+    if (next) go(`/case/${caseId}/${next.id}`);
+  };
+  useShortcut("[", "Case", "The moment before", step(-1));
+  useShortcut("]", "Case", "The moment after", step(1));
+}

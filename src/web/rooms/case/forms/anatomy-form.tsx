@@ -1,0 +1,71 @@
+import { SelectField } from "../../../parts/fields/choice-field.tsx";
+import { Rows } from "../../../parts/fields/rows.tsx";
+import { TextField } from "../../../parts/fields/text-field.tsx";
+import { TicksField } from "../../../parts/fields/tick-field.tsx";
+import { foundByWords } from "../../../words/later-words.ts";
+import { levelsInWords, namesInWords, readLevels, readNames } from "./levels.ts";
+import { rowName } from "./row-name.ts";
+import { TypedCell } from "./typed-cell.tsx";
+
+const sideWords = { buccal: "buccal", lingual: "lingual" } as const;
+
+/** The roots and the canals in them, level by level. */
+export const AnatomyForm = () => (
+  <>
+    <Rows
+      at="roots"
+      label="Roots"
+      add="Add a root"
+      start={() => ({ name: "X", levels: [1] })}
+      nameOf={(row, index) => rowName(row, "name", `root ${index + 1}`)}
+      columns={[
+        { head: "Root", cell: <TextField at="name" label="Name" bare /> },
+        { head: "Lies", cell: <SelectField at="side" label="Side" words={sideWords} unset="in line" bare /> },
+        {
+          head: "Canals, orifice to foramen",
+          cell: (
+            <TypedCell
+              at="levels"
+              label="Canals by level"
+              inWords={levelsInWords}
+              read={readLevels}
+              placeholder="2-1"
+            />
+          ),
+          wide: true,
+        },
+        {
+          head: "Names at the orifice",
+          cell: (
+            <TypedCell at="orifices" label="Names" inWords={namesInWords} read={readNames} placeholder="as the root" />
+          ),
+          wide: true,
+        },
+      ]}
+    />
+    <p className="quiet">
+      2-1 are two canals that join; 1-2-1 is one that parts and joins again; a C-shaped section carries its form: 1 C1-2
+      C3.
+    </p>
+    <div className="fields">
+      <TicksField at="foundBy" label="Found by" words={foundByWords} />
+      <FilledBefore />
+      <TextField at="unusualBecause" label="Why an unusual form is right" optional prose />
+    </div>
+  </>
+);
+
+const FilledBefore = () => (
+  <div className="field">
+    <span className="field-label" aria-hidden="true">
+      Came filled
+    </span>
+    <TypedCell
+      at="filledBefore"
+      label="Canals that came filled"
+      inWords={namesInWords}
+      read={readNames}
+      placeholder="none"
+    />
+  </div>
+);

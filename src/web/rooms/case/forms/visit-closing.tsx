@@ -1,0 +1,42 @@
+import { SelectField } from "../../../parts/fields/choice-field.tsx";
+import { DayField } from "../../../parts/fields/day-field.tsx";
+import { Rows } from "../../../parts/fields/rows.tsx";
+import { TextField } from "../../../parts/fields/text-field.tsx";
+import { holdPointWords, seenByWords } from "../../../words/visit-words.ts";
+import { rowName } from "./row-name.ts";
+
+/** Hold points and lot numbers. */
+export const Closing = () => (
+  <>
+    <section className="form-part">
+      <h2>Hold points</h2>
+      <Rows
+        at="holdPoints"
+        label="Hold points"
+        add="Add a hold point"
+        start={() => ({ at: "access", seenBy: "supervisor", says: "" })}
+        nameOf={(row, index) => rowName(row, "at", `hold point ${index + 1}`)}
+        columns={[
+          { head: "At", cell: <SelectField at="at" label="At" words={holdPointWords} bare /> },
+          { head: "Seen", cell: <SelectField at="seenBy" label="Seen by" words={seenByWords} bare /> },
+          { head: "Said", cell: <TextField at="says" label="Said" bare />, wide: true },
+        ]}
+      />
+    </section>
+    <section className="form-part">
+      <h2>Lots</h2>
+      <Rows
+        at="lots"
+        label="Lots"
+        add="Add a lot"
+        start={() => ({ material: "", lot: "" })}
+        nameOf={(row, index) => rowName(row, "material", `lot ${index + 1}`)}
+        columns={[
+          { head: "Material", cell: <TextField at="material" label="Material" bare />, wide: true },
+          { head: "Lot", cell: <TextField at="lot" label="Lot" bare /> },
+          { head: "Expires", cell: <DayField at="expires" label="Expires" optional bare /> },
+        ]}
+      />
+    </section>
+  </>
+);

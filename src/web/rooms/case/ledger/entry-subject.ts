@@ -1,0 +1,64 @@
+import type { InputPath, LedgerEntry } from "../../../../record/ledger-entry.ts";
+import type { Part } from "../../../../record/parts.ts";
+import { dayInWords } from "../../../parts/days-in-words.ts";
+import { purposeWords } from "../../../words/later-words.ts";
+import { titles } from "../spine/spine-moments.ts";
+import { wordsOfName } from "./ledger-lines.ts";
+
+/** Where one input of a sum came from: in words, and the address of the place. */
+export interface InputOrigin {
+  readonly input: string;
+  readonly from: string;
+  readonly href: string;
+}
+
+const partIn = (record: string, parts: readonly Part[]): Part | undefined =>
+  parts.find((part) => record.startsWith(`${part.id}/`) || record === part.id);
+
+/** What an entry is about, beyond its topic: `MB1, film of 12 Mar 2026`. */
+export function entrySubject(entry: Pick<LedgerEntry, "subject">, parts: readonly Part[]): string {
+  const id = entry.subject.split(" of ").at(-1) ?? "";
+  const part = parts.find((one) => one.id === id);
+  if (part?.kind === "film") return filmWords(part, parts);
+  if (part?.kind !== "mark") return "";
+  const film = parts.find((one) => one.id === part.body.film);
+  const canal = part.body.shape === "trace" ? (part.body.canal ?? "a course without a canal") : "";
+  return [canal, film === undefined ? "" : filmWords(film, parts)].filter((text) => text !== "").join(", ");
+}
+
+/** A film as one would call it: its purpose and day. */
+export function filmWords(film: Part, parts: readonly Part[]): string {
+  if (film.kind !== "film") return "";
+  const { purpose, takenOn } = film.body;
+  const alike = parts.filter(
+    (one) => one.kind === "film" && one.body.purpose === purpose && one.body.takenOn === takenOn,
+  );
+  const number = alike.length > 1 ? ` ${alike.findIndex((one) => one.id === film.id) + 1}` : "";
+  return `${purposeWords[purpose]} film${number} of ${dayInWords(takenOn)}`;
+}
+
+/** Where an input of an entry came from. */
+export function inputOrigin({ input, record }: InputPath, parts: readonly Part[], caseId: string): InputOrigin {
+  const name = wordsOfName(input);
+  const [first = "", ...rest] = record.split("/");
+  if (first === "settings") return { input: name, from: `settings: ${wordsOfName(rest.join(" "))}`, href: "/settings" };
+  if (first === "ledger")
+    return { input: name, from: `another entry: ${wordsOfName(rest.slice(1).join(" "))}`, href: `#${rest[0] ?? ""}` };
+  const part = partIn(record, parts);
+  if (part === undefined) return { input: name, from: "a part that no longer stands", href: `/case/${caseId}` };
+  return { input: name, ...placeOf(part, parts, caseId, rest) };
+}
+
+function placeOf(part: Part, parts: readonly Part[], caseId: string, rest: readonly string[]) {
+  const field = wordsOfName(rest.join(" ")).toLowerCase();
+  if (part.kind === "film")
+    return { from: `${filmWords(part, parts)}: ${field}`, href: `/case/${caseId}/light-box/${part.id}` };
+  if (part.kind === "mark")
+    return { from: `mark on a film: ${field}`, href: `/case/${caseId}/light-box/${part.body.film}` };
+  return { from: `${titles[part.kind].toLowerCase()}: ${field}`, href: `/case/${caseId}/${part.id}` };
+}
+
+/** The parts that an entry's inputs came from directly. */
+export const partsBehind = (entry: Pick<LedgerEntry, "inputPaths">, parts: readonly Part[]): readonly Part[] => [
+  ...new Set(entry.inputPaths.flatMap(({ record }) => partIn(record, parts) ?? [])),
+];

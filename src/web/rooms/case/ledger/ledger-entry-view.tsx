@@ -1,0 +1,169 @@
+import { useId, useState } from "react";
+import { Link } from "wouter";
+import type { Basis } from "../../../../core/basis.ts";
+import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
+import type { Part } from "../../../../record/parts.ts";
+import { momentInWords } from "../../../parts/days-in-words.ts";
+import { valueAt } from "../../../record/body-path.ts";
+import { useTopics } from "../../../record/readings.ts";
+import { entrySubject, inputOrigin } from "./entry-subject.ts";
+import { type LedgerLine, ledgerLines, wordsOfName } from "./ledger-lines.ts";
+
+interface EntryOptions {
+  readonly caseId: string;
+  readonly entry: LedgerEntry;
+  readonly parts: readonly Part[];
+  readonly open?: boolean;
+}
+
+/** One entry: a number in words that opens to everything that made it. */
+export function LedgerEntryView({ caseId, entry, parts, open: atFirst = false }: EntryOptions) {
+  const [open, setOpen] = useState(atFirst);
+  const inside = useId();
+  const lines = ledgerLines(entry);
+  const [first] = lines;
+  const cautions = texts(valueAt(entry.output, "cautions"));
+  const subject = entrySubject(entry, parts);
+  return (
+    <section className="ledger-entry" id={entry.id} data-open={open}>
+      <button
+        type="button"
+        className="ledger-row"
+        aria-expanded={open}
+        aria-controls={inside}
+        onClick={() => setOpen(!open)}
+      >
+        <span className="ledger-name">{first?.name ?? `${wordsOfName(entry.topic)}: not computed`}</span>
+        {first && <span className="ledger-value">{first.value}</span>}
+        <span className="ledger-says">
+          {[first?.interval ?? "", subject].filter((text) => text !== "").join(" · ")}
+          {entry.refused?.map((why) => (
+            <span key={why} className="ledger-why">
+              {why}
+            </span>
+          ))}
+          {cautions.length > 0 && (
+            <span className="look"> {cautions.length === 1 ? "1 caution" : `${cautions.length} cautions`}</span>
+          )}
+        </span>
+      </button>
+      {open && (
+        <div className="ledger-inside" id={inside}>
+          {lines.length > 1 && <Values lines={lines} />}
+          <Cautions cautions={cautions} />
+          <Missing of={valueAt(entry.output, "notComputed")} />
+          <Inputs {...{ caseId, entry, parts }} />
+          <Grounds entry={entry} />
+        </div>
+      )}
+    </section>
+  );
+}
+
+const texts = (value: unknown): readonly string[] =>
+  Array.isArray(value) ? value.filter((item): item is string => typeof item === "string") : [];
+
+const Values = ({ lines }: { readonly lines: readonly LedgerLine[] }) => (
+  <table className="ledger-values">
+    <tbody>
+      {lines.map((line) => (
+        <tr key={line.at}>
+          <th scope="row">{line.name}</th>
+          <td>{line.value}</td>
+          <td className="quiet">{line.interval}</td>
+        </tr>
+      ))}
+    </tbody>
+  </table>
+);
+
+const Cautions = ({ cautions }: { readonly cautions: readonly string[] }) =>
+  cautions.length === 0 ? null : (
+    <ul className="ledger-cautions" aria-label="Cautions">
+      {cautions.map((caution) => (
+        <li key={caution}>{caution}</li>
+      ))}
+    </ul>
+  );
+
+function Missing({ of: missing }: { readonly of: unknown }) {
+  const list = Array.isArray(missing) ? missing.filter(isMissing) : [];
+  if (list.length === 0) return null;
+  return (
+    <section>
+      <h3>Not computed</h3>
+      <ul>
+        {list.map(({ name, why }) => (
+          <li key={name}>
+            {wordsOfName(name)}: {why}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+const isMissing = (value: unknown): value is { name: string; why: string } =>
+  typeof value === "object" && value !== null && "name" in value && "why" in value;
+
+function Inputs({ caseId, entry, parts }: Omit<EntryOptions, "open">) {
+  const origins = entry.inputPaths.map((path) => inputOrigin(path, parts, caseId));
+  if (origins.length === 0) return null;
+  return (
+    <section>
+      <h3>Inputs</h3>
+      <ul className="ledger-inputs">
+        {origins.map(({ input, from, href }) => (
+          <li key={input + from}>
+            {input}: {href.startsWith("#") ? <a href={href}>{from}</a> : <Link href={href}>{from}</Link>}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function Grounds({ entry }: { readonly entry: LedgerEntry }) {
+  const topics = useTopics();
+  const topic = topics.data?.find(({ name }) => name === entry.topic);
+  const basis = basisOf(entry.output);
+  const sources = topic?.sources.filter(({ id }) => basis?.sources.includes(id)) ?? [];
+  return (
+    <section>
+      {basis && <h3>Formula</h3>}
+      {basis && <p>{basis.formula}</p>}
+      {basis && basis.assumptions.length > 0 && <h3>Assumed</h3>}
+      <ul>
+        {basis?.assumptions.map((assumption) => (
+          <li key={assumption}>{assumption}</li>
+        ))}
+      </ul>
+      {sources.length > 0 && <h3>Sources</h3>}
+      <ul>
+        {sources.map(({ id, reference, verification }) => (
+          <li key={id}>
+            {reference}{" "}
+            <span className="source-mark" data-seen={verification === "seen"}>
+              {verification === "seen" ? "seen" : "from memory"}
+            </span>
+          </li>
+        ))}
+      </ul>
+      <p className="quiet">
+        <Link href={`/methods/${entry.topic}`}>How this is computed</Link>, version {entry.topicVersion} · entered{" "}
+        {momentInWords(entry.at)}
+      </p>
+    </section>
+  );
+}
+
+function basisOf(output: unknown): Basis | undefined {
+  const basis = valueAt(output, "basis");
+  return typeof basis === "object" &&
+    basis !== null &&
+    "formula" in basis &&
+    "assumptions" in basis &&
+    "sources" in basis
+    ? (basis as Basis)
+    : undefined;
+}

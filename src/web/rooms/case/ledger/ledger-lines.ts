@@ -1,0 +1,94 @@
+import type { Interval } from "../../../../core/basis.ts";
+import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
+import { intervalInWords, quantityInWords } from "../../../parts/figures-in-words.ts";
+import { valueAt } from "../../../record/body-path.ts";
+
+/** How one value of a topic's output is read. */
+interface Shown {
+  readonly at: string;
+  readonly name: string;
+  readonly unit: string;
+  /** Where its interval stands in the output, if not under `intervals`. */
+  readonly interval?: string;
+}
+
+/** What stands of a topic's output in the ledger: the first value speaks for the entry. */
+const shown: Readonly<Record<string, readonly Shown[]>> = {
+  tooth: [{ at: "name", name: "Tooth", unit: "" }],
+  canals: [
+    { at: "code.display", name: "Roots and canals", unit: "" },
+    { at: "rootCount", name: "Roots", unit: "" },
+    { at: "canalCount", name: "Canals at the orifice", unit: "" },
+    { at: "foramenCount", name: "Foramina", unit: "" },
+    { at: "extraRoot", name: "Extra root", unit: "" },
+  ],
+  calibrate: [{ at: "mmPerPx.column", name: "Scale", unit: "mm/px", interval: "interval" }],
+  workingLength: [
+    { at: "recommendedMm", name: "Working length by film", unit: "mm", interval: "recommendedInterval" },
+    { at: "radiographicMm", name: "To the radiographic apex", unit: "mm", interval: "interval" },
+    { at: "locatorDifferenceMm", name: "Locator less film", unit: "mm" },
+    { at: "stopShortMm", name: "Stop short of the apex", unit: "mm" },
+  ],
+  curvature: [
+    { at: "pruettDeg", name: "Largest bend", unit: "°" },
+    { at: "pruettRadiusMm", name: "Radius there", unit: "mm" },
+    { at: "atMm", name: "Tightest, below the orifice", unit: "mm" },
+    { at: "lengthMm", name: "Length of the course", unit: "mm" },
+    { at: "schneiderDeg", name: "Angle after Schneider", unit: "°" },
+    { at: "weineDeg", name: "Angle after Weine", unit: "°" },
+    { at: "accessAngleDeg", name: "Access angle", unit: "°" },
+    { at: "totalTurnDeg", name: "All turning", unit: "°" },
+  ],
+};
+
+/** One value of an entry, ready to be read. */
+export interface LedgerLine {
+  readonly at: string;
+  readonly name: string;
+  readonly value: string;
+  /** `18.5–19.3`; absent where the value has none. */
+  readonly interval?: string;
+}
+
+/** The values of an entry in the order in which they are read; empty where the sum was refused. */
+export function ledgerLines(entry: Pick<LedgerEntry, "topic" | "output">): readonly LedgerLine[] {
+  const list = shown[entry.topic] ?? guessed(entry.output);
+  return list.flatMap((one) => {
+    const value = valueAt(entry.output, one.at);
+    if (typeof value === "string" && value !== "") return [{ at: one.at, name: one.name, value }];
+    if (typeof value !== "number") return [];
+    const interval = valueAt(entry.output, one.interval ?? `intervals.${one.at}`);
+    const ends = isInterval(interval) ? interval : undefined;
+    const line = { at: one.at, name: one.name, value: quantityInWords(value, one.unit, ends) };
+    return [ends === undefined ? line : { ...line, interval: intervalInWords(ends) }];
+  });
+}
+
+const isInterval = (value: unknown): value is Interval =>
+  typeof value === "object" && value !== null && "low" in value && "high" in value;
+
+const unitOfName: readonly (readonly [RegExp, string])[] = [
+  [/MmPerPx$/, "mm/px"],
+  [/PerMm$/, "1/mm"],
+  [/Mm$/, "mm"],
+  [/Deg$/, "°"],
+  [/Px$/, "px"],
+  [/Min$/, "min"],
+  [/Ml$/, "ml"],
+];
+
+/** A topic that this list does not know yet: its numbers by their own names. */
+function guessed(output: unknown): readonly Shown[] {
+  if (typeof output !== "object" || output === null) return [];
+  return Object.entries(output).flatMap(([at, value]) => {
+    if (typeof value !== "number") return [];
+    const [ending, unit] = unitOfName.find(([end]) => end.test(at)) ?? [/$^/, ""];
+    return [{ at, name: wordsOfName(at.replace(ending, "")), unit }];
+  });
+}
+
+/** `canalOnFilmMm` as `Canal on film mm`. */
+export function wordsOfName(name: string): string {
+  const spaced = name.replace(/([a-z\d])([A-Z])/g, (_, end: string, start: string) => `${end} ${start.toLowerCase()}`);
+  return spaced.charAt(0).toUpperCase() + spaced.slice(1);
+}

@@ -1,0 +1,87 @@
+import type { BodyOf } from "../../../record/parts.ts";
+
+type Tested = BodyOf<"findings">["teeth"][number];
+type CanalRow = BodyOf<"visit">["canals"][number];
+
+/** A tooth on the sheet of tests with nothing done yet. */
+export const emptyTestedTooth = (tooth: string, role: Tested["role"]): Tested => ({
+  ...{ tooth, role },
+  cold: { reply: "notDone" },
+  heat: { reply: "notDone" },
+  ...{ electric: "notDone", percussion: "notDone", palpation: "notDone", bite: "notDone", mobility: "notDone" },
+  probingMm: {},
+});
+
+/** A canal in a visit with nothing done yet. */
+export const emptyCanalRow = (canal: string): CanalRow => ({
+  ...{ canal, state: "notFound", patency: "notTried", reference: "" },
+});
+
+/** The bodies of moments that are added by hand, by kind: nothing is said before the person says it. */
+export const newBodies = {
+  medicalHistory: (takenOn: string): BodyOf<"medicalHistory"> => ({
+    ...{ takenOn, nothingToNote: false, flags: [], medicines: [], note: "" },
+  }),
+  findings: (takenOn: string, tooth: string): BodyOf<"findings"> => ({
+    takenOn,
+    history: {
+      ...{ spontaneousPain: "notAsked", painToCold: "notAsked", painToHeat: "notAsked", relievedByCold: "notAsked" },
+      ...{ painOnBiting: "notAsked", trauma: "notAsked", recentOnset: "notAsked" },
+    },
+    teeth: [emptyTestedTooth(tooth, "tooth")],
+    seen: {
+      ...{ swelling: "notDone", sinusTract: "notDone", caries: "notDone", crack: "notDone" },
+      ...{ restoration: "", fever: "notAsked" },
+    },
+    onFilm: {
+      ...{ ligament: "notDone", lamina: "notDone", lucency: "notDone", sclerosis: "notAsked", resorption: "notDone" },
+      ...{ apex: "notDone", calcified: "notAsked", earlierFilling: "notDone" },
+    },
+    note: "",
+  }),
+  diagnosis: (madeOn: string): BodyOf<"diagnosis"> => ({
+    ...{ madeOn, taxonomy: "consensus2009", pulpal: "notDetermined", apical: "notDetermined", because: "" },
+  }),
+  plan: (madeOn: string): BodyOf<"plan"> => ({ madeOn, options: [], chosen: "watch", because: "", risksNamed: [] }),
+  consent: (on: string): BodyOf<"consent"> => ({
+    ...{ on, to: "", explainedBy: "resident", answeredBy: "patient", answer: "undecided", capacity: "has" },
+    ...{ imagesFor: [], note: "" },
+  }),
+  visit: (on: string, canals: readonly string[]): BodyOf<"visit"> => ({
+    ...{ on, aim: "", holdPoints: [], timeOut: "notDone", historyConfirmed: false },
+    isolation: { rubberDam: "notRecorded" },
+    magnification: "notRecorded",
+    anaesthetic: [],
+    canals: canals.map(emptyCanalRow),
+    ...{
+      irrigation: [],
+      instruments: [],
+      solvent: [],
+      lots: [],
+      films: [],
+      flareUp: "notRecorded",
+      told: "",
+      note: "",
+    },
+  }),
+  mishap: (on: string): BodyOf<"mishap"> => ({
+    ...{
+      on,
+      what: "other",
+      third: "notRecorded",
+      bend: "notRecorded",
+      handled: "open",
+      toldPatient: "notYet",
+      story: "",
+    },
+  }),
+  handback: (on: string): BodyOf<"handback"> => ({
+    ...{ on, restoreWith: "", orificesMarkedBy: "", warnings: "", prognosis: "" },
+  }),
+  recall: (on: string): BodyOf<"recall"> => ({
+    ...{ on, retained: "retained", functional: "notAsked", symptoms: "unknown", percussion: "notDone" },
+    ...{ palpation: "notDone", sinusTract: "notDone", swelling: "notDone", mobility: "notDone" },
+    ...{ restoration: "notRecorded", onFilm: "notTaken", imaging: "none", readings: [], note: "" },
+  }),
+  review: (on: string): BodyOf<"review"> => ({ on, by: "supervisor", says: "", signed: false, answer: "" }),
+} as const;

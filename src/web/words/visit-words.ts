@@ -1,0 +1,119 @@
+import type { BodyOf } from "../../record/parts.ts";
+import type { Words } from "./case-words.ts";
+
+type Visit = BodyOf<"visit">;
+type Canal = Visit["canals"][number];
+type Irrigant = Visit["irrigation"][number];
+type Instrument = Visit["instruments"][number];
+type Anaesthetic = Visit["anaesthetic"][number];
+type Vasoconstrictor = NonNullable<Anaesthetic["vasoconstrictor"]>["name"];
+
+export const canalStateWords: Words<Canal["state"]> = {
+  notFound: "not found",
+  located: "located",
+  negotiated: "negotiated",
+  shaped: "shaped",
+  medicated: "medicated",
+  filled: "filled",
+  blocked: "blocked",
+};
+export const patencyWords: Words<Canal["patency"]> = {
+  patent: "patent",
+  notPatent: "not patent",
+  notTried: "not tried",
+};
+export const helpWords: Words<NonNullable<Visit["help"]>> = {
+  seen: "seen",
+  assisted: "assisted",
+  supervised: "supervised",
+  alone: "alone",
+};
+export const timeOutWords: Words<Visit["timeOut"]> = {
+  toothAndSideChecked: "tooth and side checked",
+  notDone: "not done",
+};
+export const rubberDamWords: Words<Visit["isolation"]["rubberDam"]> = {
+  used: "rubber dam",
+  notUsed: "without rubber dam",
+  notRecorded: "not recorded",
+};
+export const magnificationWords: Words<Visit["magnification"]> = {
+  none: "none",
+  loupes: "loupes",
+  microscope: "microscope",
+  notRecorded: "not recorded",
+};
+export const flareUpWords: Words<Visit["flareUp"]> = {
+  none: "none",
+  flareUp: "flare-up",
+  unplannedCall: "unplanned call",
+  notRecorded: "not recorded",
+};
+export const holdPointWords: Words<Visit["holdPoints"][number]["at"]> = {
+  access: "access",
+  workingLength: "working length",
+  coneFit: "fit of the cone",
+  other: "other",
+};
+export const seenByWords: Words<Visit["holdPoints"][number]["seenBy"]> = {
+  supervisor: "seen by the supervisor",
+  nobody: "seen by nobody",
+};
+export const agentWords: Words<Anaesthetic["agent"]> = {
+  articaine: "articaine",
+  lidocaine: "lidocaine",
+  mepivacaine: "mepivacaine",
+  prilocaine: "prilocaine",
+  bupivacaine: "bupivacaine",
+};
+export const vasoconstrictorWords: Words<Vasoconstrictor> = {
+  epinephrine: "epinephrine",
+  levonordefrin: "levonordefrin",
+  felypressin: "felypressin",
+};
+export const solutionWords: Words<Irrigant["solution"]> = {
+  "sodium hypochlorite": "sodium hypochlorite",
+  EDTA: "EDTA",
+  chlorhexidine: "chlorhexidine",
+  "citric acid": "citric acid",
+  saline: "saline",
+  ethanol: "ethanol",
+  "sterile water": "sterile water",
+  "hydrogen peroxide": "hydrogen peroxide",
+  other: "other",
+};
+export const activatedWords: Words<Irrigant["activated"]> = {
+  no: "not activated",
+  ultrasonic: "ultrasonic",
+  sonic: "sonic",
+  manual: "by hand",
+  laser: "laser",
+};
+export const alloyWords: Words<Instrument["alloy"]> = {
+  stainlessSteel: "stainless steel",
+  nickelTitanium: "nickel-titanium",
+  heatTreatedNickelTitanium: "heat-treated nickel-titanium",
+  other: "other",
+};
+export const movementWords: Words<Instrument["movement"]> = {
+  hand: "by hand",
+  continuous: "continuous",
+  reciprocating: "reciprocating",
+  ultrasonic: "ultrasonic",
+};
+export const solventWords: Words<Visit["solvent"][number]["solvent"]> = {
+  chloroform: "chloroform",
+  xylene: "xylene",
+  tetrachloroethylene: "tetrachloroethylene",
+  limonene: "limonene",
+  eucalyptol: "eucalyptol",
+  other: "other",
+};
+export const medicamentWords: Words<NonNullable<Visit["medicament"]>["kind"]> = {
+  none: "none",
+  calciumHydroxide: "calcium hydroxide",
+  chlorhexidineGel: "chlorhexidine gel",
+  antibioticPaste: "antibiotic paste",
+  corticosteroidPaste: "corticosteroid paste",
+  other: "other",
+};

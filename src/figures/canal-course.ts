@@ -16,7 +16,7 @@ export interface CourseStretch {
 }
 
 /** Where a canal is blocked, on its own way. */
-export interface CourseBlock {
+interface CourseBlock {
   readonly canal: string;
   readonly at: number;
   readonly offset: number;
@@ -46,7 +46,7 @@ const orificeDepth = 0.12;
 export function canalCourse(root: CanalRoot, stateOf: StateOf) {
   const pieces = piecesOf(root);
   const stretches = pieces.flatMap((piece) => stretchesOf(piece, stateOf));
-  const blocks = canalNames(root).flatMap((canal) => {
+  const blocks = canalNames(root).flatMap((canal): CourseBlock[] => {
     const state = stateOf(canal);
     if (state.state !== "blocked") return [];
     const at = blockShare(state);

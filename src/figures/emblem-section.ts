@@ -5,7 +5,7 @@ import { cShapeOf, type EmblemDrawing, stateIn } from "./emblem-input.ts";
 import { orificeMark } from "./orifice-mark.ts";
 import { orificePlaces } from "./orifice-places.ts";
 import { element, group, pathThrough, type Spot, type SvgNode, smoothClosedPath } from "./svg-tree.ts";
-import { labelNode, type TextLabel, textWidth } from "./text-label.ts";
+import { labelBox, labelNode, type TextLabel, textWidth } from "./text-label.ts";
 import { mesialIsRight, sideWords, toothOutline } from "./tooth-outline.ts";
 
 /** Where a section goes, and how large. */
@@ -83,12 +83,20 @@ export interface SectionWords {
   readonly quietSize: number;
 }
 
-/** The section with its words: canals at both sides with leaders, buccal above, lingual below, mesial marked. */
+/** The section with its words: canals at both sides with leaders, buccal above, lingual below, mesial marked; and its edges. */
 export function namedSection(drawing: EmblemDrawing, place: SectionPlace, words: SectionWords) {
   const { nodes, targets, frame } = sectionDrawing(drawing, place);
   const named = canalLabels(drawing, targets, { frame, place, words });
   const labels = [...compassLabels(drawing, frame, words), ...named.labels];
+  const edges = [
+    arrowTip(drawing, frame, words).x,
+    frame.centre.x - Math.abs(frame.across) - place.outlineWidth,
+    frame.centre.x + Math.abs(frame.across) + place.outlineWidth,
+    ...labels.map(labelBox).flatMap(({ left, right }) => [left, right]),
+  ];
   return {
+    left: Math.min(...edges),
+    right: Math.max(...edges),
     nodes: [
       mesialArrow(drawing, frame, words),
       ...nodes.slice(0, 1),
@@ -128,14 +136,19 @@ function mesialWordX(inner: string, { centre, across }: SectionFrame, size: numb
   return centre.x + Math.sign(across) * Math.max(clear, Math.abs(across) - textWidth("mesial", size) - arrowRoom / 2);
 }
 
+function arrowTip({ tooth }: EmblemDrawing, frame: SectionFrame, { quietSize }: SectionWords): Spot {
+  const word = mesialWordX(sideWords(tooth).inner, frame, quietSize);
+  return {
+    x: word + Math.sign(frame.across) * (textWidth("mesial", quietSize) + arrowRoom),
+    y: frame.centre.y + frame.down + compassGap + quietSize * 0.46,
+  };
+}
+
 /** A small arrow at the outer end of the word mesial. */
-function mesialArrow({ tooth, theme }: EmblemDrawing, frame: SectionFrame, { quietSize }: SectionWords): SvgNode {
-  const sign = Math.sign(frame.across);
-  const word = mesialWordX(sideWords(tooth).inner, frame, quietSize) + sign * textWidth("mesial", quietSize);
-  const y = frame.centre.y + frame.down + compassGap + quietSize * 0.46;
-  const tip = { x: word + sign * arrowRoom, y };
-  const back = [y - 4, y + 4].map((at) => ({ x: word + sign * (arrowRoom - 6.5), y: at }));
-  return element("path", { "data-part": "mesial", d: pathThrough([tip, ...back], true), fill: theme.quiet });
+function mesialArrow(drawing: EmblemDrawing, frame: SectionFrame, words: SectionWords): SvgNode {
+  const tip = arrowTip(drawing, frame, words);
+  const back = [-4, 4].map((up) => ({ x: tip.x - Math.sign(frame.across) * 6.5, y: tip.y + up }));
+  return element("path", { "data-part": "mesial", d: pathThrough([tip, ...back], true), fill: drawing.theme.quiet });
 }
 
 interface LabelRoom {
@@ -183,7 +196,7 @@ function leader(target: Spot, end: Spot, place: SectionPlace, { theme }: EmblemD
 }
 
 /** Heights as near to those wished for as a least distance lets them be; pushed down first, then up from the end. */
-export function spacedHeights(
+function spacedHeights(
   wished: readonly number[],
   distance: number,
   room: { readonly from: number; readonly to: number },

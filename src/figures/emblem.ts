@@ -40,8 +40,8 @@ function markForm(drawing: EmblemDrawing, widthPx: number): Figure {
 function cardForm(drawing: EmblemDrawing, widthPx: number): Figure {
   const words = { size: 14, quietSize: 13 };
   const looks = { scale: 14, orificeRadius: 8, outlineWidth: 1.6 };
-  const measured = namedSection(drawing, { ...looks, centre: { x: 0, y: 92 } }, words).labels.map(labelBox);
-  const middle = Math.max(120, ...measured.flatMap(({ left, right }) => [4 - left, right + 4]));
+  const measured = namedSection(drawing, { ...looks, centre: { x: 0, y: 92 } }, words);
+  const middle = Math.max(120, 4 - measured.left, measured.right + 4);
   const section = namedSection(drawing, { ...looks, centre: { x: middle, y: 92 } }, words);
   const roots = rootsDrawing(drawing, { left: 0, orificeY: 0, length: 190 });
   const shrink = Math.min(0.56, (2 * middle - 20) / roots.width);
@@ -73,18 +73,9 @@ function fullForm(drawing: EmblemDrawing, widthPx: number): Figure {
   return figureOf(view, shownPx, alternativeOf(drawing), contents);
 }
 
-function sectionAt(
-  drawing: EmblemDrawing,
-  shift: number,
-  words: { readonly size: number; readonly quietSize: number },
-) {
-  const place = { centre: { x: shift, y: 156 }, scale: 22, orificeRadius: 12, outlineWidth: 2 };
-  const { nodes, labels } = namedSection(drawing, place, words);
-  const boxes = labels.map(labelBox);
-  const half = (toothOutline(drawing.tooth, cShapeOf(drawing) !== undefined).mesiodistalMm * place.scale) / 2 + 10;
-  const left = Math.min(shift - half, ...boxes.map((box) => box.left));
-  const right = Math.max(shift + half, ...boxes.map((box) => box.right));
-  return { nodes, left, right };
+function sectionAt(drawing: EmblemDrawing, x: number, words: { readonly size: number; readonly quietSize: number }) {
+  const place = { centre: { x, y: 156 }, scale: 22, orificeRadius: 12, outlineWidth: 2 };
+  return namedSection(drawing, place, words);
 }
 
 const longestState = 34;

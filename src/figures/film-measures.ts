@@ -3,7 +3,7 @@ import { element, type Figure, figureOf, group, pathThrough, type Spot, type Svg
 import { labelNode } from "./text-label.ts";
 
 /** A place in a film in pixels, [u to the right, v down]; [0, 0] is the middle of the first pixel. */
-export type FilmPoint = readonly [number, number];
+type FilmPoint = readonly [number, number];
 
 /** Something drawn on a film. */
 export type FilmMeasure = { readonly label?: string | undefined } & (

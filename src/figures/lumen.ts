@@ -3,7 +3,7 @@ import { element, numberText, pathThrough, type Spot, type SvgNode } from "./svg
 import type { Theme } from "./theme.ts";
 
 /** A sample of a canal: its middle and its width there. */
-export interface LumenSample extends Spot {
+interface LumenSample extends Spot {
   readonly width: number;
 }
 

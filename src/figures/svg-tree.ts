@@ -16,7 +16,7 @@ export interface Figure {
 }
 
 /** The family of every text in a drawing; its files are in data/fonts. */
-export const fontFamily = "Inter";
+const fontFamily = "Inter";
 
 type Attributes = Readonly<Record<string, string | number | undefined>>;
 

@@ -29,14 +29,20 @@ export function cShapeNotes(root: CanalRoot): string[] {
 }
 
 /**
- * A note on how often Vertucci saw this type in this root; none where his table has no such row.
+ * A note on how often Vertucci saw this type in this root; none where his table has no such row. Rows of teeth other than
+ * molars count the whole tooth, so they say nothing about one root of several.
  * @source Vertucci FJ, Root canal anatomy of the human permanent teeth, Oral Surg Oral Med Oral Pathol, 1984, 589-599 (memory); docs/methods/canals, C10
  */
-export function shareNotes(tooth: ToothFacts, root: CanalRoot, type: VertucciType | null): string[] {
+export function shareNotes(
+  tooth: ToothFacts,
+  roots: readonly CanalRoot[],
+  root: CanalRoot,
+  type: VertucciType | null,
+): string[] {
   const kind = tooth.name.replace(` ${tooth.side} `, " ");
   const shares: Readonly<Record<string, Readonly<Partial<Record<VertucciType, number>>>>> = vertucci.sharesPercent;
   const row = tooth.type === "molar" ? shares[`${kind} ${root.name}`] : shares[kind];
-  if (row === undefined || type === null) return [];
+  if (row === undefined || type === null || (tooth.type !== "molar" && roots.length > 1)) return [];
   const where = tooth.type === "molar" ? `root ${root.name} of the ${kind}` : `the ${kind}`;
   const share = row[type];
   const said = share === undefined ? "not in the table for" : `${share} % of`;

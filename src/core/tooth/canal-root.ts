@@ -2,7 +2,7 @@ import { z } from "zod";
 import fan from "../../../data/fan-2004/source.json" with { type: "json" };
 
 /** The five forms of a C-shaped section. */
-export const cShapes = ["C1", "C2", "C3", "C4", "C5"] as const;
+const cShapes = ["C1", "C2", "C3", "C4", "C5"] as const;
 /** One form of a C-shaped section. */
 export type CShape = (typeof cShapes)[number];
 

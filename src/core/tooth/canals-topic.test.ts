@@ -218,5 +218,7 @@ describe("canals C10: how often", () => {
   it("says where a type is not in the table, and nothing where there is no row", () => {
     expect(canals("35", [root("R", [2])]).notes[0]).toContain("not in the table");
     expect(canals("11", [root("R", [2])]).notes).toEqual([]);
+    // The row of the upper first premolar counts whole teeth, so two roots with a canal each are not its type I.
+    expect(canals("14", [root("B", [1]), root("P", [1])]).notes).toEqual([]);
   });
 });

@@ -72,7 +72,7 @@ export const canalsTopic = defineTopic({
         ...rootCountNotes(tooth, roots.length),
         ...roots.flatMap((root, at) => [
           ...cShapeNotes(root),
-          ...shareNotes(tooth, root, described[at]?.vertucci ?? null),
+          ...shareNotes(tooth, roots, root, described[at]?.vertucci ?? null),
         ]),
       ],
       basis: basis(),

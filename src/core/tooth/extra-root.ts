@@ -2,7 +2,7 @@ import type { CanalRoot } from "./canal-root.ts";
 import type { ToothFacts } from "./teeth.ts";
 
 /** A third root of a lower molar by the side that it lies on. */
-export type ExtraRootName = "radix entomolaris" | "radix paramolaris";
+type ExtraRootName = "radix entomolaris" | "radix paramolaris";
 
 /** What the roots of a tooth say about an extra root. */
 export type ExtraRoot =

@@ -1,7 +1,7 @@
 /** The names of the two rows of teeth. */
-export type Arch = "upper" | "lower";
+type Arch = "upper" | "lower";
 /** A side of the patient, not of the picture. */
-export type Side = "right" | "left";
+type Side = "right" | "left";
 
 /** One tooth in every notation, and what it is. */
 export interface ToothFacts {

@@ -34,8 +34,8 @@ function TraceDrawing({ state: { course, ahead, pointer }, unit }: { state: Trac
     <>
       {course.anchors.length > 1 && <Line points={pointsOfCourse(course)} />}
       {leading.length > 1 && <Line points={leading} className={ahead?.points ? "" : "mark-waiting"} />}
-      {course.anchors.map((at, index) => (
-        <Knob key={`${index}-${at.column}`} at={at} unit={unit} />
+      {course.anchors.map((at) => (
+        <Knob key={`${at.column} ${at.row}`} at={at} unit={unit} />
       ))}
     </>
   );

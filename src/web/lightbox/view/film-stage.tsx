@@ -15,7 +15,6 @@ export function FilmStage({ box }: { readonly box: LightBox }) {
   useWheelZoom(box);
   const { pane, tool, film, presentedOn } = box;
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: the film takes keys of its own, which its description names
     <div
       ref={pane.element}
       className="film-stage"
@@ -23,6 +22,7 @@ export function FilmStage({ box }: { readonly box: LightBox }) {
       role="application"
       aria-label={`${filmName(film, presentedOn)}, ${box.marks.length} marks`}
       aria-describedby="film-stage-keys"
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: the film takes keys of its own, which its description names
       tabIndex={0}
       onPointerDown={pointing.onPointerDown}
       onPointerMove={pointing.onPointerMove}

@@ -38,7 +38,7 @@ function MarkOnFilm({ mark, chosen, unit }: { mark: Mark; chosen: Choice | undef
       <Ends mark={mark} unit={unit} />
       {chosen !== undefined &&
         handlesOf(body).map((at, index) => (
-          <Knob key={`${index}-${at.column}`} at={at} unit={unit} isChosen={index === chosen.handle} />
+          <Knob key={`${at.column} ${at.row}`} at={at} unit={unit} isChosen={index === chosen.handle} />
         ))}
     </g>
   );

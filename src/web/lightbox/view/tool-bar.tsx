@@ -1,3 +1,4 @@
+import { KeyHint } from "../../parts/key-hint.tsx";
 import { useShortcut } from "../../parts/shortcuts.ts";
 import { reoriented } from "../kernels/film-placement.ts";
 import { type ToolName, tools } from "../tools/tools.ts";
@@ -63,7 +64,7 @@ function ToolButton({ box, tool, keys, says }: ToolButtonOptions) {
     <button type="button" className="tool" aria-pressed={inHand} aria-keyshortcuts={keys} title={says} onClick={take}>
       <ToolIcon of={tool} />
       <span>
-        {words[tool]} <kbd aria-hidden="true">{keys.toUpperCase()}</kbd>
+        {words[tool]} <KeyHint keys={keys.toUpperCase()} />
       </span>
     </button>
   );
@@ -85,7 +86,7 @@ function ViewButton({ does: { icon, keys, word, says }, act }: ViewButtonOptions
     <button type="button" className="tool" aria-keyshortcuts={keys} title={says} onClick={act}>
       <ToolIcon of={icon} />
       <span>
-        {word} <kbd aria-hidden="true">{keys.toUpperCase()}</kbd>
+        {word} <KeyHint keys={keys.toUpperCase()} />
       </span>
     </button>
   );

@@ -1,0 +1,94 @@
+import { z } from "zod";
+import { type Basis, basisSchema, type Interval, intervalSchema, notComputedSchema } from "../../../core/basis.ts";
+import type { LedgerEntry } from "../../../record/ledger-entry.ts";
+
+/** One number of a ledger entry with its interval, as it stands there. */
+export interface LedgerNumber {
+  readonly value: number;
+  readonly interval?: Interval;
+}
+
+/** The entry of a topic about a subject. */
+export const entryOf = (ledger: readonly LedgerEntry[], topic: string, about: string): LedgerEntry | undefined =>
+  ledger.find((entry) => entry.topic === topic && entry.subject === `${topic} of ${about}`);
+
+const numbers = z.looseObject({
+  intervals: z.record(z.string(), intervalSchema).optional(),
+  interval: intervalSchema.optional(),
+});
+
+/**
+ * A number of an entry by its name, with its interval where the entry has one.
+ * Takes the entry and the name; of mmPerPx, which has two, `mmPerPx.column`.
+ */
+export function numberOf(entry: LedgerEntry | undefined, name: string): LedgerNumber | undefined {
+  const value = valueAt(entry?.output, name);
+  if (typeof value !== "number") return undefined;
+  const { intervals = {}, interval } = numbers.safeParse(entry?.output).data ?? {};
+  const own = intervals[name] ?? (headlines.includes(name) ? interval : undefined);
+  return own === undefined ? { value } : { value, interval: own };
+}
+
+/** The numbers that an entry's single interval belongs to. */
+const headlines: readonly string[] = ["mmPerPx.column", "radiographicMm"];
+
+function valueAt(output: unknown, name: string): unknown {
+  return name
+    .split(".")
+    .reduce<unknown>(
+      (held, step) => (typeof held === "object" && held !== null ? Reflect.get(held, step) : undefined),
+      output,
+    );
+}
+
+const beside = z.looseObject({
+  basis: basisSchema.optional(),
+  cautions: z.array(z.string()).default([]),
+  notComputed: notComputedSchema.default([]),
+});
+
+/** What stands beside an entry's numbers: how they came about, what speaks against them, and what is absent and why. */
+export function besideNumbers(entry: LedgerEntry | undefined): {
+  readonly basis?: Basis | undefined;
+  readonly cautions: readonly string[];
+  readonly notComputed: readonly { readonly name: string; readonly why: string }[];
+} {
+  return beside.safeParse(entry?.output).data ?? { cautions: [], notComputed: [] };
+}
+
+/** Why a number is absent, in the entry's own words. */
+export function whyAbsent(entry: LedgerEntry | undefined, name: string): string | undefined {
+  return besideNumbers(entry).notComputed.find((one) => one.name === name)?.why ?? entry?.refused?.join("; ");
+}
+
+const course = z.looseObject({
+  profile: z.array(z.looseObject({ sMm: z.number(), curvaturePerMm: z.number() })),
+  atMm: z.number().optional(),
+  maxCurvaturePerMm: z.number(),
+  severity: z.array(z.looseObject({ source: z.string(), class: z.string() })).default([]),
+  bends: z
+    .array(
+      z.looseObject({
+        angleDeg: z.number(),
+        radiusMm: z.number().optional(),
+        fromMm: z.number(),
+        toMm: z.number(),
+        side: z.string(),
+      }),
+    )
+    .default([]),
+});
+
+/** The course of a canal as the ledger measured it; undefined for an entry that refused. */
+export function measuredCourse(entry: LedgerEntry | undefined): z.infer<typeof course> | undefined {
+  return course.safeParse(entry?.output).data;
+}
+
+/** The samples of a profile for a graph that shows how tight the canal is and not to which side it turns. */
+export const withoutSide = (profile: readonly { readonly sMm: number; readonly curvaturePerMm: number }[]) =>
+  profile.map(({ sMm, curvaturePerMm }) => ({ sMm, curvaturePerMm: Math.abs(curvaturePerMm) }));
+
+/** The sample of a profile at a share of the way from orifice to apex. */
+export function sampleAt<Sample>(profile: readonly Sample[], share: number): Sample | undefined {
+  return profile[Math.round(Math.min(1, Math.max(0, share)) * (profile.length - 1))];
+}

@@ -1,0 +1,196 @@
+import { useEffect, useRef, useState } from "react";
+import { Button } from "../../parts/button.tsx";
+import { readNumber } from "../../parts/fields/number-field.tsx";
+import { isCanalName, namesToOffer } from "../kernels/canal-names.ts";
+import { traceBody } from "../kernels/film-gestures.ts";
+import { toScreen } from "../kernels/film-placement.ts";
+import { pairOf } from "../kernels/film-point.ts";
+import type { MarkBody } from "../kernels/mark-shape.ts";
+import type { Asking, LightBox } from "./use-light-box.ts";
+
+type KnownLength = Extract<MarkBody, { shape: "knownLength" }>;
+
+/** The one word that a finished gesture still needs, asked beside the place where the hand stopped. */
+export function AskingWords({ box, canals }: { readonly box: LightBox; readonly canals: readonly string[] }) {
+  const { asking } = box;
+  if (asking === undefined) return null;
+  return (
+    <div
+      className="asking"
+      role="dialog"
+      aria-label={asking.what === "canal" ? "Which canal is this?" : "How long is it?"}
+      style={placeOf(box, asking)}
+    >
+      {asking.what === "canal" ? (
+        <AskCanal box={box} asking={asking} canals={canals} />
+      ) : (
+        <AskLength box={box} asking={asking} />
+      )}
+    </div>
+  );
+}
+
+const size = { width: 268, height: 190 } as const;
+
+/** Beside the last place marked, inside the pane. */
+function placeOf({ placing }: LightBox, asking: Asking) {
+  const at = asking.what === "canal" ? asking.course.anchors.at(-1) : asking.to;
+  if (placing === undefined || at === undefined) return {};
+  const { x, y } = toScreen(placing.placement, placing.pane, at);
+  const within = (place: number, most: number) => Math.min(Math.max(place, 12), Math.max(12, most));
+  return {
+    left: within(x + 24, placing.pane.width - size.width - 12),
+    top: within(y - 40, placing.pane.height - size.height - 12),
+  };
+}
+
+/** Goes back to the film when the asking is over, so that the keyboard goes on from there. */
+function useFilmAfterwards(box: LightBox): void {
+  const pane = box.pane.element;
+  useEffect(() => () => pane.current?.focus({ preventScroll: true }), [pane]);
+}
+
+interface AskCanalOptions {
+  readonly box: LightBox;
+  readonly asking: Extract<Asking, { what: "canal" }>;
+  readonly canals: readonly string[];
+}
+
+function AskCanal({ box, asking, canals }: AskCanalOptions) {
+  const [typed, setTyped] = useState("");
+  const offers = namesToOffer(canals, box.marks).slice(0, 9);
+  const first = useRef<HTMLButtonElement & HTMLInputElement>(null);
+  useEffect(() => first.current?.focus(), []);
+  useFilmAfterwards(box);
+  const bind = (canal?: string) => box.answer(traceBody(box.film.id, asking.course, asking.polarity, canal));
+  const accepts = isCanalName(typed.trim());
+  return (
+    <form
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (accepts) bind(typed.trim());
+      }}
+      onKeyDown={(event) => {
+        const offer = event.target instanceof HTMLInputElement ? undefined : offers[Number(event.key) - 1];
+        if (offer !== undefined) bind(offer);
+        if (event.key === "Escape") bind();
+      }}
+    >
+      <p>Which canal is this?</p>
+      <div className="asking-offers">
+        {offers.map((name, index) => (
+          <button key={name} type="button" ref={index === 0 ? first : undefined} onClick={() => bind(name)}>
+            {name} <kbd>{index + 1}</kbd>
+          </button>
+        ))}
+      </div>
+      <label>
+        <span>Another name</span>
+        <input
+          ref={offers.length === 0 ? first : undefined}
+          className="field-line"
+          value={typed}
+          placeholder="MB2"
+          aria-invalid={typed !== "" && !accepts}
+          onChange={(event) => setTyped(event.target.value)}
+        />
+      </label>
+      {typed !== "" && !accepts && <p className="asking-fault">A capital, then letters or digits, as MB2</p>}
+      <div className="asking-feet">
+        {typed !== "" && (
+          <Button type="submit" weight="strong" disabled={!accepts}>
+            Name it
+          </Button>
+        )}
+        <Button weight="bare" onClick={() => bind()}>
+          Leave it unnamed
+        </Button>
+      </div>
+    </form>
+  );
+}
+
+const objects: Readonly<Record<KnownLength["object"], string>> = {
+  instrument: "instrument in the canal",
+  gauge: "gauge or probe",
+  scaleBar: "scale bar or ruler",
+  implant: "implant",
+  sphere: "sphere, across",
+  other: "something else",
+};
+
+function AskLength({ box, asking }: { box: LightBox; asking: Extract<Asking, { what: "length" }> }) {
+  const [typed, setTyped] = useState("");
+  const [object, setObject] = useState<KnownLength["object"]>("instrument");
+  const field = useRef<HTMLInputElement>(null);
+  useEffect(() => field.current?.focus(), []);
+  useFilmAfterwards(box);
+  const fault = typed === "" ? undefined : faultOf(typed);
+  const finish = () => {
+    const lengthMm = lengthOf(typed);
+    if (lengthMm === undefined) return field.current?.focus();
+    const ends = { from: pairOf(asking.from), to: pairOf(asking.to) };
+    box.answer({ shape: "knownLength", film: box.film.id, object, lengthMm, ...ends });
+  };
+  return (
+    <form
+      onSubmit={(event) => {
+        event.preventDefault();
+        finish();
+      }}
+      onKeyDown={(event) => event.key === "Escape" && box.answer(undefined)}
+    >
+      <p>How long is it?</p>
+      <label>
+        <span>Length in mm</span>
+        <input
+          ref={field}
+          className="field-line"
+          inputMode="decimal"
+          value={typed}
+          placeholder="21"
+          aria-invalid={fault !== undefined}
+          onChange={(event) => setTyped(event.target.value)}
+        />
+      </label>
+      {fault !== undefined && <p className="asking-fault">{fault}</p>}
+      <label>
+        <span>What it is</span>
+        <select
+          className="field-select"
+          value={object}
+          onChange={({ target }) => setObject(Object.keys(objects).find(isObject(target.value)) ?? "other")}
+        >
+          {Object.entries(objects).map(([value, word]) => (
+            <option key={value} value={value}>
+              {word}
+            </option>
+          ))}
+        </select>
+      </label>
+      <div className="asking-feet">
+        <Button type="submit" weight="strong" disabled={lengthOf(typed) === undefined} hint="Enter">
+          Record
+        </Button>
+        <Button weight="bare" onClick={() => box.answer(undefined)}>
+          Leave
+        </Button>
+      </div>
+    </form>
+  );
+}
+
+const isObject =
+  (wanted: string) =>
+  (value: string): value is KnownLength["object"] =>
+    value === wanted;
+
+function lengthOf(typed: string): number | undefined {
+  const { value } = readNumber(typed, {}, true);
+  return typeof value === "number" && value > 0 && value <= 60 ? value : undefined;
+}
+
+function faultOf(typed: string): string | undefined {
+  const { fault } = readNumber(typed, {}, true);
+  return fault ?? (lengthOf(typed) === undefined ? "A length is above 0 and at most 60 mm" : undefined);
+}

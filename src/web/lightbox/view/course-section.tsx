@@ -1,0 +1,168 @@
+import type { LedgerEntry } from "../../../record/ledger-entry.ts";
+import { intervalInWords, quantityInWords, withUnit } from "../../parts/figures-in-words.ts";
+import { besideNumbers, entryOf, measuredCourse, numberOf, whyAbsent } from "../kernels/ledger-reading.ts";
+import { type Mark, markName } from "../kernels/mark-shape.ts";
+import { CurvatureGraph } from "./curvature-graph.tsx";
+import { LedgerFigure } from "./ledger-figure.tsx";
+import type { LightBox } from "./use-light-box.ts";
+
+interface CourseSectionOptions {
+  readonly box: LightBox;
+  readonly mark: Mark;
+  readonly ledger: readonly LedgerEntry[];
+  /** A gesture is on its way; its numbers are not there yet. */
+  readonly measuring: boolean;
+}
+
+/** What the chosen course measures: its length in one sentence, then every published measure, then the graph. */
+export function CourseSection({ box, mark, ledger, measuring }: CourseSectionOptions) {
+  const entry = entryOf(ledger, "curvature", mark.id);
+  const course = measuredCourse(entry);
+  return (
+    <section className="course" aria-label={`Course of ${markName(mark.body)}`} aria-busy={measuring}>
+      <h2>{markName(mark.body)}</h2>
+      <Length entry={entry} measuring={measuring} />
+      {entry !== undefined && <Stop entry={entryOf(ledger, "workingLength", mark.id)} />}
+      {entry !== undefined && course !== undefined && (
+        <>
+          <Measures entry={entry} />
+          <Bends bends={course.bends} />
+          <Severity course={course} />
+          <CurvatureGraph box={box} markId={mark.id} course={course} />
+          <Cautions entry={entry} />
+        </>
+      )}
+    </section>
+  );
+}
+
+function Length({ entry, measuring }: { entry: LedgerEntry | undefined; measuring: boolean }) {
+  const length = numberOf(entry, "lengthMm");
+  if (measuring) return <p className="headline headline-waiting">measuring</p>;
+  if (entry === undefined || length === undefined)
+    return <p className="absent">No length: {whyAbsent(entry, "lengthMm") ?? "it was not measured"}.</p>;
+  return (
+    <p className="headline">
+      <LedgerFigure entry={entry} number={length} unit="mm" says="Length from orifice to apex" />
+      <span>
+        from orifice to apex
+        {length.interval && <span className="quiet">, {intervalInWords(length.interval)}</span>}
+      </span>
+    </p>
+  );
+}
+
+function Stop({ entry }: { entry: LedgerEntry | undefined }) {
+  const stop = numberOf(entry, "recommendedMm");
+  const locator = numberOf(entry, "locatorDifferenceMm");
+  if (entry === undefined || stop === undefined) {
+    const why = entry?.refused === undefined ? whyAbsent(entry, "recommendedMm") : undefined;
+    return why === undefined ? null : <p className="quiet">No stop: {why}.</p>;
+  }
+  return (
+    <p className="stop">
+      Stop at <LedgerFigure entry={entry} number={stop} unit="mm" says="Where to stop" />
+      {locator && (
+        <>
+          {" "}
+          · apex locator less film{" "}
+          <LedgerFigure entry={entry} number={locator} unit="mm" says="Apex locator's reading less the film's" />
+        </>
+      )}
+    </p>
+  );
+}
+
+const rows: readonly { readonly name: string; readonly says: string; readonly unit: string }[] = [
+  { name: "pruettDeg", says: "Largest bend", unit: "°" },
+  { name: "pruettRadiusMm", says: "Radius of that bend", unit: "mm" },
+  { name: "minRadiusMm", says: "Tightest radius", unit: "mm" },
+  { name: "atMm", says: "Tightest at, from the orifice", unit: "mm" },
+  { name: "schneiderDeg", says: "Angle of Schneider", unit: "°" },
+  { name: "weineDeg", says: "Angle of Weine", unit: "°" },
+  { name: "accessAngleDeg", says: "Access angle", unit: "°" },
+  { name: "heightMm", says: "Curvature height", unit: "mm" },
+  { name: "heightDistanceMm", says: "Its foot, from the orifice", unit: "mm" },
+  { name: "totalTurnDeg", says: "All turning", unit: "°" },
+  { name: "chordMm", says: "Straight distance", unit: "mm" },
+];
+
+const Measures = ({ entry }: { entry: LedgerEntry }) => (
+  <table className="measures">
+    <thead className="unseen">
+      <tr>
+        <th scope="col">Measure</th>
+        <th scope="col">Value</th>
+        <th scope="col">Interval of 95 %</th>
+      </tr>
+    </thead>
+    <tbody>
+      {rows.map((row) => (
+        <Measure key={row.name} entry={entry} {...row} />
+      ))}
+    </tbody>
+  </table>
+);
+
+function Measure({ entry, name, says, unit }: { entry: LedgerEntry; name: string; says: string; unit: string }) {
+  const number = numberOf(entry, name);
+  if (number === undefined)
+    return (
+      <tr>
+        <th scope="row">{says}</th>
+        <td colSpan={2} className="absent">
+          {whyAbsent(entry, name) ?? "not computed"}
+        </td>
+      </tr>
+    );
+  return (
+    <tr>
+      <th scope="row">{says}</th>
+      <td>
+        <LedgerFigure entry={entry} number={number} unit={unit} says={says} />
+      </td>
+      <td className="quiet">{number.interval && intervalInWords(number.interval)}</td>
+    </tr>
+  );
+}
+
+type Course = NonNullable<ReturnType<typeof measuredCourse>>;
+
+/** More than one bend: each on its own, because one angle would let them cancel out. */
+function Bends({ bends }: { bends: Course["bends"] }) {
+  if (bends.length < 2) return null;
+  return (
+    <ol className="bends">
+      {bends.map(({ angleDeg, radiusMm, fromMm, toMm, side }) => (
+        <li key={fromMm}>
+          {quantityInWords(angleDeg, "°")} to the {side}
+          {radiusMm === undefined ? "" : `, radius ${quantityInWords(radiusMm, "mm")}`}
+          <span className="quiet"> from {withUnit(intervalInWords({ low: fromMm, high: toMm }), "mm")}</span>
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+const Severity = ({ course }: { course: Course }) => (
+  <ul className="severity">
+    {course.severity.map(({ source, class: word }) => (
+      <li key={source}>
+        {word} <span className="quiet">{source}</span>
+      </li>
+    ))}
+  </ul>
+);
+
+/** What speaks against an entry's numbers. */
+export function Cautions({ entry }: { readonly entry: LedgerEntry | undefined }) {
+  const { cautions } = besideNumbers(entry);
+  if (cautions.length === 0) return null;
+  return (
+    <ul className="cautions" aria-label="Take care">
+      {cautions.map((caution) => (
+        <li key={caution}>{caution}</li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,105 @@
+import { useId, useState } from "react";
+import { isCanalName } from "../kernels/canal-names.ts";
+import { markNamed, markTakenOff } from "../kernels/film-gestures.ts";
+import { type Mark, markName } from "../kernels/mark-shape.ts";
+import type { LightBox } from "./use-light-box.ts";
+
+interface MarksListOptions {
+  readonly box: LightBox;
+  readonly canals: readonly string[];
+}
+
+const shapes: Readonly<Record<Mark["body"]["shape"], string>> = {
+  trace: "course",
+  knownLength: "known length",
+  distance: "distance",
+  outline: "outline",
+  spot: "spot",
+};
+
+/** Everything that is marked on the film: chosen, named and taken off from here. */
+export function MarksList({ box, canals }: MarksListOptions) {
+  if (box.marks.length === 0) return null;
+  return (
+    <section className="marks" aria-label="Marks">
+      <h2>Marks</h2>
+      <ul>
+        {box.marks.map((mark) => (
+          <MarkLine key={mark.id} box={box} mark={mark} canals={canals} />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function MarkLine({ box, mark, canals }: { box: LightBox; mark: Mark; canals: readonly string[] }) {
+  const { body } = mark;
+  const isChosen = box.chosen?.markId === mark.id;
+  return (
+    <li data-chosen={isChosen}>
+      <button type="button" aria-pressed={isChosen} onClick={() => box.choose({ markId: mark.id })}>
+        <span className="mark-sign" data-shape={body.shape} aria-hidden="true" />
+        {shapes[body.shape]}
+      </button>
+      {body.shape === "knownLength" ? (
+        <span>{body.lengthMm} mm</span>
+      ) : (
+        <MarkNameField key={markName(body)} box={box} mark={mark} canals={canals} />
+      )}
+      <button
+        type="button"
+        className="mark-off"
+        aria-label={`Take off ${markName(body)}`}
+        title="Take off (Delete)"
+        onClick={() => box.record(markTakenOff(mark, box))}
+      >
+        <svg viewBox="0 0 16 16" aria-hidden="true">
+          <path d="M4 4l8 8M12 4l-8 8" />
+        </svg>
+      </button>
+    </li>
+  );
+}
+
+function MarkNameField({ box, mark, canals }: { box: LightBox; mark: Mark; canals: readonly string[] }) {
+  const { body } = mark;
+  const stands = body.shape === "trace" ? (body.canal ?? "") : body.shape === "knownLength" ? "" : body.what;
+  const [typed, setTyped] = useState(stands);
+  const offers = useId();
+  const accepts = body.shape !== "trace" || typed === "" || isCanalName(typed);
+  const finish = () => {
+    const name = typed.trim();
+    if (name !== stands && accepts) box.record(markNamed(mark, name, box));
+  };
+  return (
+    <>
+      <input
+        className="mark-name-field"
+        value={typed}
+        list={offers}
+        placeholder={body.shape === "trace" ? "which canal" : "what it is"}
+        aria-label={body.shape === "trace" ? "Canal of this course" : `Name of this ${shapes[body.shape]}`}
+        aria-invalid={!accepts}
+        title={accepts ? undefined : "A canal's name is a capital, then letters and digits, as MB2"}
+        onChange={(event) => setTyped(event.target.value)}
+        onBlur={finish}
+        onKeyDown={(event) => {
+          if (event.key === "Enter") event.currentTarget.blur();
+          if (event.key === "Escape") setTyped(stands);
+        }}
+      />
+      <datalist id={offers}>
+        {(body.shape === "trace" ? canals : offersFor[body.shape]).map((name) => (
+          <option key={name} value={name} />
+        ))}
+      </datalist>
+    </>
+  );
+}
+
+const offersFor: Readonly<Record<Exclude<Mark["body"]["shape"], "trace">, readonly string[]>> = {
+  knownLength: [],
+  distance: ["root length", "filling to apex", "crown to bone", "lesion width"],
+  outline: ["lesion", "pulp chamber", "filling", "perforation"],
+  spot: ["apex", "cementoenamel junction", "bone crest", "fracture end"],
+};

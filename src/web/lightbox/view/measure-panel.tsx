@@ -1,0 +1,75 @@
+import type { LedgerEntry } from "../../../record/ledger-entry.ts";
+import { Button } from "../../parts/button.tsx";
+import { dayInWords } from "../../parts/days-in-words.ts";
+import { filmTakenOut } from "../kernels/film-gestures.ts";
+import { dayName, purposeName } from "../kernels/film-name.ts";
+import { CourseSection } from "./course-section.tsx";
+import { MarksList } from "./marks-list.tsx";
+import { ScaleSection } from "./scale-section.tsx";
+import type { LightBox } from "./use-light-box.ts";
+
+interface MeasurePanelOptions {
+  readonly box: LightBox;
+  readonly ledger: readonly LedgerEntry[];
+  readonly canals: readonly string[];
+  readonly measuring: boolean;
+}
+
+/** What the film measures: the chosen course first, then the scale, the marks, and the film itself. */
+export function MeasurePanel({ box, ledger, canals, measuring }: MeasurePanelOptions) {
+  const chosen = box.marks.find(({ id }) => id === box.chosen?.markId);
+  const courses = box.marks.filter(({ body }) => body.shape === "trace");
+  const course = chosen?.body.shape === "trace" ? chosen : courses.length === 1 ? courses[0] : undefined;
+  return (
+    <aside className="measure-panel" aria-label="Measures">
+      {course === undefined ? (
+        <NoCourse box={box} hasCourses={courses.length > 0} />
+      ) : (
+        <CourseSection box={box} mark={course} ledger={ledger} measuring={measuring} />
+      )}
+      <ScaleSection box={box} ledger={ledger} />
+      <MarksList box={box} canals={canals} />
+      <AboutFilm box={box} />
+    </aside>
+  );
+}
+
+function NoCourse({ box, hasCourses }: { box: LightBox; hasCourses: boolean }) {
+  const trace = () => {
+    box.take("trace");
+    box.pane.element.current?.focus({ preventScroll: true });
+  };
+  return (
+    <section className="course" aria-label="Course">
+      <h2>{hasCourses ? "Choose a course" : "No canal is traced"}</h2>
+      <p className="quiet">
+        {hasCourses
+          ? "Press a course on the film, or its line below, to read its measures."
+          : "Mark the orifice, follow the canal, end at the apex: the line keeps to the canal by itself, and every point can be moved afterwards."}
+      </p>
+      <Button weight={hasCourses ? "plain" : "strong"} hint="t" onClick={trace}>
+        Trace a canal
+      </Button>
+    </section>
+  );
+}
+
+function AboutFilm({ box }: { box: LightBox }) {
+  const { film, presentedOn, marks } = box;
+  const { body } = film;
+  return (
+    <section className="about-film" aria-label="This film">
+      <h2>This film</h2>
+      <p className="quiet">
+        {dayInWords(body.takenOn)}, {dayName(presentedOn, body.takenOn)}, {purposeName(body.purpose)} · {body.columns}{" "}
+        by {body.rows} pixels of {body.bitsStored} bits, from {body.technical.sourceFormat.toUpperCase()}
+        {body.technical.lossy ? ", compressed with loss" : ""}
+        {body.technical.crop === undefined ? "" : ", a part of the picture"}
+        {body.technical.inverted ? ", grey levels turned at import" : ""}
+      </p>
+      <Button weight="bare" onClick={() => box.record(filmTakenOut(box, marks))}>
+        Take this film out
+      </Button>
+    </section>
+  );
+}

@@ -53,6 +53,7 @@ async function importFilm(
   };
   const parsed = filmImportSchema.safeParse(asked);
   if (!parsed.success) throw new Refusal("input.invalid", `Cannot import ${file}`, {}, faultsOf(parsed.error, asked));
+  await store.readCase(options.case);
   const { partId, gesture } = await takeInFilm(store, bytes, parsed.data);
   const recording = {
     who: (await store.settings()).who,

@@ -13,7 +13,7 @@ const trace = z.strictObject({
   canal: canalName.optional().describe("The canal that the course belongs to."),
   polarity: z.enum(["dark", "bright"]),
   anchors: z.array(filmPoint).min(2).max(60).describe("What the person marked, orifice to apex."),
-  points: z.array(filmPoint).min(2).max(4_000).describe("The course, orifice to apex."),
+  points: z.array(filmPoint).min(4).max(4_000).describe("The course, orifice to apex."),
 });
 const knownLength = z.strictObject({
   ...shared,

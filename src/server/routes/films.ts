@@ -26,6 +26,7 @@ export async function filmRoutes(plain: FastifyInstance, bench: Bench): Promise<
     "/api/cases/:caseId/films",
     { schema, bodyLimit: filmLimit },
     async ({ params, query, body }): Promise<FilmImported> => {
+      await bench.store.readCase(params.caseId);
       const { partId, gesture } = await takeInFilm(bench.store, body, query);
       return {
         partId,

@@ -1,0 +1,60 @@
+import { createHash } from "node:crypto";
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { FastifyInstance, InjectOptions, LightMyRequestResponse } from "fastify";
+import { buildApp } from "../src/server/app.ts";
+import type { Bench } from "../src/server/bench.ts";
+import { makeJobs } from "../src/server/jobs.ts";
+import { deriveWith } from "../src/server/ledger-of-store.ts";
+import { makeSessions } from "../src/server/sessions.ts";
+import { openStore } from "../src/store/open-store.ts";
+
+/** A server on a new data folder, asked without a port, with a window already let in. */
+export interface SampleBench {
+  readonly app: FastifyInstance;
+  readonly bench: Bench;
+  readonly home: string;
+  /** Asks as the window that was let in. */
+  readonly ask: (request: InjectOptions) => Promise<LightMyRequestResponse>;
+  readonly close: () => Promise<void>;
+}
+
+/** The Host header that this server answers to. */
+export const host = "127.0.0.1:4270";
+
+/** Opens a new data folder and a server on it. */
+export async function sampleBench(): Promise<SampleBench> {
+  const home = mkdtempSync(join(tmpdir(), "canalog-bench-"));
+  const { store } = await openStore(home);
+  const sessions = makeSessions();
+  const bench: Bench = {
+    ...{ store, sessions, home, jobs: makeJobs(), version: "test", recovered: [], shipped: ".", doorKey: "door" },
+    demo: { state: () => "removed", load: async () => undefined, remove: async () => undefined },
+    now: () => new Date().toISOString(),
+    deriveLedger: () => deriveWith(store),
+  };
+  const app = await buildApp(bench);
+  const token = sessions.redeem(sessions.newCode()) ?? "";
+  return {
+    ...{ app, bench, home },
+    ask: (request) =>
+      app.inject({ ...request, headers: { host, cookie: `canalog_session=${token}`, ...request.headers } }),
+    close: async () => {
+      await app.close();
+      await store.close();
+      rmSync(home, { recursive: true, force: true });
+    },
+  };
+}
+
+/** A hash over every file of a folder by name and content; the database's own log of the moment left out. */
+export function folderHash(folder: string): string {
+  const hash = createHash("sha256");
+  const files = readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile() && !/\.(sqlite-(wal|shm)|lock)$/.test(entry.name))
+    .map((entry) => join(entry.parentPath, entry.name))
+    .sort();
+  for (const file of files) hash.update(file).update(readFileSync(file));
+  return hash.digest("hex");
+}

@@ -136,7 +136,7 @@ describe("a film over the API", () => {
     expect(view.ledger.find((entry) => entry.subject === `calibrate of ${partId}`)?.output).toBeDefined();
     const kept = await one.ask({ url: `/api/films/${film?.kind === "film" ? film.body.hash : ""}` });
     expect(kept.headers["content-type"]).toBe("image/png");
-    expect(new Set(chunksOf(kept.rawPayload))).toEqual(new Set(["IHDR", "sBIT", "IDAT", "IEND"]));
+    expect(new Set(chunksOf(kept.rawPayload))).toEqual(new Set(["IHDR", "biTs", "IDAT", "IEND"]));
     const small = await one.ask({ url: `/api/films/${film?.kind === "film" ? film.body.hash : ""}/preview?width=64` });
     expect(small.rawPayload.subarray(1, 4).toString()).toBe("PNG");
   });

@@ -1,5 +1,6 @@
 import { createHash, randomUUID } from "node:crypto";
 import type { z } from "zod";
+import { brightIsHigh } from "../imaging/bright-is-high.ts";
 import { cropFilm } from "../imaging/crop.ts";
 import { decodeFilm } from "../imaging/decode-film.ts";
 import { encodePng16 } from "../imaging/encode-png16.ts";
@@ -25,13 +26,20 @@ export async function takeInFilm(
   const whole = await decodeFilm(bytes, asked.name);
   const crop = cropOf(asked, whole);
   const cut = crop === undefined ? whole : cropFilm(whole, crop);
-  const film = asked.invert === "yes" ? invertFilm(cut) : cut;
+  const film = brightIsHigh(asked.invert === "yes" ? invertFilm(cut) : cut);
   const hash = await store.keepFilm(encodePng16(film));
   const partId = `film-${randomUUID().slice(0, 13)}`;
   const sourceSha256 = createHash("sha256").update(bytes).digest("hex");
   const body = filmBody(film, { hash, sourceSha256, asked, ...(crop === undefined ? {} : { crop }) });
   const operations = [{ op: "put" as const, id: partId, kind: "film", baseRevision: 0, body }];
   return { partId, gesture: { words: `Film of ${asked.takenOn} taken in`, operations } };
+}
+
+/** The window that the file asks for, as the first view of the film. */
+function viewOf({ technical: { window } }: FilmPixels): Pick<BodyOf<"film">, "view"> {
+  if (window === undefined || window.function === "sigmoid") return {};
+  const whole = { invert: false, quarterTurns: 0, mirrored: false };
+  return { view: { windowCentre: window.center, windowWidth: window.width, ...whole } };
 }
 
 type Crop = NonNullable<BodyOf<"film">["technical"]["crop"]>;
@@ -60,6 +68,7 @@ function filmBody(
       uRunsTo: "unknown",
       caption: "",
     },
+    ...viewOf(film),
     technical: {
       ...{ sourceFormat, wasColour, lossy, sourceSha256: from.sourceSha256, inverted: from.asked.invert === "yes" },
       ...(from.crop === undefined ? {} : { crop: from.crop }),

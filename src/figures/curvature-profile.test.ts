@@ -23,6 +23,7 @@ describe("curvatureProfile", () => {
     const flat = profile({ samples: arc.map(({ sMm }) => ({ sMm, curvaturePerMm: 0 })) });
     expect(flat.alternative).toContain("The canal is straight.");
     expect(svgText(flat)).not.toContain('data-part="tightest"');
+    expect(profile({ tightest: { sMm: 3, curvaturePerMm: 0 } }).alternative).toContain("tightest at 3.0 mm: straight");
   });
 
   it("draws a band where there is one, and says so", () => {

@@ -51,6 +51,8 @@ export function curvatureProfile(given: CurvatureProfile): Figure {
 }
 
 type Sample = CurvatureProfile["samples"][number];
+/** A canal that bends by less than a radius of one metre is called straight. */
+const straightPerMm = 0.001;
 
 const unsigned = ({ sMm, curvaturePerMm }: Sample): Sample => ({ sMm, curvaturePerMm: Math.abs(curvaturePerMm) });
 
@@ -60,7 +62,7 @@ function tightestOf({ samples, tightest }: CurvatureProfile): Sample | undefined
     (most, sample) => (most === undefined || sample.curvaturePerMm > most.curvaturePerMm ? sample : most),
     undefined,
   );
-  return highest !== undefined && highest.curvaturePerMm > 0 ? highest : undefined;
+  return highest !== undefined && highest.curvaturePerMm >= straightPerMm ? highest : undefined;
 }
 
 function scalesOf({ samples, band = [], tightest }: CurvatureProfile): Scales {
@@ -170,7 +172,7 @@ function mark(sample: Sample, scales: Scales, theme: Theme): readonly SvgNode[] 
 }
 
 const tightestWords = ({ sMm, curvaturePerMm }: Sample): string =>
-  curvaturePerMm > 0
+  curvaturePerMm >= straightPerMm
     ? `tightest at ${sMm.toFixed(1)} mm: radius ${(1 / curvaturePerMm).toFixed(1)} mm`
     : `tightest at ${sMm.toFixed(1)} mm: straight`;
 

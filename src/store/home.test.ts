@@ -19,7 +19,9 @@ test("Linux: the data folder of the person", () => {
 });
 
 test("macOS and Windows: where programs keep a person's data", () => {
-  expect(homeFolder({}, { platform: "darwin", userHome: "/Users/r" })).toBe("/Users/r/Library/Application Support/Canalog");
+  expect(homeFolder({}, { platform: "darwin", userHome: "/Users/r" })).toBe(
+    "/Users/r/Library/Application Support/Canalog",
+  );
   const windows = { platform: "win32", userHome: "/u/r" } as const;
   expect(homeFolder({ LOCALAPPDATA: "/u/r/Local" }, windows)).toBe("/u/r/Local/Canalog");
   expect(homeFolder({}, windows)).toBe("/u/r/AppData/Local/Canalog");

@@ -28,13 +28,12 @@ export function chainOf({ caseId, gestures }: CaseFile): Chain {
 }
 
 /**
- * Records a case file as a new case: all its changes in one transaction, the ledger worked out once at the end. Its films
- * must be kept already.
+ * Records the chain of a case file as a new case: all its changes in one transaction, the ledger worked out once at the
+ * end. Its films must be kept already.
  * @throws Refusal `input.invalid`, `input.impossible`, `record.conflict`, `file.missing`
  */
-export async function writeCaseFile(writing: Writing, file: CaseFile, deriveLedger: DeriveLedger): Promise<CaseState> {
-  await checkIdIsFree(writing.db, file.caseId);
-  const { changes, standing } = chainOf(file);
-  await writeChain(writing, changes, standing, deriveLedger);
-  return stateOf(standing);
+export async function writeCaseFile(writing: Writing, chain: Chain, deriveLedger: DeriveLedger): Promise<CaseState> {
+  await checkIdIsFree(writing.db, chain.standing.caseId);
+  await writeChain(writing, chain.changes, chain.standing, deriveLedger);
+  return stateOf(chain.standing);
 }

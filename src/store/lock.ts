@@ -52,10 +52,13 @@ export function lockHome(home: string, port?: number): HomeLock {
   };
 }
 
-/** Who holds a home now, or undefined where nobody does. */
-export function holderOf(home: string): LockHolder | undefined {
+/**
+ * Refuses work that needs a home that nobody serves.
+ * @throws Refusal `server.alreadyRunning`
+ */
+export function refuseWhileServed(home: string): void {
   const found = readLock(lockFile(home));
-  return found !== undefined && isAlive(found) ? found : undefined;
+  if (found !== undefined && isAlive(found)) throw alreadyRunning(home, found);
 }
 
 function alreadyRunning(home: string, { pid, port, startedAt }: LockHolder): Refusal {

@@ -2,12 +2,12 @@ import { readdir, rm } from "node:fs/promises";
 import { join } from "node:path";
 import type { Db } from "./dialect.ts";
 import { fileFolders, keptFiles, temporaryEnd } from "./kept-files.ts";
-import { finishFiles } from "./unfinished-files.ts";
+import { finishFiles, unfinishedFiles } from "./unfinished-files.ts";
 
 /** Finishes what a crash cut short; gives one plain sentence for each thing found and done. Only for the holder of the home. */
 export async function recover(db: Db, home: string): Promise<string[]> {
   const parts = await removeTemporary(home);
-  const unnamed = await finishFiles(db, home);
+  const unnamed = await finishFiles(db, home, await unfinishedFiles(db));
   return [
     ...(parts === 0 ? [] : [`${counted(parts, "half-written file")} left by a write that was cut short: removed.`]),
     ...(unnamed.length === 0

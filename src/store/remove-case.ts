@@ -8,14 +8,14 @@ import type { Recording, Tombstone } from "./store.ts";
 
 /**
  * Takes a case out of every table and leaves a tombstone; its documents, and the films that no other case names, are
- * noted to be taken from the disk. Called inside a transaction.
+ * noted to be taken from the disk; gives the paths of both. Called inside a transaction.
  * @throws Refusal `record.notFound`
  */
 export async function removeCaseRows(
   db: Db,
   caseId: string,
   { who, at }: Pick<Recording, "who" | "at">,
-): Promise<Tombstone> {
+): Promise<{ readonly tombstone: Tombstone; readonly files: readonly string[] }> {
   const { headHash } = await readStanding(db, caseId);
   const files = [...(await documentFiles(db, caseId)), ...(await removeFilms(db, caseId))];
   for (const table of ["ledgerCurrent", "ledgerEntries", "documents", "caseFacts", "partRevisions"] as const)
@@ -29,7 +29,7 @@ export async function removeCaseRows(
     .onConflict((it) => it.columns(["caseId", "headHash"]).doNothing())
     .execute();
   await noteUnfinished(db, files);
-  return tombstone;
+  return { tombstone, files };
 }
 
 async function documentFiles(db: Db, caseId: string): Promise<string[]> {

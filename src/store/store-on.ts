@@ -1,13 +1,13 @@
 import { Refusal } from "../core/refusal.ts";
 import { replay } from "../record/standing.ts";
-import { readChanges, readStanding } from "./case-rows.ts";
+import { filmsNamedBy, readChanges, readStanding } from "./case-rows.ts";
 import { factsFromRow, fromJsonText } from "./column-codecs.ts";
 import type { Db, OpenDatabase } from "./dialect.ts";
 import { keepDocument, readDocument, readDocuments } from "./document-rows.ts";
 import { keepFilm, readFilm } from "./film-rows.ts";
 import { inTurn } from "./in-turn.ts";
 import { KnownEntries, readLedger, readLedgerEntry, writeLedger } from "./ledger-rows.ts";
-import { writeCaseFile } from "./load-case-file.ts";
+import { chainOf, writeCaseFile } from "./load-case-file.ts";
 import type { HomeLock } from "./lock.ts";
 import { stateOf, type Writing, writeGesture, writeInverse, writeNewCase } from "./record-change.ts";
 import { refusalOfDisk } from "./refusal-of-disk.ts";
@@ -40,14 +40,16 @@ export function storeOn(database: OpenDatabase, home: string, lock: HomeLock | u
     redo: (caseId, recording, seen) =>
       written(caseId, (writing) => writeInverse(writing, caseId, { what: "redo", seen }, recording)),
     loadCaseFile: async (file, films, deriveLedger) => {
-      for (const bytes of films.values()) await store.keepFilm(bytes);
-      return written(file.caseId, (writing) => writeCaseFile(writing, file, deriveLedger));
+      const chain = chainOf(file);
+      const bytes = filmsNamedBy(chain.changes).flatMap((hash) => films.get(hash) ?? []);
+      for (const film of bytes) await store.keepFilm(film);
+      return written(file.caseId, (writing) => writeCaseFile(writing, chain, deriveLedger));
     },
     removeCase: (caseId, recording) =>
       filesInTurn(async () => {
-        const tombstone = await written(caseId, (writing) => removeCaseRows(writing.db, caseId, recording));
+        const { tombstone, files } = await written(caseId, ({ db: trx }) => removeCaseRows(trx, caseId, recording));
         known.forget(caseId);
-        await finishFiles(db, home);
+        await finishFiles(db, home, files);
         return tombstone;
       }),
     tombstones: () => readTombstones(db),

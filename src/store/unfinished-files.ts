@@ -1,3 +1,4 @@
+import { inPortions } from "./case-rows.ts";
 import { fromJsonText } from "./column-codecs.ts";
 import type { Db } from "./dialect.ts";
 import type { DocumentRow } from "./document-row.ts";
@@ -13,13 +14,18 @@ export async function namedFiles(db: Db): Promise<Set<string>> {
   ]);
 }
 
-/** Takes away the noted files that no row names, and the notes; gives the paths that were taken away. */
-export async function finishFiles(db: Db, home: string): Promise<string[]> {
+/** The files that are noted as being written or taken away. */
+export async function unfinishedFiles(db: Db): Promise<string[]> {
   const noted = await db.selectFrom("unfinishedFiles").select("path").orderBy("path").execute();
+  return noted.map(({ path }) => path);
+}
+
+/** Takes away those of the noted files that no row names, and the notes; gives the paths that were taken away. */
+export async function finishFiles(db: Db, home: string, noted: readonly string[]): Promise<string[]> {
   if (noted.length === 0) return [];
   const named = await namedFiles(db);
-  const unnamed = noted.map(({ path }) => path).filter((path) => !named.has(path));
+  const unnamed = noted.filter((path) => !named.has(path));
   for (const path of unnamed) await removeKeptFile(home, path);
-  await db.deleteFrom("unfinishedFiles").execute();
+  await inPortions(noted, (paths) => db.deleteFrom("unfinishedFiles").where("path", "in", paths).execute());
   return unnamed;
 }

@@ -6,7 +6,7 @@ import type { Db } from "./dialect.ts";
 import type { DocumentRow } from "./document-row.ts";
 import { documentPath, filmPath } from "./kept-files.ts";
 import type { StoreFault } from "./store.ts";
-import { namedFiles } from "./unfinished-files.ts";
+import { namedFiles, unfinishedFiles } from "./unfinished-files.ts";
 
 type Step = () => Promise<StoreFault[]>;
 
@@ -35,7 +35,7 @@ export async function documentFaults(db: Db, home: string): Promise<Step[]> {
 /** The files that no row names and that are not being written. */
 export async function orphanFaults(db: Db, files: readonly string[]): Promise<StoreFault[]> {
   const named = await readableNames(db);
-  const noted = new Set((await db.selectFrom("unfinishedFiles").select("path").execute()).map(({ path }) => path));
+  const noted = new Set(await unfinishedFiles(db));
   return files
     .filter((path) => !named.has(path) && !noted.has(path))
     .map((path) => ({

@@ -6,8 +6,8 @@ import type { TrabecularNet } from "./anatomy/trabeculae.ts";
 import type { BallChain } from "./exposure/ball-chain.ts";
 import type { Material } from "./exposure/material.ts";
 import type { Solid } from "./solid.ts";
-import type { Shaping } from "./treatment/shaping.ts";
 import type { ToothBox } from "./tooth-point.ts";
+import type { Shaping } from "./treatment/shaping.ts";
 
 /** Something put into the treated tooth, or cut out of it, that is wide enough for voxels. */
 export interface Inset {

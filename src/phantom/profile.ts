@@ -31,7 +31,10 @@ function hermite(profile: Profile, a: readonly [number, number], b: readonly [nu
   const m0 = slopeAt(profile, index) * span;
   const m1 = slopeAt(profile, index + 1) * span;
   return (
-    a[1] * (1 + 2 * t) * (1 - t) * (1 - t) + m0 * t * (1 - t) * (1 - t) + b[1] * t * t * (3 - 2 * t) + m1 * t * t * (t - 1)
+    a[1] * (1 + 2 * t) * (1 - t) * (1 - t) +
+    m0 * t * (1 - t) * (1 - t) +
+    b[1] * t * t * (3 - 2 * t) +
+    m1 * t * t * (t - 1)
   );
 }
 

@@ -2,7 +2,8 @@ import { mixedBits } from "./seeded-random.ts";
 
 /** A value from -1 to 1 at a corner of the whole-number lattice. */
 function cornerValue(ix: number, iy: number, iz: number, seed: number): number {
-  const key = Math.imul(ix, 0x1f123bb5) ^ Math.imul(iy, 0x5f356495) ^ Math.imul(iz, 0x2c1b3c6d) ^ Math.imul(seed, 0x297a2d39);
+  const key =
+    Math.imul(ix, 0x1f123bb5) ^ Math.imul(iy, 0x5f356495) ^ Math.imul(iz, 0x2c1b3c6d) ^ Math.imul(seed, 0x297a2d39);
   return mixedBits(key) / 2147483648 - 1;
 }
 

@@ -11,7 +11,8 @@ export function smoothUnion(a: number, b: number, roundingMm: number): number {
 }
 
 /** What two distances have in common, with an edge rounded about as wide as `roundingMm`. */
-export const smoothIntersection = (a: number, b: number, roundingMm: number): number => -smoothUnion(-a, -b, roundingMm);
+export const smoothIntersection = (a: number, b: number, roundingMm: number): number =>
+  -smoothUnion(-a, -b, roundingMm);
 
 /** The part of a voxel (0..1) that lies inside a surface at this distance from its middle. */
 export const coverage = (distance: number, voxelMm: number): number => {
@@ -26,7 +27,12 @@ export function smoothStep(from: number, to: number, value: number): number {
 }
 
 /** Distance to an ellipsoid about the origin (k(k-1)/|grad|, first order at the surface). */
-export function ellipsoidDistance(qx: number, qy: number, qz: number, axes: { a: number; b: number; c: number }): number {
+export function ellipsoidDistance(
+  qx: number,
+  qy: number,
+  qz: number,
+  axes: { a: number; b: number; c: number },
+): number {
   const x = qx / axes.a;
   const y = qy / axes.b;
   const z = qz / axes.c;

@@ -1,8 +1,8 @@
 import { type Course, courseThrough, directionAt, placeAt } from "../course.ts";
 import { type Profile, valueAt } from "../profile.ts";
-import { rootOf, type Root } from "./root.ts";
 import type { Solid } from "../solid.ts";
 import { distanceMm, type ToothPoint, toothPoint } from "../tooth-point.ts";
+import { type Root, rootOf } from "./root.ts";
 
 /** What a canal is made from: it follows the axis of its root at a distance that may change on the way. */
 export interface CanalShape {

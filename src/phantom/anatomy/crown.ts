@@ -96,8 +96,10 @@ export function crownOf(shape: CrownShape): Crown {
     const b = (outline.b[at] ?? 1) - insetMm;
     const u = Math.abs(x) / a;
     const v = Math.abs(y - (outline.middle[at] ?? 0)) / b;
-    if (u > 1.7 || v > 1.7) return Math.max(u - 1, v - 1) * Math.min(a, b);
-    if (u < 0.45 && v < 0.45) return -Math.min(a, b) * 0.5;
+    // Far from the wall an estimate is enough, and saves the powers.
+    if (u > 1.4 || v > 1.4) return Math.max(u - 1, v - 1) * Math.min(a, b);
+    const round = u * u + v * v;
+    if (round < 0.5) return (Math.sqrt(round) - 1) * Math.min(a, b);
     const k = (u ** n + v ** n) ** (1 / n);
     const gx = (u / k) ** (n - 1) / a;
     const gy = (v / k) ** (n - 1) / b;
@@ -112,7 +114,9 @@ export function crownOf(shape: CrownShape): Crown {
   const under = (x: number, y: number, z: number): number =>
     (z - shape.trunkEndZ + atSides * (x / neck) * (x / neck) + atFaces * (y / 5) * (y / 5)) * 0.8;
   const outside: Solid = (x, y, z) => {
-    const body = smoothIntersection(side(x, y, z, 0), (top(x, y) - z) / steep, edgeMm);
+    const across = side(x, y, z, 0);
+    if (across > 2) return across;
+    const body = smoothIntersection(across, (top(x, y) - z) / steep, edgeMm);
     return smoothIntersection(body, under(x, y, z), 2);
   };
   const dentine: Solid = (x, y, z) => {

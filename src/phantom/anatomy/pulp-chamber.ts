@@ -35,6 +35,8 @@ export function pulpChamberOf(shape: ChamberShape, cusps: readonly Cusp[]): Soli
   const halfHeight = (shape.floorZ - shape.roofZ) / 2;
   const middleZ = (shape.floorZ + shape.roofZ) / 2;
   const { halfMesiodistal: a, halfBuccolingual: b } = shape;
+  /** One root: the chamber narrows into its canal instead of having a floor. */
+  const slender = a < 1.6;
   const horns = cusps.map((cusp) => ({
     x: shape.middle.x + Math.sign(cusp.x) * Math.min(Math.abs(cusp.x) * 0.6, a * 0.62),
     y: shape.middle.y + Math.sign(cusp.y) * Math.min(Math.abs(cusp.y) * 0.6, b * 0.62),
@@ -44,12 +46,14 @@ export function pulpChamberOf(shape: ChamberShape, cusps: readonly Cusp[]): Soli
   return (x, y, z) => {
     const px = (x - shape.middle.x) / a;
     const py = (y - shape.middle.y) / b;
-    const bulge = 0.35 * Math.max(0, 1 - px * px - py * py);
+    const bulge = (slender ? 0 : 0.35) * Math.max(0, 1 - px * px - py * py);
     const pz = (z + bulge - middleZ) / halfHeight;
-    const narrowing = 1 - 0.22 * Math.max(-1, Math.min(1, pz));
-    const k = Math.cbrt(Math.abs(px * narrowing) ** 3 + Math.abs(py * narrowing) ** 3 + Math.abs(pz) ** 3);
+    if (Math.abs(px) > 2.5 || Math.abs(py) > 2.5 || Math.abs(pz) > 3.5) return 3;
+    const narrowing = 1 - (slender ? 0 : 0.22) * Math.max(-1, Math.min(1, pz));
+    const power = slender ? 2 : 3;
+    const k =
+      (Math.abs(px * narrowing) ** power + Math.abs(py * narrowing) ** power + Math.abs(pz) ** power) ** (1 / power);
     let distance = (k - 1) * Math.min(a, b, halfHeight);
-    if (distance > 3) return distance;
     for (const horn of horns) distance = smoothUnion(distance, hornDistance(horn, shape, { x, y, z }), 0.9);
     return distance;
   };

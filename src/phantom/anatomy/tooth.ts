@@ -41,8 +41,7 @@ export function toothOf(shape: ToothShape): Tooth {
   const withRoots = (trunk: Solid): Solid => {
     return (x, y, z) => {
       let distance = z < trunkZ ? trunk(x, y, z) : 9;
-      if (z > -1.5)
-        for (const root of roots) distance = smoothUnion(distance, root.distance(x, y, z), shape.filletMm);
+      if (z > -1.5) for (const root of roots) distance = smoothUnion(distance, root.distance(x, y, z), shape.filletMm);
       return distance;
     };
   };

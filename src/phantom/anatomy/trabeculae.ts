@@ -37,12 +37,19 @@ function nodeAt(net: TrabecularNet, grid: VoxelGrid, at: readonly [number, numbe
 }
 
 const neighbours = [
-  [1, 0, 0], [0, 1, 0], [0, 0, 1], [1, 0, 1], [-1, 0, 1], [0, 1, 1], [1, 1, 0],
+  [1, 0, 0],
+  [0, 1, 0],
+  [0, 0, 1],
+  [1, 0, 1],
+  [-1, 0, 1],
+  [0, 1, 1],
+  [1, 1, 0],
 ] as const;
 
 /** The struts of a net, each as two pieces that meet a little off the straight line. */
-function strutsOf(net: TrabecularNet, grid: VoxelGrid): Strut[] {
-  const count = (axis: "x" | "y" | "z"): number => Math.ceil((grid.count[axis] * grid.stepMm[axis]) / net.spacingMm[axis]) + 1;
+function strutsOf(net: TrabecularNet, grid: VoxelGrid, inBone: (at: ToothPoint) => boolean): Strut[] {
+  const count = (axis: "x" | "y" | "z"): number =>
+    Math.ceil((grid.count[axis] * grid.stepMm[axis]) / net.spacingMm[axis]) + 1;
   const random = seededRandom(net.seed);
   const struts: Strut[] = [];
   for (let k = 0; k < count("z"); k++)
@@ -52,13 +59,15 @@ function strutsOf(net: TrabecularNet, grid: VoxelGrid): Strut[] {
         const density = smoothNoise(from.x / 3.1, from.y / 3.1, from.z / 3.1, net.seed + 5);
         for (const [di, dj, dk] of neighbours) {
           const along = di !== 0 && dk !== 0 ? 0.35 : dj !== 0 && (di !== 0 || dk !== 0) ? 0.2 : 1;
-          const chance = Math.max(di === 0 ? 0 : net.joins.x, dj === 0 ? 0 : net.joins.y, dk === 0 ? 0 : net.joins.z) * along;
+          const chance =
+            Math.max(di === 0 ? 0 : net.joins.x, dj === 0 ? 0 : net.joins.y, dk === 0 ? 0 : net.joins.z) * along;
           if (random.uniform() > chance * (1 + 0.45 * density)) continue;
           const to = nodeAt(net, grid, [i + di, j + dj, k + dk]);
           const radius = net.radiusMm * (0.65 + 0.7 * random.uniform()) * (1 + 0.25 * density);
           const straight = between(from, to, 0.5);
           const bend = (): number => random.normal() * 0.09;
           const middle = { x: straight.x + bend(), y: straight.y + bend(), z: straight.z + bend() };
+          if (!inBone(middle)) continue;
           struts.push({ from, to: middle, radius }, { from: to, to: middle, radius });
         }
       }
@@ -71,9 +80,15 @@ function fillStrut(strut: Strut, grid: VoxelGrid, filled: { depth: number; net: 
   const { depth, net } = filled;
   const reach = (axis: "x" | "y" | "z"): number => (axis === "y" ? thick * depth : thick);
   const low = (axis: "x" | "y" | "z"): number =>
-    Math.max(0, Math.floor((Math.min(strut.from[axis], strut.to[axis]) - reach(axis) - grid.from[axis]) / grid.stepMm[axis]));
+    Math.max(
+      0,
+      Math.floor((Math.min(strut.from[axis], strut.to[axis]) - reach(axis) - grid.from[axis]) / grid.stepMm[axis]),
+    );
   const high = (axis: "x" | "y" | "z"): number =>
-    Math.min(grid.count[axis] - 1, Math.ceil((Math.max(strut.from[axis], strut.to[axis]) + reach(axis) - grid.from[axis]) / grid.stepMm[axis]));
+    Math.min(
+      grid.count[axis] - 1,
+      Math.ceil((Math.max(strut.from[axis], strut.to[axis]) + reach(axis) - grid.from[axis]) / grid.stepMm[axis]),
+    );
   const [lx, hx, ly, hy, lz, hz] = [low("x"), high("x"), low("y"), high("y"), low("z"), high("z")];
   const ax = strut.to.x - strut.from.x;
   const ay = (strut.to.y - strut.from.y) / depth;
@@ -101,9 +116,14 @@ function fillStrut(strut: Strut, grid: VoxelGrid, filled: { depth: number; net: 
   }
 }
 
-/** How much of each voxel (0..255) belongs to a strut of one of the nets. */
-export function trabeculaeIn(grid: VoxelGrid, nets: readonly TrabecularNet[]): Uint8Array {
+/** How much of each voxel (0..255) belongs to a strut of one of the nets; struts are made only where there is bone. */
+export function trabeculaeIn(
+  grid: VoxelGrid,
+  nets: readonly TrabecularNet[],
+  inBone: (at: ToothPoint) => boolean,
+): Uint8Array {
   const filled = new Uint8Array(grid.count.x * grid.count.y * grid.count.z);
-  for (const net of nets) for (const strut of strutsOf(net, grid)) fillStrut(strut, grid, { depth: net.depth, net: filled });
+  for (const net of nets)
+    for (const strut of strutsOf(net, grid, inBone)) fillStrut(strut, grid, { depth: net.depth, net: filled });
   return filled;
 }

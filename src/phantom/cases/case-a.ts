@@ -31,7 +31,9 @@ const straightOn: FilmGeometry = {
 /** The lesion at the end of the mesiobuccal root. */
 const lesionOf = (radiusMm: number): Lesion[] => {
   const tip = placeAt(canal("MB1").course, lengthOf("MB1"));
-  return [{ middle: { x: tip.x + 0.2, y: tip.y - 0.3, z: tip.z + radiusMm * 0.35 }, radiusMm, softnessMm: 0.9, seed: 261 }];
+  return [
+    { middle: { x: tip.x + 0.2, y: tip.y - 0.3, z: tip.z + radiusMm * 0.35 }, radiusMm, softnessMm: 0.9, seed: 261 },
+  ];
 };
 
 const oldAmalgam: Inset = crownFilling(
@@ -50,12 +52,30 @@ const oldShaping: Record<string, Shaping> = {
   P: { sizeMm: 0.35, taper: 0.03, endMm: lengthOf("P") - 1.2 },
 };
 const oldFillings: Strand[] = [
-  { name: "MB1", voids: [{ atMm: 3.1, lengthMm: 0.7 }, { atMm: 6.6, lengthMm: 0.5 }] },
+  {
+    name: "MB1",
+    voids: [
+      { atMm: 3.1, lengthMm: 0.7 },
+      { atMm: 6.6, lengthMm: 0.5 },
+    ],
+  },
   { name: "DB", voids: [{ atMm: 5.2, lengthMm: 0.9 }] },
-  { name: "P", voids: [{ atMm: 4, lengthMm: 0.6 }, { atMm: 9.2, lengthMm: 0.5 }] },
+  {
+    name: "P",
+    voids: [
+      { atMm: 4, lengthMm: 0.6 },
+      { atMm: 9.2, lengthMm: 0.5 },
+    ],
+  },
 ].map(({ name, voids }, i) => {
   const shaping = oldShaping[name];
-  return rootFillingStrand(canal(name), shaping, { fromMm: 0, toMm: shaping?.endMm ?? 0, voids, fit: 0.78, seed: 300 + i });
+  return rootFillingStrand(canal(name), shaping, {
+    fromMm: 0,
+    toMm: shaping?.endMm ?? 0,
+    voids,
+    fit: 0.78,
+    seed: 300 + i,
+  });
 });
 
 const before: JawSegment = {
@@ -66,7 +86,8 @@ const before: JawSegment = {
   strands: oldFillings,
 };
 
-const opened: Inset = accessCavity(tooth, { from: [-2.6, -2.2, -9.5], to: [2.1, 2.3, 0.6] }, "air");
+const wideOpening = { from: [-2.6, -2.2, -9.5], to: [2.1, 2.3, 0.6] } as const;
+const opened: Inset = accessCavity(tooth, wideOpening, "air");
 const cleanMesialBox: Inset = crownFilling(tooth, [{ from: [-5.6, -1.9, -9], to: [-3.1, 2, -2.6] }], "resinComposite");
 const handFile = (sizeMm: number): InstrumentShape => ({ sizeMm, taper: 0.02, cuttingMm: 16, alloy: "steel" });
 const newShaping: Record<string, Shaping> = {
@@ -94,8 +115,8 @@ const fragment = fragmentIn(
   { sizeMm: 0.25, taper: 0.06, cuttingMm: 16, alloy: "nickelTitanium" },
   { tipAtMm: lengthOf("MB1") - 1.1, lengthMm: 3 },
 );
-const temporary: Inset = accessCavity(tooth, { from: [-2.6, -2.2, -9.5], to: [2.1, 2.3, -3.6] }, "temporaryFilling");
-const cottonUnder: Inset = { ...opened, material: "soft" };
+const temporary: Inset = accessCavity(tooth, { ...wideOpening, to: [2.1, 2.3, -3.6] }, "temporaryFilling");
+const cottonUnder: Inset = accessCavity(tooth, wideOpening, "soft");
 const withFragment: JawSegment = {
   ...withFiles,
   shaped: newShaping,
@@ -113,34 +134,66 @@ const newFillings: Strand[] = ["MB1", "MB2", "DB", "P"].map((name, i) => {
 const filled = (radiusMm: number): JawSegment => ({
   ...withFragment,
   lesions: lesionOf(radiusMm),
-  insets: [cleanMesialBox, accessCavity(tooth, { from: [-2.6, -2.2, -9.5], to: [2.1, 2.3, 0.6] }, "resinComposite")],
+  insets: [cleanMesialBox, accessCavity(tooth, wideOpening, "resinComposite")],
   strands: [...newFillings, fragment],
 });
 
 /** The films of case A: upper left first molar, retreated. */
 export const filmsOfCaseA: readonly DemoFilm[] = [
   {
-    name: "a-day-0-straight", case: "A", dayFromFirstVisit: 0, kind: "diagnostic", seed: 2601, jaw: before, geometry: straightOn,
-    lesionRadiusMm: 2.2, shows: "Old fillings in MB1, DB and P, short and with voids; a lesion at the mesiobuccal root.",
+    name: "a-day-0-straight",
+    case: "A",
+    dayFromFirstVisit: 0,
+    kind: "diagnostic",
+    seed: 2601,
+    jaw: before,
+    geometry: straightOn,
+    lesionRadiusMm: 2.2,
+    shows: "Old fillings in MB1, DB and P, short and with voids; a lesion at the mesiobuccal root.",
   },
   {
-    name: "a-day-0-mesial-20", case: "A", dayFromFirstVisit: 0, kind: "angled", seed: 2602, jaw: before,
-    geometry: { ...straightOn, horizontalAngleDeg: 20 }, lesionRadiusMm: 2.2,
+    name: "a-day-0-mesial-20",
+    case: "A",
+    dayFromFirstVisit: 0,
+    kind: "angled",
+    seed: 2602,
+    jaw: before,
+    geometry: { ...straightOn, horizontalAngleDeg: 20 },
+    lesionRadiusMm: 2.2,
     shows: "Tube 20 degrees to mesial: the old filling lies off the middle of the mesiobuccal root.",
   },
   {
-    name: "a-visit-1-length", case: "A", dayFromFirstVisit: 14, kind: "length", seed: 2603, jaw: withFiles, instruments: lengthFiles,
-    geometry: { ...straightOn, horizontalAngleDeg: 12, verticalAngleDeg: 8 }, lesionRadiusMm: 2.2,
+    name: "a-visit-1-length",
+    case: "A",
+    dayFromFirstVisit: 14,
+    kind: "length",
+    seed: 2603,
+    jaw: withFiles,
+    instruments: lengthFiles,
+    geometry: { ...straightOn, horizontalAngleDeg: 12, verticalAngleDeg: 8 },
+    lesionRadiusMm: 2.2,
     shows: "Instruments of known length in MB1, MB2, DB and P.",
   },
   {
-    name: "a-visit-1-fragment", case: "A", dayFromFirstVisit: 14, kind: "diagnostic", seed: 2604, jaw: withFragment,
-    geometry: { ...straightOn, horizontalAngleDeg: 6 }, lesionRadiusMm: 2.2,
+    name: "a-visit-1-fragment",
+    case: "A",
+    dayFromFirstVisit: 14,
+    kind: "diagnostic",
+    seed: 2604,
+    jaw: withFragment,
+    geometry: { ...straightOn, horizontalAngleDeg: 6 },
+    lesionRadiusMm: 2.2,
     shows: "A fragment (size 25, taper .06, 3 mm) in MB1 beyond the bend; temporary filling.",
   },
   {
-    name: "a-visit-2-final", case: "A", dayFromFirstVisit: 28, kind: "final", seed: 2605, jaw: filled(2.2),
-    geometry: { ...straightOn, horizontalAngleDeg: 10, verticalAngleDeg: 9 }, lesionRadiusMm: 2.2,
+    name: "a-visit-2-final",
+    case: "A",
+    dayFromFirstVisit: 28,
+    kind: "final",
+    seed: 2605,
+    jaw: filled(2.2),
+    geometry: { ...straightOn, horizontalAngleDeg: 10, verticalAngleDeg: 9 },
+    lesionRadiusMm: 2.2,
     shows: "All four canals filled; the fragment was bypassed and stays beside the filling of MB1.",
   },
   ...[
@@ -149,8 +202,13 @@ export const filmsOfCaseA: readonly DemoFilm[] = [
     { months: 24, radiusMm: 0.2, turn: 2, tip: 9 },
   ].map(
     ({ months, radiusMm, turn, tip }): DemoFilm => ({
-      name: `a-recall-${months}-months`, case: "A", dayFromFirstVisit: 28 + Math.round(months * 30.4), kind: "recall",
-      seed: 2605 + months, jaw: filled(radiusMm), lesionRadiusMm: radiusMm,
+      name: `a-recall-${months}-months`,
+      case: "A",
+      dayFromFirstVisit: 28 + Math.round(months * 30.4),
+      kind: "recall",
+      seed: 2605 + months,
+      jaw: filled(radiusMm),
+      lesionRadiusMm: radiusMm,
       geometry: { ...straightOn, horizontalAngleDeg: turn, verticalAngleDeg: tip },
       shows: `Recall at ${months} months: the lesion's radius is ${radiusMm} mm.`,
     }),

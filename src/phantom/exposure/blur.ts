@@ -7,7 +7,9 @@ export interface Picture {
 
 function bell(sigmaPx: number): Float64Array {
   const reach = Math.max(1, Math.ceil(sigmaPx * 3.5));
-  const weights = new Float64Array(2 * reach + 1).map((_, i) => Math.exp(-((i - reach) ** 2) / (2 * sigmaPx * sigmaPx)));
+  const weights = new Float64Array(2 * reach + 1).map((_, i) =>
+    Math.exp(-((i - reach) ** 2) / (2 * sigmaPx * sigmaPx)),
+  );
   const sum = weights.reduce((a, b) => a + b, 0);
   return weights.map((weight) => weight / sum);
 }
@@ -18,7 +20,8 @@ export function blurred(picture: Picture, sigmaPx: number): Picture {
   const weights = bell(sigmaPx);
   const { columns, rows, values } = picture;
   const across = new Float32Array(values.length);
-  for (let row = 0; row < rows; row++) blurLine(values, across, { start: row * columns, step: 1, count: columns, weights });
+  for (let row = 0; row < rows; row++)
+    blurLine(values, across, { start: row * columns, step: 1, count: columns, weights });
   const result = new Float32Array(values.length);
   for (let column = 0; column < columns; column++)
     blurLine(across, result, { start: column, step: columns, count: rows, weights });

@@ -103,7 +103,12 @@ export function samplesOf(
 ): Uint16Array {
   const { detector, spacingMm, focalBlurMm, seed } = exposure;
   const sigmaMm = Math.hypot(detector.blurMm, focalBlurMm);
-  const signal = counted(withScatter(blurred(through, sigmaMm / spacingMm), detector, spacingMm), detector, seed, spacingMm);
+  const signal = counted(
+    withScatter(blurred(through, sigmaMm / spacingMm), detector, spacingMm),
+    detector,
+    seed,
+    spacingMm,
+  );
   const size = { columns: through.columns, rows: through.rows, spacingMm };
   const samples = new Uint16Array(signal.values.length);
   for (let row = 0; row < through.rows; row++)

@@ -1,6 +1,6 @@
 import type { Inset, JawSegment, Strand } from "../jaw-segment.ts";
-import { canalStrand } from "../treatment/canal-strand.ts";
 import { coverage } from "../solid.ts";
+import { canalStrand } from "../treatment/canal-strand.ts";
 import { chainShadow } from "./ball-chain.ts";
 import { type Detector, samplesOf } from "./detector.ts";
 import { fillVoxels, type JawVoxels } from "./fill-voxels.ts";
@@ -41,7 +41,10 @@ function setInsets(voxels: JawVoxels, insets: readonly Inset[]): Map<Material, V
       for (let k = 0; k < part.count.z; k++)
         for (let i = 0; i < part.count.x; i++, at++) {
           const { from, stepMm } = part;
-          const inside = coverage(inset.solid(from.x + i * stepMm.x, from.y + j * stepMm.y, from.z + k * stepMm.z), stepMm.x * 1.1);
+          const inside = coverage(
+            inset.solid(from.x + i * stepMm.x, from.y + j * stepMm.y, from.z + k * stepMm.z),
+            stepMm.x * 1.1,
+          );
           if (inside === 0) continue;
           const whole = ((j + offset.y) * grid.count.z + k + offset.z) * grid.count.x + i + offset.x;
           for (const base of [voxels.soft, voxels.mineral])
@@ -119,7 +122,12 @@ export function exposeFilm(jaw: JawSegment, exposure: Exposure): ExposedFilm {
   for (const strand of [...canalStrands(jaw), ...jaw.strands]) addStrand(sums, strand, projection);
   const through = { columns, rows, values: transmission(sums, columns * rows) };
   const focalBlurMm = ((exposure.detector.focalSpotMm / 2.355) * geometry.toothToDetectorMm) / geometry.sourceToToothMm;
-  const samples = samplesOf(through, { detector: exposure.detector, spacingMm: geometry.spacingMm, focalBlurMm, seed: exposure.seed });
+  const samples = samplesOf(through, {
+    detector: exposure.detector,
+    spacingMm: geometry.spacingMm,
+    focalBlurMm,
+    seed: exposure.seed,
+  });
   progress(1);
   return { columns, rows, samples, projection };
 }

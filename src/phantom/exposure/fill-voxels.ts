@@ -54,7 +54,11 @@ function addTooth(slice: Slice, placed: PlacedTooth): void {
 }
 
 /** Mineral and air of the bone at a place outside the teeth. */
-function boneAt(jaw: JawSegment, bone: AlveolarBone, left: Solid): (x: number, y: number, z: number, around: Around) => void {
+function boneAt(
+  jaw: JawSegment,
+  bone: AlveolarBone,
+  left: Solid,
+): (x: number, y: number, z: number, around: Around) => void {
   const compactAt = (x: number, y: number, z: number, depth: number): number => {
     const usual = bone.compactMm(x, y, z);
     if (-depth > usual * 1.8 + 0.2) return 0;
@@ -74,8 +78,13 @@ function boneAt(jaw: JawSegment, bone: AlveolarBone, left: Solid): (x: number, y
     const inBone = coverage(depth, 0.12);
     const compact = compactAt(x, y, z, depth);
     const lamina = around.fromTooth < 1 ? laminaAt(x, y, z, around.fromTooth) : 0;
-    let density = Math.max(compact * mineralPart.compactBone, lamina * mineralPart.compactBone, around.strut * mineralPart.strut);
-    if (around.fromTooth < socket.ligamentMm) density *= smoothStep(socket.ligamentMm - 0.08, socket.ligamentMm + 0.04, around.fromTooth);
+    let density = Math.max(
+      compact * mineralPart.compactBone,
+      lamina * mineralPart.compactBone,
+      around.strut * mineralPart.strut,
+    );
+    if (around.fromTooth < socket.ligamentMm)
+      density *= smoothStep(socket.ligamentMm - 0.08, socket.ligamentMm + 0.04, around.fromTooth);
     for (const hollow of jaw.hollows) {
       const space = hollow.space(x, y, z, around.fromTooth);
       if (space > hollow.wallMm + 0.3) continue;
@@ -106,11 +115,16 @@ export function fillVoxels(
   progress: (part: number) => void = () => undefined,
 ): JawVoxels {
   const grid = gridOver(jaw.box, stepMm);
-  const struts = trabeculaeIn(grid, jaw.nets);
-  const bone = boneAt(jaw, alveolarBoneOf(jaw.bone, jaw.teeth), boneLeft(jaw.lesions));
+  const alveolar = alveolarBoneOf(jaw.bone, jaw.teeth);
+  const struts = trabeculaeIn(grid, jaw.nets, ({ x, y, z }) => alveolar.bone(x, y, z) < 0.5);
+  const bone = boneAt(jaw, alveolar, boneLeft(jaw.lesions));
   const voxels = { soft: emptyField(grid), mineral: emptyField(grid) };
   const size = grid.count.x * grid.count.z;
-  const slice = { fromTooth: new Float32Array(size), inTooth: new Float32Array(size), toothMineral: new Float32Array(size) };
+  const slice = {
+    fromTooth: new Float32Array(size),
+    inTooth: new Float32Array(size),
+    toothMineral: new Float32Array(size),
+  };
   const around: Around = { fromTooth: farMm, strut: 0, mineral: 0, soft: 0 };
   for (let j = 0; j < grid.count.y; j++) {
     const y = grid.from.y + j * grid.stepMm.y;
@@ -124,7 +138,12 @@ export function fillVoxels(
       if (inTooth < 1) {
         around.fromTooth = slice.fromTooth[at] as number;
         around.strut = (struts[whole] as number) / 255;
-        bone(grid.from.x + (at % grid.count.x) * grid.stepMm.x, y, grid.from.z + Math.floor(at / grid.count.x) * grid.stepMm.z, around);
+        bone(
+          grid.from.x + (at % grid.count.x) * grid.stepMm.x,
+          y,
+          grid.from.z + Math.floor(at / grid.count.x) * grid.stepMm.z,
+          around,
+        );
       }
       const mineral = (slice.toothMineral[at] as number) + (inTooth < 1 ? (1 - inTooth) * around.mineral : 0);
       const soft = inTooth < 1 ? Math.max(inTooth, around.soft) : 1;

@@ -11,10 +11,10 @@ export const attenuationPerMm = {
   nickelTitanium: [4.9, 2.28, 1.25, 0.78],
   steel: [6.4, 2.87, 1.54, 0.95],
   amalgam: [30, 15.5, 9.2, 6.1],
-  resinComposite: [1.05, 0.56, 0.37, 0.27],
-  temporaryFilling: [1.2, 0.6, 0.38, 0.27],
+  resinComposite: [0.78, 0.41, 0.27, 0.2],
+  temporaryFilling: [0.7, 0.38, 0.26, 0.19],
   calciumHydroxide: [0.5, 0.3, 0.18, 0.12],
-  bioceramicCement: [1.7, 1.0, 0.65, 0.45],
+  bioceramicCement: [1.2, 0.72, 0.47, 0.33],
   silicone: [0.16, 0.085, 0.055, 0.042],
   glassFibrePost: [0.55, 0.3, 0.2, 0.15],
 } as const;

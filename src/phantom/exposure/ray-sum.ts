@@ -38,9 +38,11 @@ function columnsThatMeet(field: VoxelField, rays: RowOfRays): readonly [number, 
   const meets = (c: number): boolean => {
     const xs = yEnds.map((y) => (rays.x0[c] ?? 0) + (rays.dx[c] ?? 0) * y);
     const zs = yEnds.map((y) => (rays.z0[c] ?? 0) + (rays.dz[c] ?? 0) * y);
-    const clear = (ends: number[], low: number, high: number): boolean => Math.max(...ends) < low || Math.min(...ends) > high;
+    const clear = (ends: number[], low: number, high: number): boolean =>
+      Math.max(...ends) < low || Math.min(...ends) > high;
     return (
-      !clear(xs, from.x - stepMm.x, from.x + count.x * stepMm.x) && !clear(zs, from.z - stepMm.z, from.z + count.z * stepMm.z)
+      !clear(xs, from.x - stepMm.x, from.x + count.x * stepMm.x) &&
+      !clear(zs, from.z - stepMm.z, from.z + count.z * stepMm.z)
     );
   };
   let start = 0;

@@ -23,7 +23,10 @@ export function gridOver(box: ToothBox, stepMm: { x: number; y: number; z: numbe
 }
 
 /** The part of a grid that covers a box, on the same voxels. */
-export function subgrid(grid: VoxelGrid, box: ToothBox): { grid: VoxelGrid; offset: { x: number; y: number; z: number } } {
+export function subgrid(
+  grid: VoxelGrid,
+  box: ToothBox,
+): { grid: VoxelGrid; offset: { x: number; y: number; z: number } } {
   const low = (axis: "x" | "y" | "z"): number =>
     Math.min(grid.count[axis] - 1, Math.max(0, Math.floor((box.from[axis] - grid.from[axis]) / grid.stepMm[axis])));
   const high = (axis: "x" | "y" | "z"): number =>

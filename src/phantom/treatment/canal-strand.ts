@@ -27,8 +27,10 @@ export function ballsAlong(
 
 /** The canal itself, from the chamber on: soft tissue where there would be dentine. */
 export function canalStrand(canal: Canal, placed: PlacedTooth, shaping?: Shaping): Strand {
-  const whole = ballsAlong(canal, { fromMm: 0, toMm: canal.course.lengthMm }, (along) => shapedRadiusMm(canal, shaping, along));
-  const balls = whole.filter(({ middle, rz }) => placed.tooth.chamber(middle.x, middle.y, middle.z) > rz * 0.7);
+  const whole = ballsAlong(canal, { fromMm: 0, toMm: canal.course.lengthMm }, (along) =>
+    shapedRadiusMm(canal, shaping, along),
+  );
+  const balls = whole.filter(({ middle, rz }) => placed.tooth.chamber(middle.x, middle.y, middle.z) > rz * 0.1);
   return {
     chain: { balls: balls.map((ball) => ({ ...ball, middle: placed.fromOwn(ball.middle) })) },
     material: "soft",

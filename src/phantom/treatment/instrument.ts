@@ -25,17 +25,21 @@ export interface PlacedInstrument {
   readonly lengthMm: number;
 }
 
-/** The line of an instrument: the canal down to the tip, and straight on above the orifice. */
+/** Above the orifice an instrument straightens up: its lean dies out over this length. */
+const leanMm = 4;
+
+/** The line of an instrument: the canal down to the tip, and out of the orifice towards the handle. */
 function lineOf(canal: Canal, tipAtMm: number, aboveMm: number): Course {
   const inside = partOf(canal.course, 0, tipAtMm);
   const out = directionAt(inside, 0.4);
   const orifice = placeAt(inside, 0);
   const above = Math.ceil(aboveMm / 0.1);
-  const straight = Array.from({ length: above }, (_, i): ToothPoint => {
+  const outside = Array.from({ length: above }, (_, i): ToothPoint => {
     const away = ((above - i) / above) * aboveMm;
-    return { x: orifice.x - out.x * away, y: orifice.y - out.y * away, z: orifice.z - out.z * away };
+    const lean = leanMm * (1 - Math.exp(-away / leanMm));
+    return { x: orifice.x - out.x * lean, y: orifice.y - out.y * lean, z: orifice.z - away * (0.3 * out.z + 0.7) };
   });
-  return courseOfPolyline([...straight, ...inside.points]);
+  return courseOfPolyline([...outside, ...inside.points]);
 }
 
 const threadMm = 0.9;
@@ -79,7 +83,9 @@ export function instrumentIn(
   const inside = ballsOf(line, shape, { fromTipMm: 0, toTipMm: at.tipAtMm });
   const outside = ballsOf(line, shape, { fromTipMm: at.tipAtMm, toTipMm: line.lengthMm });
   const stop = placeAt(line, line.lengthMm - at.stopMm);
-  const disc = [-0.3, -0.15, 0, 0.15, 0.3].map((dz): Ball => ({ middle: { ...stop, z: stop.z - 0.4 + dz }, rx: 0.95, ry: 0.95, rz: 0.3 }));
+  const disc = [-0.3, -0.15, 0, 0.15, 0.3].map(
+    (dz): Ball => ({ middle: { ...stop, z: stop.z - 0.4 + dz }, rx: 0.95, ry: 0.95, rz: 0.3 }),
+  );
   return {
     strands: [
       { chain: { balls: inside }, material: shape.alloy, replaces: "soft" },
@@ -93,7 +99,11 @@ export function instrumentIn(
 }
 
 /** A broken-off tip that stayed in a canal: its tip lies `tipAtMm` from the orifice. */
-export function fragmentIn(canal: Canal, shape: InstrumentShape, at: { readonly tipAtMm: number; readonly lengthMm: number }): Strand {
+export function fragmentIn(
+  canal: Canal,
+  shape: InstrumentShape,
+  at: { readonly tipAtMm: number; readonly lengthMm: number },
+): Strand {
   const line = lineOf(canal, at.tipAtMm, 1);
   return {
     chain: { balls: ballsOf(line, shape, { fromTipMm: 0, toTipMm: at.lengthMm }) },

@@ -17,7 +17,11 @@ export function postIn(
   const balls = Array.from({ length: steps + 1 }, (_, i): Ball => {
     const t = (i / steps) * (1 + size.aboveMm / size.depthMm) - size.aboveMm / size.depthMm;
     const r = size.diameterMm / 2;
-    const middle = { x: orifice.x + (end.x - orifice.x) * t, y: orifice.y + (end.y - orifice.y) * t, z: orifice.z + (end.z - orifice.z) * t };
+    const middle = {
+      x: orifice.x + (end.x - orifice.x) * t,
+      y: orifice.y + (end.y - orifice.y) * t,
+      z: orifice.z + (end.z - orifice.z) * t,
+    };
     return { middle, rx: r, ry: r, rz: r };
   });
   return { chain: { balls }, material, replaces: "soft" };

@@ -32,7 +32,10 @@ export function rootFillingStrand(canal: Canal, shaping: Shaping | undefined, fi
     const room = shapedRadiusMm(canal, shaping, along);
     const uneven = 1 + (1 - fit) * 0.8 * smoothNoise(along / 0.8, 0, 0, filling.seed);
     const part = fit * uneven * (inVoid(filling, along) ? 0.3 : isBeside(along) ? 0.5 : 1);
-    return { mesiodistal: Math.max(0.04, room.mesiodistal * part), buccolingual: Math.max(0.04, room.buccolingual * part) };
+    return {
+      mesiodistal: Math.max(0.04, room.mesiodistal * part),
+      buccolingual: Math.max(0.04, room.buccolingual * part),
+    };
   });
   const shifted = balls.map((ball, i) => {
     const along = filling.fromMm + i * 0.04;

@@ -11,7 +11,11 @@ export interface Shaping {
 }
 
 /** Radius of a canal after shaping: the wider of the canal and the last instrument, and never over 0.62 mm. */
-export function shapedRadiusMm(canal: Canal, shaping: Shaping | undefined, alongMm: number): ReturnType<typeof canalRadiusMm> {
+export function shapedRadiusMm(
+  canal: Canal,
+  shaping: Shaping | undefined,
+  alongMm: number,
+): ReturnType<typeof canalRadiusMm> {
   const natural = canalRadiusMm(canal, alongMm);
   if (shaping === undefined || alongMm > shaping.endMm) return natural;
   const cut = Math.min(0.62, (shaping.sizeMm + shaping.taper * (shaping.endMm - alongMm)) / 2);

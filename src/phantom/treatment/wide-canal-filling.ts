@@ -14,7 +14,11 @@ export function wideCanalFilling(
   return {
     solid: (x, y, z) => {
       const uneven = 0.25 * smoothNoise(x / 0.8, y / 0.8, z / 0.8, part.seed);
-      return Math.max(canalSpace(x, y, z) + 0.04 + Math.max(0, uneven) * 0.3, part.fromZ + uneven - z, z - part.toZ - uneven);
+      return Math.max(
+        canalSpace(x, y, z) + 0.04 + Math.max(0, uneven) * 0.3,
+        part.fromZ + uneven - z,
+        z - part.toZ - uneven,
+      );
     },
     box: { from: { x: -reach, y: -reach, z: part.fromZ - 1 }, to: { x: reach, y: reach, z: part.toZ + 1 } },
     material,

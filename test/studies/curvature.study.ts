@@ -31,7 +31,7 @@ it("writes the table of error and coverage of curvature", () => {
   const text = [
     "# Error and coverage of curvature",
     "",
-    `Canals of known shape (straight part 9 mm, R 5 mm, t 45 degrees, where the name says no other), a point every 0.25 mm, normal noise of 0.05 mm in each direction. ${n} trials for each design, seeds ${seed} to ${seed + n - 1}. Commit ${commit}; ${cpus()[0]?.model ?? "unknown machine"}, Node ${process.versions.node}. Made by \`npm run study -- curvature\`; a test reruns 40 of the trials.`,
+    `Canals of known shape (straight part 9 mm, R 5 mm, t 45 degrees, where the name says no other), a point every 0.25 mm, normal noise of 0.05 mm in each direction. ${n} trials for each design, seeds ${seed} to ${seed + n - 1}. Commit ${commit}; ${cpus()[0]?.model ?? "unknown machine"}, Node ${process.versions.node}. Made by \`npm run study -- curvature\`; a test makes 20 new trials of each of the first four designs.`,
     "",
     "## Share of trials, in percent",
     "",
@@ -40,6 +40,8 @@ it("writes the table of error and coverage of curvature", () => {
     line(["design", ...near, ...studied.map((number) => `${number} in`)]),
     rule(1 + near.length + studied.length),
     ...results.map(([name, counts]) => row(name, counts)),
+    "",
+    "With L2 1 mm the straight end is mostly not told from an arc that reaches the foramen: the angle reads up to 9 degrees too large, and the interval holds both.",
     "",
     "## Root mean square error",
     "",

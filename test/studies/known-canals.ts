@@ -27,7 +27,7 @@ export function knownCanal(shape: KnownShape, stepMm: number, noise?: KnownNoise
 }
 
 /** The place at a distance from the orifice along a known canal. */
-export function knownPlace(shape: KnownShape, s: number): [number, number] {
+function knownPlace(shape: KnownShape, s: number): [number, number] {
   const turn = radians(shape.turnDeg);
   if (s <= shape.l1) return [0, s];
   const angle = Math.min((s - shape.l1) / shape.radius, turn);

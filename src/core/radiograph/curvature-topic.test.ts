@@ -286,6 +286,17 @@ describe("options", () => {
 });
 
 describe("cautions", () => {
+  it("says where noise hides whether the canal is straight at its end", () => {
+    const points = noisy(knownCanal({ l1: 9, radius: 5, turnDeg: 45, l2: 1 }, 0.25), 0.05, 3);
+    const found = measured({ points, sigmaMm: 0.05 });
+    expect(found.fit.others.length).toBeGreaterThan(0);
+    expect(found.cautions.join()).toContain("do not decide whether the canal is straight at its end");
+    expect(found.intervals.pruettDeg?.low).toBeLessThan(45);
+    expect(found.intervals.pruettDeg?.high).toBeGreaterThan(45);
+    const long = measured({ points: knownCanal({ l1: 9, radius: 5, turnDeg: 45, l2: 4 }, 0.25), sigmaMm: 0.05 });
+    expect(long.cautions.join()).not.toContain("straight at its end");
+  });
+
   it("repeated points are left out and counted, a doubled foramen too", () => {
     const points = knownCanal({ l1: 10, radius: 5, turnDeg: 60, l2: 0 }, 1);
     const doubled = points.flatMap((point, index) =>
@@ -377,6 +388,59 @@ describe("refusals", () => {
     });
     expect(refusal.code).toBe("input.impossible");
     expect(refusal.faults.map(({ path }) => path)).toEqual(["points[1]", "points[3]"]);
+  });
+
+  it.each([
+    ["a zigzag", Array.from({ length: 8 }, (_, index) => [index % 2, 0])],
+    [
+      "a closed square",
+      [
+        [0, 0],
+        [5, 0],
+        [5, 5],
+        [0, 5],
+        [0, 0],
+      ],
+    ],
+    [
+      "there and back",
+      [
+        [0, 0],
+        [0, 5],
+        [0, 1],
+        [0, 6],
+        [0, 0],
+      ],
+    ],
+  ])("%s is no course", (_, points) => {
+    const refusal = refusalOf({ points });
+    expect(refusal.code).toBe("input.impossible");
+    expect(refusal.faults[0]?.says).toContain("to and fro");
+  });
+
+  it("whatever the points are, the answer is finite or a refusal, and quick", () => {
+    const { uniform, normal } = seededRandom(99);
+    let answered = 0;
+    for (let trial = 0; trial < 24; trial++) {
+      const scale = 10 ** (6 * uniform() - 3);
+      const across = trial % 2 === 0 ? 2 : 3;
+      const drift = trial % 3;
+      const place = [0, 0, 0].slice(0, across);
+      const points = Array.from({ length: 4 + Math.floor(30 * uniform()) }, () => {
+        place.forEach((value, axis) => {
+          place[axis] = value + scale * (normal() + (axis === 1 ? drift : 0));
+        });
+        return [...place];
+      });
+      try {
+        const found = measured({ points, ...(trial % 4 === 0 ? { smoothing: 0, sigmaMm: 0 } : {}) });
+        answered++;
+        expect(JSON.stringify(found)).not.toContain("null");
+      } catch (error) {
+        expect(error).toBeInstanceOf(Refusal);
+      }
+    }
+    expect(answered).toBeGreaterThan(6);
   });
 
   const line = [0, 1, 2, 3].map((y) => [0, y]);

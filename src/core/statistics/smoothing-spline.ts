@@ -92,11 +92,11 @@ function roughness(count: number): Float64Array {
 
 function solved(system: System, penalty: number): { coefficients: Float64Array[]; misfit: number; effective: number } {
   const { count, gram, rough, rights, request } = system;
-  const firm = gram.map((value, at) => value + penalty * (rough[at] ?? 0));
-  const ridge = 1e-11 * trace(gram, count);
-  for (let at = 0; at < count; at++) add(firm, at * count + at, ridge / count);
-  const lower = cholesky(firm, count);
-  if (lower === undefined) throw new RangeError("a smoothing spline needs places that differ");
+  const lower = firmFactor(
+    gram.map((value, at) => value + penalty * (rough[at] ?? 0)),
+    count,
+    (trace(gram, count) || 1) / count,
+  );
   const coefficients = rights.map((right) => solveCholesky(lower, right));
   let effective = 0;
   for (let column = 0; column < count; column++)
@@ -109,6 +109,16 @@ function solved(system: System, penalty: number): { coefficients: Float64Array[]
     });
   });
   return { coefficients, misfit, effective };
+}
+
+/** The factor of a matrix that points between far knots leave undetermined: a weight too small to see holds those still. */
+function firmFactor(matrix: Float64Array, size: number, level: number): Float64Array {
+  for (let ridge = 1e-11; ridge < 1e9; ridge *= 100) {
+    const firm = matrix.map((value, at) => (at % (size + 1) === 0 ? value + ridge * level : value));
+    const lower = cholesky(firm, size);
+    if (lower !== undefined) return lower;
+  }
+  throw new RangeError("places and values of a smoothing spline are finite numbers");
 }
 
 function splineOf(system: System, penalty: number): SmoothingSpline {

@@ -34,14 +34,23 @@ function fitCautions({ agreement, choice }: MeasuredCourse): string[] {
   const scatter = agreement.scatters
     ? [`The points scatter by ${rms} mm, more than stated; the intervals are widened.`]
     : [];
-  const [best, second] = choice.fits;
-  const unsure = best !== undefined && second !== undefined && best.weight < 0.5;
-  return unsure
-    ? [
-        ...scatter,
-        `The points allow other courses nearly as well (${second.fit.family.name}); the intervals include them.`,
-      ]
-    : scatter;
+  return [...scatter, ...familyCautions(choice)];
+}
+
+/** Weight from which another family is worth a word. */
+const worthAWord = 0.1;
+
+function familyCautions({ fits }: MeasuredCourse["choice"]): string[] {
+  const [best, ...others] = fits;
+  if (best === undefined || best.fit.family.bends === 0) return [];
+  const { family } = best.fit;
+  const likely = others.filter(({ weight }) => weight >= worthAWord).map(({ fit }) => fit.family);
+  if (likely.some((other) => other.bends === family.bends && other.straightEnd !== family.straightEnd))
+    return ["The points do not decide whether the canal is straight at its end; the intervals hold both."];
+  const [second] = likely;
+  return best.weight >= 0.5 || second === undefined
+    ? []
+    : [`The points allow other courses nearly as well (${second.name}); the intervals hold them.`];
 }
 
 /** A point that lies nearer to the orifice than the point before by far more than its noise. */

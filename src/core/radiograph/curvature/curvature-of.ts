@@ -1,3 +1,4 @@
+import { faultAt } from "../../refusal.ts";
 import { degreesOf, mm, rad } from "../../units.ts";
 import { bendsReport } from "./bends-report.ts";
 import { type Choice, chooseFamily, finestSigmaMm } from "./choose-family.ts";
@@ -10,7 +11,7 @@ import { type Agreement, agreementOf } from "./noise-of.ts";
 import { type Planarity, planarityOf } from "./planarity.ts";
 import { type Profile, profileAlongItself, profileOf } from "./profile.ts";
 import { bendsOf } from "./shape-of.ts";
-import { retraced, traceOf } from "./trace.ts";
+import { retraced, type Trace, thinned, traceOf } from "./trace.ts";
 
 /** How a course is to be measured. */
 export interface CurvatureRequest {
@@ -35,6 +36,7 @@ export interface MeasuredCourse {
 
 /**
  * A traced course measured twice: by the family of courses that fits it best, and by a smoothing spline.
+ * @throws Refusal `input.impossible` where the points run to and fro instead of along one course.
  * @source docs/methods/curvature.md
  */
 export function curvatureOf(request: CurvatureRequest): MeasuredCourse {
@@ -45,9 +47,7 @@ export function curvatureOf(request: CurvatureRequest): MeasuredCourse {
   const { fit } = best;
   const apicalLine = mm(request.apicalLineMm);
   const agreement = agreementOf(fit, sigmaMm);
-  const { places } = fit.projection;
-  const orifice = places[0] ?? 0;
-  const foramen = places.at(-1) ?? orifice;
+  const { orifice, foramen } = endsOf(fit.projection.places, choice.trace);
   const bends = bendsOf(fit.family, clean.across, fit.parameters);
   const measures = courseMeasures({ course: fit.course, bends, orifice, foramen }, apicalLine);
   const profile = profileOfFit(request, choice, agreement);
@@ -69,6 +69,22 @@ export function curvatureOf(request: CurvatureRequest): MeasuredCourse {
     planarity: clean.across === 2 ? planarityOf(profile.samples.map(({ place }) => place)) : undefined,
     bends: bendsReport(measures.bends, clean.across),
   };
+}
+
+/** Points on which the length of a line through them is compared with the length of the course. */
+const coarsePoints = 12;
+
+/**
+ * The ends of a course, where the nearest places of its first and last point lie.
+ * @throws Refusal `input.impossible` where the points do not run along the course: the line through a few means of them is
+ * more than twice as long, or it ends before it begins.
+ */
+function endsOf(places: Float64Array, trace: Trace): { orifice: number; foramen: number } {
+  const orifice = places[0] ?? 0;
+  const foramen = places.at(-1) ?? orifice;
+  const means = thinned(trace, coarsePoints).trace.points;
+  if (foramen - orifice > 0.5 * traceOf(means, trace.anchor.across).lengthMm) return { orifice, foramen };
+  throw faultAt("points", "run to and fro instead of along one course; put them in order from orifice to foramen");
 }
 
 /** The smoothing spline over distances along the fitted course; where that does not fit, over distances along the spline. */

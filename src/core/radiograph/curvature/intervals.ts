@@ -4,7 +4,7 @@ import { seededRandom } from "../../statistics/seeded-random.ts";
 import { type Headline, type HeadlineName, headlineNames } from "./headline.ts";
 
 /** The level of every interval of this topic. */
-export const level = 0.95;
+const level = 0.95;
 
 /**
  * An interval for each headline number: what 95 % of the drawn courses measure, reaching to the number itself and, where

@@ -98,8 +98,8 @@ interface Place {
 }
 
 /** A place on the bend's course, counted along the coronal axis from the point where the canal leaves it. */
-export function placeFromDeparture(bend: BendMeasured, distance: number): Place {
-  if (distance <= 0) return { along: distance, aside: 0, turned: 0 };
+function placeFromDeparture(bend: BendMeasured, distance: number): Place {
+  if (distance <= 0 || bend.length === 0) return { along: distance, aside: 0, turned: 0 };
   if (bend.rampShare === 0) return placeOnArc(bend, distance);
   const ramp = bend.rampShare * bend.length;
   const largest = bend.turn / (bend.length * (1 - bend.rampShare));

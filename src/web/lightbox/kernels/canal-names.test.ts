@@ -28,8 +28,9 @@ describe("the names of canals", () => {
       { name: "MB", levels: [2, 1] },
       { name: "DB", levels: [1] },
       { name: "P", levels: [2], orifices: ["PM", "PD"] },
+      { name: "D", levels: [{ canals: 2, cShape: "C2" as const }] },
     ];
-    expect(canalNamesOf({ roots, foundBy: [] })).toEqual(["MB1", "MB2", "DB", "PM", "PD"]);
+    expect(canalNamesOf({ roots, foundBy: [] })).toEqual(["MB1", "MB2", "DB", "PM", "PD", "D1", "D2"]);
   });
 
   it("are offered with the untraced first", () => {

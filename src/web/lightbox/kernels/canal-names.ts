@@ -4,8 +4,10 @@ import type { Mark } from "./mark-shape.ts";
 
 /** The names of a tooth's canals at their orifices: as the anatomy gives them, otherwise the root's name, numbered. */
 export function canalNamesOf({ roots }: BodyOf<"anatomy">): string[] {
-  return roots.flatMap(({ name, levels: [count = 1], orifices }) => {
-    if (orifices !== undefined && orifices.length > 0) return orifices;
+  return roots.flatMap(({ name, levels, orifices }): string[] => {
+    const [first = 1] = levels;
+    const count = typeof first === "number" ? first : first.canals;
+    if (orifices !== undefined && orifices.length > 0) return [...orifices];
     return count === 1 ? [name] : Array.from({ length: count }, (_, index) => `${name}${index + 1}`);
   });
 }

@@ -1,3 +1,4 @@
+import "./film.css";
 import { useRef } from "react";
 import { filmName } from "../kernels/film-name.ts";
 import { orientationMatrix } from "../kernels/film-placement.ts";

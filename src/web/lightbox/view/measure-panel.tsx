@@ -1,3 +1,4 @@
+import "./measure-panel.css";
 import type { LedgerEntry } from "../../../record/ledger-entry.ts";
 import { Button } from "../../parts/button.tsx";
 import { dayInWords } from "../../parts/days-in-words.ts";

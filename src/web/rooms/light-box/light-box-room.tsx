@@ -1,0 +1,154 @@
+import { useQueryClient } from "@tanstack/react-query";
+import { useMemo, useState } from "react";
+import { useLocation } from "wouter";
+import type { Gesture } from "../../../record/change.ts";
+import { partsOf, thePart } from "../../../record/parts.ts";
+import type { CaseView } from "../../../server/api.ts";
+import { canalNamesOf } from "../../lightbox/kernels/canal-names.ts";
+import { type Film, filmsByDay } from "../../lightbox/kernels/film-name.ts";
+import { CaseOnBoxContext } from "../../lightbox/view/case-on-box.ts";
+import { FilmStrip } from "../../lightbox/view/film-strip.tsx";
+import { ImportSheet } from "../../lightbox/view/import/import-sheet.tsx";
+import { IncomingFiles } from "../../lightbox/view/import/incoming-files.tsx";
+import { useAnnounce } from "../../parts/announcer.tsx";
+import { SayRefusal } from "../../parts/say-refusal.tsx";
+import { useShortcut } from "../../parts/shortcuts.ts";
+import { caseKey, useCase, useRecord, useRedo, useUndo } from "../../record/case-access.tsx";
+import type { SaveState } from "../../record/save-queue.ts";
+import { FilmOnBox } from "./film-on-box.tsx";
+import { LightBoxHead } from "./light-box-head.tsx";
+import { NoFilms } from "./no-films.tsx";
+import "./light-box-room.css";
+
+interface LightBoxRoomOptions {
+  readonly caseId: string;
+  readonly filmPartId?: string;
+}
+
+/** The room of the films: take in, look at, calibrate, trace, mark. */
+export function LightBoxRoom({ caseId, filmPartId }: LightBoxRoomOptions) {
+  const { view, error, save } = useCase(caseId);
+  if (view === undefined)
+    return (
+      <div data-room="dark" className="light-box">
+        {error === null ? <main aria-busy="true" /> : <SayRefusal of={error} whole />}
+      </div>
+    );
+  return (
+    <div data-room="dark" className="light-box">
+      <LightBoxHead view={view} save={save} />
+      <Films view={view} save={save} filmPartId={filmPartId} />
+    </div>
+  );
+}
+
+interface FilmsOptions {
+  readonly view: CaseView;
+  readonly save: SaveState;
+  readonly filmPartId: string | undefined;
+}
+
+function Films({ view, save, filmPartId }: FilmsOptions) {
+  const { caseId, parts, facts } = view;
+  const [incoming, setIncoming] = useState<File>();
+  const films = useMemo(() => filmsByDay(partsOf(parts, "film")), [parts]);
+  const film = filmPartId === undefined ? films[0] : films.find(({ id }) => id === filmPartId);
+  const caseOnBox = useMemo(() => ({ caseId, parts }), [caseId, parts]);
+  const { record, take, show } = useFilmActs(caseId);
+  return (
+    <CaseOnBoxContext value={caseOnBox}>
+      <IncomingFiles take={setIncoming}>
+        {(open, isOver) => (
+          <>
+            <Box {...{ view, save, films, film, open, record }} isMissing={filmPartId !== undefined} />
+            <FilmStrip
+              films={films}
+              presentedOn={facts.presentedOn}
+              shown={film?.id}
+              show={show}
+              add={open}
+              demo={facts.demo}
+            />
+            {isOver && <p className="drop-here">Let go to take in this film</p>}
+            {incoming && (
+              <ImportSheet
+                key={`${incoming.name} ${incoming.lastModified} ${incoming.size}`}
+                caseId={caseId}
+                file={incoming}
+                day={films.at(-1)?.body.takenOn ?? facts.presentedOn}
+                taken={take}
+                chooseOther={open}
+                close={() => setIncoming(undefined)}
+              />
+            )}
+          </>
+        )}
+      </IncomingFiles>
+    </CaseOnBoxContext>
+  );
+}
+
+interface BoxOptions {
+  readonly view: CaseView;
+  readonly save: SaveState;
+  readonly films: readonly Film[];
+  readonly film: Film | undefined;
+  readonly isMissing: boolean;
+  readonly open: () => void;
+  readonly record: (gesture: Gesture) => void;
+}
+
+/** The film on the box, or what stands in its place. */
+function Box({ view, save, films, film, isMissing, open, record }: BoxOptions) {
+  const { caseId, facts, parts, ledger } = view;
+  const say = useAnnounce();
+  const marks = useMemo(() => partsOf(parts, "mark").filter(({ body }) => body.film === film?.id), [parts, film?.id]);
+  const anatomy = thePart(parts, "anatomy")?.body;
+  const canals = useMemo(() => (anatomy === undefined ? [] : canalNamesOf(anatomy)), [anatomy]);
+  if (films.length === 0) return <NoFilms open={open} />;
+  if (film === undefined)
+    return (
+      <main className="no-films">
+        <h1>{isMissing ? "This film is not in the case" : "No film"}</h1>
+        <p>
+          It was taken out, or the address names another case. The films of this case are below; undo brings it back.
+        </p>
+      </main>
+    );
+  return (
+    <FilmOnBox
+      key={`${caseId} ${film.id}`}
+      options={{ film, presentedOn: facts.presentedOn, marks, record, say }}
+      {...{ ledger, canals }}
+      measuring={save.is === "saving"}
+    />
+  );
+}
+
+/** What the room does to the case: record a gesture, take in a film, go to another. */
+function useFilmActs(caseId: string) {
+  const client = useQueryClient();
+  const announce = useAnnounce();
+  const send = useRecord(caseId);
+  const [, go] = useLocation();
+  const undo = useUndo(caseId);
+  const redo = useRedo(caseId);
+  useShortcut("Control+z", "Everywhere in a case", "Undo", undo);
+  useShortcut("Control+Shift+z", "Everywhere in a case", "Redo", redo);
+  const show = (filmId: string) => go(`/case/${caseId}/light-box/${filmId}`);
+  return {
+    show,
+    record: ({ words, operations }: Gesture) => {
+      send(words, operations).then(
+        () => announce(words),
+        (error: unknown) => announce(error instanceof Error ? error.message : String(error)),
+      );
+    },
+    take: (view: CaseView, filmId: string) => {
+      client.setQueryData(caseKey(caseId), view);
+      void client.invalidateQueries({ queryKey: ["changes", caseId] });
+      void client.invalidateQueries({ queryKey: ["cases"] });
+      show(filmId);
+    },
+  };
+}

@@ -1,4 +1,4 @@
-import { wordsOfName } from "./ledger/ledger-lines.ts";
+import { wordsOfName } from "../../words/words-of-name.ts";
 
 /** One field in which two versions of a part differ. */
 export interface FieldConflict {

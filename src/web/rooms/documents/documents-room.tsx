@@ -1,2 +1,144 @@
-/** Not written yet. */
-export const DocumentsRoom = ({ caseId }: { readonly caseId: string }) => <main>{caseId}</main>;
+import { useQuery, useQueryClient } from "@tanstack/react-query";
+import { useState } from "react";
+import { Link } from "wouter";
+import type { DocumentView, Job } from "../../../server/api.ts";
+import { Button } from "../../parts/button.tsx";
+import { PageHead } from "../../parts/page-head.tsx";
+import { SayRefusal } from "../../parts/say-refusal.tsx";
+import { useShortcut } from "../../parts/shortcuts.ts";
+import { ask, Refused } from "../../record/api.ts";
+import { useCase } from "../../record/case-access.tsx";
+import { useDocuments } from "../../record/readings.ts";
+import { AboutCase } from "../case/case-head.tsx";
+import { DocumentEntry } from "./document-entry.tsx";
+import "./documents-room.css";
+
+/** The documents of a case: made, listed, given out. */
+export function DocumentsRoom({ caseId }: { readonly caseId: string }) {
+  const { view, error } = useCase(caseId);
+  const documents = useDocuments(caseId);
+  const making = useMaking(caseId);
+  useShortcut("1", "Documents", "Make a deck", () => making.start("deck"));
+  useShortcut("2", "Documents", "Make a hand-out", () => making.start("handout"));
+  if (view === undefined && error) return <SayRefusal of={error} whole />;
+  if (view === undefined) return <main aria-busy="true" />;
+  const list = [...(documents.data ?? [])].sort((a, b) => (a.at < b.at ? 1 : -1));
+  return (
+    <>
+      <PageHead
+        end={
+          <Link href={`/case/${caseId}`} className="button">
+            Back to the case
+          </Link>
+        }
+      >
+        <AboutCase facts={view.facts} />
+      </PageHead>
+      <main className="documents">
+        <section className="documents-make">
+          <h2>Make a document</h2>
+          <p>
+            It tells the case as it stands now, after change {view.sequence}, without a name or a calendar date. Every
+            number in it leads back to the ledger.
+          </p>
+          <div className="documents-ways">
+            <Way
+              name="Deck"
+              says="one page a moment, for the projector (PPTX)"
+              hint="1"
+              make={() => making.start("deck")}
+              busy={making.busy}
+            />
+            <Way
+              name="Hand-out"
+              says="two or three pages to read (PDF)"
+              hint="2"
+              make={() => making.start("handout")}
+              busy={making.busy}
+            />
+          </div>
+          <Progress job={making.job} error={making.error} />
+        </section>
+        <section className="documents-made">
+          <h2>Made so far</h2>
+          {documents.error && <SayRefusal of={documents.error} retry={() => void documents.refetch()} />}
+          {documents.data && list.length === 0 && <p className="quiet">None yet.</p>}
+          <ol>
+            {list.map((made: DocumentView) => (
+              <DocumentEntry
+                key={made.id}
+                caseId={caseId}
+                made={made}
+                sequence={view.sequence}
+                isFresh={made.id === making.job?.documentId}
+              />
+            ))}
+          </ol>
+        </section>
+      </main>
+    </>
+  );
+}
+
+interface WayOptions {
+  readonly name: string;
+  readonly says: string;
+  readonly hint: string;
+  readonly busy: boolean;
+  readonly make: () => void;
+}
+
+const Way = ({ name, says, hint, busy, make }: WayOptions) => (
+  <div className="documents-way">
+    <Button weight="strong" hint={hint} disabled={busy} onClick={make}>
+      {name}
+    </Button>
+    <span className="quiet">{says}</span>
+  </div>
+);
+
+/** Starts a document and follows it until it is made. */
+function useMaking(caseId: string) {
+  const client = useQueryClient();
+  const [jobId, setJobId] = useState<string>();
+  const [refused, setRefused] = useState<Refused>();
+  const job = useQuery<Job, Refused>({
+    queryKey: ["job", jobId],
+    queryFn: async () => {
+      const now = await ask<Job>(`/jobs/${jobId}`);
+      if (now.state !== "running") void client.invalidateQueries({ queryKey: ["documents", caseId] });
+      return now;
+    },
+    enabled: jobId !== undefined,
+    refetchInterval: ({ state }) => (state.data === undefined || state.data.state === "running" ? 350 : false),
+  });
+  const busy = jobId !== undefined && !job.error && (job.data === undefined || job.data.state === "running");
+  const start = (as: DocumentView["as"]) => {
+    if (busy) return;
+    setRefused(undefined);
+    ask<Job>(`/cases/${caseId}/documents`, { method: "POST", body: { as } }).then(
+      ({ id }) => setJobId(id),
+      (error: unknown) => error instanceof Refused && setRefused(error),
+    );
+  };
+  return { start, busy, job: job.data, error: refused ?? job.error ?? undefined };
+}
+
+function Progress({ job, error }: { readonly job: Job | undefined; readonly error: Refused | undefined }) {
+  if (error) return <SayRefusal of={error} />;
+  if (job?.refusal) {
+    const { code, message, facts, faults } = job.refusal;
+    return <SayRefusal of={new Refused(code, message, facts, faults)} />;
+  }
+  return (
+    <div className="documents-progress" role="status">
+      {job?.state === "running" && (
+        <>
+          <progress max={1} value={job.fraction} aria-label="Progress" />
+          <span>{job.says}</span>
+        </>
+      )}
+      {job?.state === "done" && <span>Made. It stands first in the list.</span>}
+    </div>
+  );
+}

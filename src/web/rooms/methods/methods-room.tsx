@@ -1,2 +1,58 @@
-/** Not written yet. */
-export const MethodsRoom = ({ topic }: { readonly topic: string }) => <main>{topic}</main>;
+import { Link } from "wouter";
+import type { TopicView } from "../../../server/api.ts";
+import { PageHead } from "../../parts/page-head.tsx";
+import { SayRefusal } from "../../parts/say-refusal.tsx";
+import { useTopics } from "../../record/readings.ts";
+import { wordsOfName } from "../../words/words-of-name.ts";
+import { MarkdownView } from "./markdown-view.tsx";
+import "./methods-room.css";
+
+/** How every number is computed, page by page. */
+export function MethodsRoom({ topic }: { readonly topic: string }) {
+  const topics = useTopics();
+  const shown = topics.data?.find(({ name }) => name === topic) ?? topics.data?.[0];
+  return (
+    <div className="methods">
+      <PageHead>
+        <h1 className="methods-title">Methods</h1>
+        <span className="quiet">how every number is computed</span>
+      </PageHead>
+      {topics.error && <SayRefusal of={topics.error} retry={() => void topics.refetch()} />}
+      <div className="methods-columns">
+        <nav aria-label="Computations">
+          <ul>
+            {topics.data?.map(({ name, summary }) => (
+              <li key={name}>
+                <Link href={`/methods/${name}`} aria-current={name === shown?.name ? "page" : undefined}>
+                  <span>{wordsOfName(name)}</span>
+                  <span className="quiet">{summary}</span>
+                </Link>
+              </li>
+            ))}
+          </ul>
+        </nav>
+        <main>{shown && <Page key={shown.name} topic={shown} />}</main>
+      </div>
+    </div>
+  );
+}
+
+const Page = ({ topic }: { readonly topic: TopicView }) => (
+  <article>
+    <p className="quiet">
+      {topic.name}, version {topic.version}
+    </p>
+    <MarkdownView text={topic.method} />
+    <h2>Sources</h2>
+    <ul className="methods-sources">
+      {topic.sources.map(({ id, reference, verification }) => (
+        <li key={id}>
+          {reference}{" "}
+          <span className="source-mark" data-seen={verification === "seen"}>
+            {verification === "seen" ? "seen" : "from memory"}
+          </span>
+        </li>
+      ))}
+    </ul>
+  </article>
+);

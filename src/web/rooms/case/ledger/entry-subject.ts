@@ -2,8 +2,8 @@ import type { InputPath, LedgerEntry } from "../../../../record/ledger-entry.ts"
 import type { Part } from "../../../../record/parts.ts";
 import { dayInWords } from "../../../parts/days-in-words.ts";
 import { purposeWords } from "../../../words/later-words.ts";
+import { wordsOfName } from "../../../words/words-of-name.ts";
 import { titles } from "../spine/spine-moments.ts";
-import { wordsOfName } from "./ledger-lines.ts";
 
 /** Where one input of a sum came from: in words, and the address of the place. */
 export interface InputOrigin {

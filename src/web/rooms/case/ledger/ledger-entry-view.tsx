@@ -6,8 +6,9 @@ import type { Part } from "../../../../record/parts.ts";
 import { momentInWords } from "../../../parts/days-in-words.ts";
 import { valueAt } from "../../../record/body-path.ts";
 import { useTopics } from "../../../record/readings.ts";
+import { wordsOfName } from "../../../words/words-of-name.ts";
 import { entrySubject, inputOrigin } from "./entry-subject.ts";
-import { type LedgerLine, ledgerLines, wordsOfName } from "./ledger-lines.ts";
+import { type LedgerLine, ledgerLines } from "./ledger-lines.ts";
 
 interface EntryOptions {
   readonly caseId: string;

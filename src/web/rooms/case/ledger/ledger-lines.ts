@@ -2,6 +2,7 @@ import type { Interval } from "../../../../core/basis.ts";
 import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
 import { intervalInWords, quantityInWords } from "../../../parts/figures-in-words.ts";
 import { valueAt } from "../../../record/body-path.ts";
+import { wordsOfName } from "../../../words/words-of-name.ts";
 
 /** How one value of a topic's output is read. */
 interface Shown {
@@ -85,10 +86,4 @@ function guessed(output: unknown): readonly Shown[] {
     const [ending, unit] = unitOfName.find(([end]) => end.test(at)) ?? [/$^/, ""];
     return [{ at, name: wordsOfName(at.replace(ending, "")), unit }];
   });
-}
-
-/** `canalOnFilmMm` as `Canal on film mm`. */
-export function wordsOfName(name: string): string {
-  const spaced = name.replace(/([a-z\d])([A-Z])/g, (_, end: string, start: string) => `${end} ${start.toLowerCase()}`);
-  return spaced.charAt(0).toUpperCase() + spaced.slice(1);
 }

@@ -1,0 +1,84 @@
+import { useState } from "react";
+import type { DocumentView } from "../../../server/api.ts";
+import { Button } from "../../parts/button.tsx";
+import { momentInWords } from "../../parts/days-in-words.ts";
+import { Dialog } from "../../parts/dialog.tsx";
+import { bytesInWords, countOf } from "../../parts/figures-in-words.ts";
+import { SayRefusal } from "../../parts/say-refusal.tsx";
+import { useCase } from "../../record/case-access.tsx";
+import { useLedgerEntry } from "../../record/readings.ts";
+import { wordsOfName } from "../../words/words-of-name.ts";
+import { LedgerEntryView } from "../case/ledger/ledger-entry-view.tsx";
+
+interface DocumentEntryOptions {
+  readonly caseId: string;
+  readonly made: DocumentView;
+  /** Where the record stands now. */
+  readonly sequence: number;
+  readonly isFresh: boolean;
+}
+
+const kinds = { deck: "Deck", handout: "Hand-out" } as const;
+
+/** One document that left the bench: what it is, what it tells, which numbers it carries. */
+export function DocumentEntry({ caseId, made, sequence, isFresh }: DocumentEntryOptions) {
+  const [open, setOpen] = useState(isFresh);
+  const [shown, setShown] = useState<string>();
+  const since = sequence - made.sequence;
+  return (
+    <li className="document-entry" data-fresh={isFresh}>
+      <div className="document-line">
+        <strong>{kinds[made.as]}</strong>
+        <span>{momentInWords(made.at)}</span>
+        <span className="quiet">
+          {made.who} · {bytesInWords(made.bytes)} · up to change {made.sequence}
+        </span>
+        <a className="button" href={`/api/documents/${made.id}/file`} download={made.fileName}>
+          Save the file
+        </a>
+      </div>
+      <p className="document-since" data-old={since > 0}>
+        {since > 0
+          ? `◇ The record has changed since: ${countOf(since, "change")} later.`
+          : "● It tells the record as it stands."}
+      </p>
+      {made.numbers.length > 0 && (
+        <Button weight="bare" aria-expanded={open} onClick={() => setOpen(!open)}>
+          {countOf(made.numbers.length, "number")} in it
+        </Button>
+      )}
+      {open && (
+        <ul className="document-numbers">
+          {made.numbers.map(({ ledgerEntry, path, text }) => (
+            <li key={ledgerEntry + path}>
+              <Button weight="bare" onClick={() => setShown(ledgerEntry)}>
+                {text}
+              </Button>
+              <span className="quiet">{wordsOfName(path)}</span>
+            </li>
+          ))}
+        </ul>
+      )}
+      {shown !== undefined && <EntryDialog caseId={caseId} entryId={shown} close={() => setShown(undefined)} />}
+    </li>
+  );
+}
+
+interface EntryDialogOptions {
+  readonly caseId: string;
+  readonly entryId: string;
+  readonly close: () => void;
+}
+
+function EntryDialog({ caseId, entryId, close }: EntryDialogOptions) {
+  const entry = useLedgerEntry(entryId);
+  const { view } = useCase(caseId);
+  const holds = view?.ledger.some(({ id }) => id === entryId) ?? true;
+  return (
+    <Dialog title="From the ledger" close={close}>
+      {entry.error && <SayRefusal of={entry.error} />}
+      {!holds && <p className="look">This entry no longer holds: its input or its method has changed since.</p>}
+      {entry.data && <LedgerEntryView caseId={caseId} entry={entry.data} parts={view?.parts ?? []} open />}
+    </Dialog>
+  );
+}

@@ -1,6 +1,6 @@
 // Builds dist/ (the program and its pages) where the sources differ from those it was built from, by their content.
 import { createHash } from "node:crypto";
-import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { root } from "./root.mjs";
 
@@ -11,23 +11,45 @@ export async function ensureBuilt() {
   const now = sourcesHash();
   if (existsSync(stampFile) && readFileSync(stampFile, "utf8") === now) return;
   console.log("Building (once for each version) ...");
-  rmSync(join(root, "dist"), { recursive: true, force: true });
+  const next = join(root, `dist.${process.pid}.part`);
+  try {
+    await buildInto(next);
+    writeFileSync(join(next, ".canalog-built"), now);
+    putInPlace(next);
+  } finally {
+    rmSync(next, { recursive: true, force: true });
+  }
+}
+
+/** The pages, and the program that serves them. */
+async function buildInto(folder) {
   const { build } = await import("vite");
-  const quiet = { logLevel: "warn", configFile: join(root, "vite.config.ts") };
-  await build({ ...quiet });
+  const quiet = { logLevel: "warn" };
+  await build({
+    ...quiet,
+    configFile: join(root, "vite.config.ts"),
+    build: { outDir: join(folder, "web"), emptyOutDir: true },
+  });
   await build({
     ...quiet,
     configFile: false,
     root,
     build: {
       ssr: join(root, "src/cli/main.ts"),
-      outDir: join(root, "dist"),
+      outDir: folder,
       emptyOutDir: false,
       target: "node20",
       rolldownOptions: { output: { entryFileNames: "canalog.mjs", chunkFileNames: "parts/[name]-[hash].mjs" } },
     },
   });
-  writeFileSync(stampFile, now);
+}
+
+/** The new build takes the old one's place at once: nobody finds half of one. */
+function putInPlace(next) {
+  const old = join(root, `dist.${process.pid}.old`);
+  if (existsSync(join(root, "dist"))) renameSync(join(root, "dist"), old);
+  renameSync(next, join(root, "dist"));
+  rmSync(old, { recursive: true, force: true });
 }
 
 function sourcesHash() {

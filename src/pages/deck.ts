@@ -10,11 +10,14 @@ import { sourcePages } from "./sections/sources.ts";
 import { visitPages } from "./sections/visits.ts";
 import { titleOf } from "./title-of.ts";
 
-/** A case as a deck: one page a moment, in the order in which it happened, sources last. */
+/** Sections in the order in which a day's pages stand. */
+const told: readonly ((source: CaseSource) => Page[])[] = [
+  ...[presentingPages, findingsPages, filmPages, diagnosisPages, anatomyPages, planPages],
+  ...[visitPages, mishapPages, handbackPages, recallPages],
+];
+
+/** A case as a deck: its pages day by day, as it happened, the sources last. */
 export function deck(source: CaseSource): PageModel {
-  const sections: ((source: CaseSource) => Page[])[] = [
-    ...[presentingPages, findingsPages, diagnosisPages, anatomyPages, planPages],
-    ...[filmPages, visitPages, mishapPages, handbackPages, recallPages, sourcePages],
-  ];
-  return { as: "deck", ...titleOf(source), pages: sections.flatMap((section) => section(source)) };
+  const pages = told.flatMap((section) => section(source)).sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
+  return { as: "deck", ...titleOf(source), pages: [...pages, ...sourcePages(source)] };
 }

@@ -50,7 +50,7 @@ function summary({ parts }: CaseSource): Page {
           },
         ]),
   ];
-  return { title: "Summary", blocks, notes: [] };
+  return { title: "Summary", on: about?.presentedOn ?? "", blocks, notes: [] };
 }
 
 /** The canal table as the last visit left it. */
@@ -59,5 +59,7 @@ function canalPages(source: CaseSource): Page[] {
   const last = visits.filter((visit) => visit.body.canals.length > 0).at(-1);
   if (last === undefined) return [];
   const from = { parts: source.parts, read: ledgerReader(source.ledger) };
-  return [{ title: "Canals as the last visit left them", blocks: canalTables(last.body, from), notes: [] }];
+  return [
+    { title: "Canals as the last visit left them", on: last.body.on, blocks: canalTables(last.body, from), notes: [] },
+  ];
 }

@@ -59,6 +59,8 @@ export type Block =
 export interface Page {
   readonly title: string;
   readonly subtitle?: string;
+  /** The day that it tells of, for the order of a deck; never printed. */
+  readonly on: string;
   readonly blocks: readonly Block[];
   /** What is said beside the page: the numbers' formulas and sources. */
   readonly notes: readonly string[];

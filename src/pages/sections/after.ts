@@ -9,6 +9,7 @@ export function mishapPages({ parts }: CaseSource): Page[] {
   const first = thePart(parts, "case")?.body.presentedOn ?? "";
   return partsOf(parts, "mishap").map(({ body }) => ({
     title: sentence(inWords(body.what)),
+    on: body.on,
     subtitle: dayWords(body.on, first),
     blocks: [{ kind: "text", heading: "Facts", lines: mishapLines(body) }, ...textBlock("Account", body.story)],
     notes: [],
@@ -47,6 +48,7 @@ export function recallPages({ parts }: CaseSource): Page[] {
   return [
     {
       title: "Recalls",
+      on: recalls.at(-1)?.body.on ?? first,
       blocks: [
         {
           kind: "table",

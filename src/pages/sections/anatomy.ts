@@ -16,6 +16,7 @@ export function anatomyPages(source: CaseSource): Page[] {
   return [
     {
       title: "Roots and canals",
+      on: thePart(source.parts, "case")?.body.presentedOn ?? "",
       ...(code === undefined ? {} : { subtitle: `Code (Ahmed and others 2017): ${code.text}` }),
       blocks: [
         { kind: "figure", figure, caption: "Section at the level of the orifices, and the course of each root" },

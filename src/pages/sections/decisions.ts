@@ -1,4 +1,4 @@
-import { partsOf, thePart } from "../../record/parts.ts";
+import { partsOf } from "../../record/parts.ts";
 import type { CaseSource } from "../case-source.ts";
 import { type Page, says } from "../page-model.ts";
 import { inWords, sentence } from "../record-words.ts";
@@ -8,6 +8,7 @@ import { textBlock } from "./presenting.ts";
 export function diagnosisPages({ parts }: CaseSource): Page[] {
   return partsOf(parts, "diagnosis").map(({ body }) => ({
     title: "Diagnosis",
+    on: body.madeOn,
     blocks: [
       { kind: "text", heading: "Pulp", lines: [says(sentence(inWords(body.pulpal)))] },
       { kind: "text", heading: "Apical tissues", lines: [says(sentence(inWords(body.apical)))] },
@@ -21,6 +22,7 @@ export function diagnosisPages({ parts }: CaseSource): Page[] {
 export function planPages({ parts }: CaseSource): Page[] {
   return partsOf(parts, "plan").map(({ body }) => ({
     title: "Options and choice",
+    on: body.madeOn,
     blocks: [
       {
         kind: "table" as const,
@@ -47,10 +49,9 @@ export function planPages({ parts }: CaseSource): Page[] {
 
 /** The tooth handed back: what must be restored by when, and what a later re-entry must know. */
 export function handbackPages({ parts }: CaseSource): Page[] {
-  const first = thePart(parts, "case")?.body.presentedOn;
-  if (first === undefined) return [];
   return partsOf(parts, "handback").map(({ body }) => ({
     title: "Hand-back",
+    on: body.on,
     blocks: [
       ...textBlock("To be restored with", body.restoreWith),
       ...textBlock("Orifices marked by", body.orificesMarkedBy),

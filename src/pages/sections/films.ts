@@ -16,6 +16,7 @@ export function filmPages(source: CaseSource): Page[] {
     return {
       title: sentence(`${inWords(film.body.purpose)} film`),
       subtitle: filmWords(film.body, first),
+      on: film.body.takenOn,
       blocks: [filmBlock(film, marks, read), ...(measures === undefined ? [] : [measures]), scaleLines(film, read)],
       notes: notesOf(film, marks, source),
     };

@@ -12,6 +12,7 @@ export function findingsPages({ parts }: CaseSource): Page[] {
   const sheets = partsOf(parts, "findings").sort((a, b) => ((dayOf(a) ?? "") < (dayOf(b) ?? "") ? -1 : 1));
   return sheets.map(({ body }) => ({
     title: "Findings",
+    on: body.takenOn,
     blocks: [
       testTable(body),
       { kind: "text", heading: "Asked, seen and read", lines: [...asked(body), ...seen(body), ...onFilm(body)] },

@@ -13,7 +13,7 @@ export function presentingPages({ parts }: CaseSource): Page[] {
     ...textBlock("This tooth until now", about.background),
     ...medicalBlock(partsOf(parts, "medicalHistory").at(-1)?.body),
   ];
-  return blocks.length === 0 ? [] : [{ title: "Presenting", blocks, notes: [] }];
+  return blocks.length === 0 ? [] : [{ title: "Presenting", on: about.presentedOn, blocks, notes: [] }];
 }
 
 /** A heading with the person's own words, paragraph by paragraph; nothing where there are none. */

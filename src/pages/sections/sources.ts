@@ -30,7 +30,7 @@ export function sourcePages(source: CaseSource): Page[] {
       : []),
     { kind: "text" as const, heading: "Cautions", lines: [says(caution)] },
   ];
-  return [{ title: "Sources", blocks, notes: [] }];
+  return [{ title: "Sources", on: "", blocks, notes: [] }];
 }
 
 /** What stands under every document. */

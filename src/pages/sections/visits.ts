@@ -15,6 +15,7 @@ export function visitPages(source: CaseSource): Page[] {
   const visits = partsOf(source.parts, "visit").sort((a, b) => (a.body.on < b.body.on ? -1 : 1));
   return visits.map(({ body }, index) => ({
     title: `Visit ${index + 1}`,
+    on: body.on,
     subtitle: [
       dayWords(body.on, first),
       body.minutes === undefined ? "" : `${body.minutes} min`,

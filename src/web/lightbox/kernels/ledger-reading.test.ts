@@ -46,6 +46,8 @@ describe("reading the ledger", () => {
   it("says why a number is absent: one value, or all of them", () => {
     expect(whyAbsent(entry, "weineDeg")).toBe("too short");
     expect(whyAbsent(refused, "lengthMm")).toBe("the film has no scale");
+    const faulty = { ...refused, refused: ["known[0].to: it coincides with from", "no scale: mark one"] };
+    expect(whyAbsent(faulty, "lengthMm")).toBe("it coincides with from; no scale: mark one");
     expect(whyAbsent(entry, "lengthMm")).toBeUndefined();
   });
 

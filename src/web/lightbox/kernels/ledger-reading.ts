@@ -58,8 +58,14 @@ export function besideNumbers(entry: LedgerEntry | undefined): {
 
 /** Why a number is absent, in the entry's own words. */
 export function whyAbsent(entry: LedgerEntry | undefined, name: string): string | undefined {
-  return besideNumbers(entry).notComputed.find((one) => one.name === name)?.why ?? entry?.refused?.join("; ");
+  return (
+    besideNumbers(entry).notComputed.find((one) => one.name === name)?.why ??
+    entry?.refused?.map(withoutPath).join("; ")
+  );
 }
+
+/** A refused line begins with the path of the input it objects to, which says nothing to who reads it beside a film. */
+const withoutPath = (line: string): string => line.replace(/^[A-Za-z][\w.[\]]*: /, "");
 
 const course = z.looseObject({
   profile: z.array(z.looseObject({ sMm: z.number(), curvaturePerMm: z.number() })),

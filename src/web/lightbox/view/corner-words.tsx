@@ -72,7 +72,7 @@ function ViewWords({ box }: { box: LightBox }) {
     <div className="corner-view">
       {box.tool.state.tool === "window" && <p>{windowText(box.window)}</p>}
       {original !== undefined && (!isOriginal || box.window.invert) && (
-        <Button weight="bare" hint="a" onClick={reset}>
+        <Button weight="bare" hint="A" onClick={reset}>
           reset window
         </Button>
       )}

@@ -48,7 +48,7 @@ function NoCourse({ box, hasCourses }: { box: LightBox; hasCourses: boolean }) {
           ? "Press a course on the film, or its line below, to read its measures."
           : "Mark the orifice, follow the canal, end at the apex: the line keeps to the canal by itself, and every point can be moved afterwards."}
       </p>
-      <Button weight={hasCourses ? "plain" : "strong"} hint="t" onClick={trace}>
+      <Button weight={hasCourses ? "plain" : "strong"} hint="T" onClick={trace}>
         Trace a canal
       </Button>
     </section>

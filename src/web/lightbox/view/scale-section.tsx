@@ -29,7 +29,7 @@ export function ScaleSection({ box, ledger }: { readonly box: LightBox; readonly
       )}
       <FileSays film={box.film} />
       <Cautions entry={entry} />
-      <Button hint="k" onClick={known}>
+      <Button hint="K" onClick={known}>
         Mark a known length
       </Button>
     </section>

@@ -8,7 +8,7 @@ export const NoFilms = ({ open }: { readonly open: () => void }) => (
       Drop a film here, paste one, or open a file: DICOM, PNG or JPEG. A picture that holds several films can be taken
       in part by part. Nothing that a file says about a person is kept, and nothing leaves this machine.
     </p>
-    <Button weight="strong" hint="f" onClick={open}>
+    <Button weight="strong" hint="F" onClick={open}>
       Open a film
     </Button>
   </main>

@@ -181,7 +181,7 @@ function ChoiceFields({ choice, set }: { choice: ImportChoice; set: (choice: Imp
         />
         <span>Turn the grey levels: what is dark here is dense</span>
       </label>
-      <label>
+      <label className="import-day">
         <span className="field-label">Taken on</span>
         <input
           type="date"

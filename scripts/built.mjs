@@ -24,7 +24,7 @@ export async function ensureBuilt() {
 /** The pages, and the program that serves them. */
 async function buildInto(folder) {
   const { build } = await import("vite");
-  const quiet = { logLevel: "warn" };
+  const quiet = { logLevel: "error" };
   await build({
     ...quiet,
     configFile: join(root, "vite.config.ts"),

@@ -44,10 +44,20 @@ export function openDatabase(file: string): OpenDatabase {
         .map(String)
         .filter((says) => says !== "ok"),
     close: async () => {
-      if (raw.open) raw.pragma("wal_checkpoint(TRUNCATE)");
+      if (raw.open) checkpoint(raw);
       await db.destroy();
+      if (raw.open) raw.close();
     },
   };
+}
+
+/** A full disk can't take the log into the main file; the log then stays and is read at the next start. */
+function checkpoint(raw: Database.Database): void {
+  try {
+    raw.pragma("wal_checkpoint(TRUNCATE)");
+  } catch {
+    // Nothing is lost: see above.
+  }
 }
 
 function rowsOf(answer: unknown): unknown[] {

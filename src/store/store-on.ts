@@ -67,8 +67,11 @@ export function storeOn(database: OpenDatabase, home: string, lock: HomeLock | u
     readDocument: (id) => readDocument(db, home, id),
     verify: (progress) => verify(database, home, progress),
     close: async () => {
-      await database.close();
-      lock?.release();
+      try {
+        await database.close();
+      } finally {
+        lock?.release();
+      }
     },
   };
   return refusing(store, home);

@@ -1,0 +1,30 @@
+import { spawn } from "node:child_process";
+import { once } from "node:events";
+import { mkdirSync } from "node:fs";
+import { join, resolve } from "node:path";
+import { rolldown } from "rolldown";
+
+const cache = resolve("node_modules/.cache");
+
+/** The writer as one plain file that Node runs as it is; gives its path. */
+export async function buildWriter(): Promise<string> {
+  mkdirSync(cache, { recursive: true });
+  const file = join(cache, `writer-${process.pid}.mjs`);
+  const bundle = await rolldown({ input: resolve("test/soak/writer.ts"), platform: "node", external: /^[^./]/ });
+  await bundle.write({ file, format: "esm" });
+  await bundle.close();
+  return file;
+}
+
+/** Lets the writer record into a home, kills it some ms after its first word, and gives the lines it said until then. */
+export async function killWriter(writer: string, home: string, afterMs: number): Promise<string[]> {
+  const child = spawn(process.execPath, [writer, home], { stdio: ["ignore", "pipe", "inherit"] });
+  let said = "";
+  child.stdout.on("data", (piece: Buffer) => {
+    if (said === "") setTimeout(() => child.kill("SIGKILL"), afterMs);
+    said += piece.toString();
+  });
+  await once(child, "close");
+  // The last line may be cut; only whole lines were acknowledged.
+  return said.split("\n").slice(0, -1);
+}

@@ -2,18 +2,21 @@ import { spawn } from "node:child_process";
 import { once } from "node:events";
 import { mkdirSync } from "node:fs";
 import { join, resolve } from "node:path";
-import { rolldown } from "rolldown";
+import { build } from "vite";
 
 const cache = resolve("node_modules/.cache");
 
 /** The writer as one plain file that Node runs as it is; gives its path. */
 export async function buildWriter(): Promise<string> {
   mkdirSync(cache, { recursive: true });
-  const file = join(cache, `writer-${process.pid}.mjs`);
-  const bundle = await rolldown({ input: resolve("test/soak/writer.ts"), platform: "node", external: /^[^./]/ });
-  await bundle.write({ file, format: "esm" });
-  await bundle.close();
-  return file;
+  const name = `writer-${process.pid}.mjs`;
+  const output = { entryFileNames: name };
+  await build({
+    configFile: false,
+    logLevel: "silent",
+    build: { ssr: resolve("test/soak/writer.ts"), outDir: cache, emptyOutDir: false, rollupOptions: { output } },
+  });
+  return join(cache, name);
 }
 
 /** Lets the writer record into a home, kills it some ms after its first word, and gives the lines it said until then. */

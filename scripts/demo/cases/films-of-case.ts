@@ -1,8 +1,9 @@
 import { seededRandom } from "../../../src/core/statistics/seeded-random.ts";
 import type { BodyOf } from "../../../src/record/parts.ts";
 import { dayAfter } from "./calendar.ts";
-import { type Moment, type Writing, write } from "./case-of-moments.ts";
+import { type Moment, write } from "./case-of-moments.ts";
 import type { FilmOnList } from "./film-list.ts";
+import type { FilmRecipe, FilmsPlan } from "./film-recipe.ts";
 import { marksOfFilm } from "./marks-of-film.ts";
 
 /** The films of one case: the moments in which they were taken and marked, and their ids by day. */
@@ -12,82 +13,64 @@ export interface FilmsOfCase {
   readonly on: (day: string) => readonly string[];
 }
 
-/** The days that the films of a case belong to. */
-export interface FilmDays {
-  /** Day 0 of the film list. */
-  readonly firstDay: string;
-  /** The days of its visits; a film of such a day belongs to that visit. */
-  readonly visitsOn: readonly string[];
-}
-
-/** The films of a case from the list, each with what was marked on it. */
-export function filmsOfCase(caseId: string, list: readonly FilmOnList[], days: FilmDays): FilmsOfCase {
-  const own = list.filter((film) => film.case === caseId);
-  const taken = own.map((film, index) => ({
-    film,
-    id: `film-${index + 1}`,
-    day: dayAfter(days.firstDay, film.dayFromFirstVisit),
-  }));
+/**
+ * The films of a case from the list, each with what was marked on it.
+ * @throws RangeError for a film that the case has no recipe for
+ */
+export function filmsOfCase(plan: FilmsPlan, list: readonly FilmOnList[]): FilmsOfCase {
+  const taken = list
+    .filter((film) => film.case === plan.listedAs)
+    .map((film) => ({ film, recipe: recipeOf(film, plan), day: dayAfter(plan.firstDay, film.dayFromFirstVisit) }));
   return {
-    moments: taken.map(({ film, id, day }, index) => momentOf(film, { id, day, index, seed: seedOf(caseId, index) })),
-    on: (day) => taken.filter((one) => one.day === day).map(({ id }) => id),
+    moments: taken.map((one) => momentOf(one, (listed) => plan.renamed[listed] ?? listed)),
+    on: (day) => taken.filter((one) => one.day === day).map(({ recipe }) => recipe.id),
   };
 }
 
+function recipeOf(film: FilmOnList, { recipes }: FilmsPlan): FilmRecipe {
+  const found = recipes[film.file.replace(/\.png$/, "")];
+  if (found === undefined) throw new RangeError(`Cannot tell of the film ${film.file}: its case has no recipe for it`);
+  return found;
+}
+
 interface Taken {
-  readonly id: string;
+  readonly film: FilmOnList;
+  readonly recipe: FilmRecipe;
   readonly day: string;
-  /** Its place in the case, from 0. */
-  readonly index: number;
-  readonly seed: number;
 }
 
-function momentOf(film: FilmOnList, { id, day, index, seed }: Taken): Moment {
-  const marks = marksOfFilm(film, id, seededRandom(seed));
-  const writes: Writing[] = [write("film", id, filmBody(film, day)), ...marks];
-  return { day, time: `08:${String(10 + index).padStart(2, "0")}`, words: wordsOf(film, marks.length), writes };
+function momentOf({ film, recipe, day }: Taken, nameOf: (listed: string) => string): Moment {
+  const marks = marksOfFilm({ film, recipe, nameOf }, seededRandom(seedOf(film.file)));
+  const { time, words } = recipe;
+  return { day, time, words, writes: [write("film", recipe.id, filmBody({ film, recipe, day })), ...marks] };
 }
 
-const seedOf = (caseId: string, index: number): number =>
-  [...caseId].reduce((sum, sign) => (sum * 31 + sign.charCodeAt(0)) % 1_000_003, 7) + index * 97;
+/** A seed from a name, so that one film's clicks do not depend on the others. */
+const seedOf = (name: string): number =>
+  [...name].reduce((sum, sign) => (sum * 31 + sign.charCodeAt(0)) % 1_000_003, 7);
 
-const kindWords: Readonly<Record<FilmOnList["kind"], string>> = {
-  diagnostic: "Diagnostic film",
-  angled: "Angled film",
-  workingLength: "Film for working length",
-  masterCone: "Film with cones",
-  final: "Final film",
-  recall: "Recall film",
-  other: "Film",
-};
-
-const wordsOf = (film: FilmOnList, marks: number): string =>
-  `${kindWords[film.kind]} taken${marks === 0 ? "" : ", calibrated and marked"}`;
-
-function filmBody(film: FilmOnList, day: string): BodyOf<"film"> {
-  const { horizontalAngleDeg, verticalAngleDeg, detectorSpacingMm, magnification } = film;
+function filmBody({ film, recipe, day }: Taken): BodyOf<"film"> {
   return {
     hash: film.sha256,
     columns: film.columns,
     rows: film.rows,
-    bitsStored: film.bitsStored ?? 16,
+    bitsStored: 16,
     takenOn: day,
-    purpose: film.kind,
-    ...(horizontalAngleDeg === undefined ? {} : { horizontalAngleDeg }),
-    ...(verticalAngleDeg === undefined ? {} : { verticalAngleDeg }),
+    purpose: recipe.purpose ?? film.kind,
+    ...(recipe.visit === undefined ? {} : { visit: recipe.visit }),
+    horizontalAngleDeg: film.horizontalAngleDeg,
+    verticalAngleDeg: film.verticalAngleDeg,
     receptor: film.receptor,
-    uRunsTo: film.uRunsTo ?? "distal",
+    uRunsTo: film.rightIs,
     technical: {
       sourceFormat: "png",
       sourceSha256: film.sha256,
-      ...(detectorSpacingMm === undefined
-        ? {}
-        : { detectorSpacingMm: [detectorSpacingMm, detectorSpacingMm] as [number, number] }),
-      ...(magnification === undefined ? {} : { magnification }),
+      detectorSpacingMm: [film.detectorSpacingMm, film.detectorSpacingMm],
+      magnification: film.magnification,
       wasColour: false,
       lossy: false,
       inverted: false,
     },
-    caption: "",
+    caption: recipe.caption,
   };
 }

@@ -1,56 +1,114 @@
 import type { SeededRandom } from "../../../src/core/statistics/seeded-random.ts";
 import { type Writing, write } from "./case-of-moments.ts";
 import { clicked, clickedCourse, clickSigmaPx } from "./clicked-course.ts";
+import { beforeEnd, fromStop, type OnFilm } from "./film-line.ts";
 import type { FilmOnList } from "./film-list.ts";
+import type { FilmRecipe } from "./film-recipe.ts";
 
-/** What a careful person marked on a film: the instrument of known length, each canal's course, and its apex. */
-export function marksOfFilm(film: FilmOnList, id: string, random: SeededRandom): Writing[] {
-  const { knownLength, canals } = film.truth;
-  const known =
-    knownLength === undefined
-      ? []
-      : [
-          write("mark", `${id}-known`, {
-            film: id,
-            sigmaPx: clickSigmaPx,
-            shape: "knownLength",
-            object: "instrument",
-            lengthMm: knownLength.lengthMm,
-            from: clicked(knownLength.from, random),
-            to: clicked(knownLength.to, random),
-          }),
-        ];
+/** A film with its recipe, and its canals and instruments under the names that the case gives them. */
+export interface FilmToMark {
+  readonly film: FilmOnList;
+  readonly recipe: FilmRecipe;
+  readonly nameOf: (listed: string) => string;
+}
+
+type Known = { readonly lengthMm: number; readonly from: OnFilm; readonly to: OnFilm };
+
+/** What a careful person marked on a film: known lengths, courses with their ends, a lesion's edge, a stretch. */
+export function marksOfFilm(toMark: FilmToMark, random: SeededRandom): Writing[] {
+  const { film, recipe, nameOf } = toMark;
+  const canals = renamed<readonly OnFilm[]>(film.truth.canals, nameOf);
+  const known = renamed<Known>(film.truth.knownLengths ?? {}, nameOf);
+  const shared = { film: recipe.id, sigmaPx: clickSigmaPx };
   return [
-    ...known,
-    ...Object.entries(canals).flatMap(([canal, course]) => marksOfCanal({ canal, course, id }, random)),
+    ...(recipe.known ?? []).flatMap((canal) => knownMark({ canal, known: known.get(canal), shared }, random)),
+    ...(recipe.traces?.canals ?? []).flatMap((canal) =>
+      courseMarks({ canal, course: courseOf(canal, canals, known, recipe), shared, recipe }, random),
+    ),
+    ...lesionMark(toMark, canals.get(recipe.lesionAt ?? ""), random),
+    ...stretchMark(toMark, canals.get(recipe.stretch?.canal ?? ""), random),
   ];
 }
 
-interface CanalOnFilm {
+const renamed = <Thing>(named: Readonly<Record<string, Thing>>, nameOf: (listed: string) => string) =>
+  new Map(Object.entries(named).map(([name, thing]) => [nameOf(name), thing]));
+
+interface Shared {
+  readonly film: string;
+  readonly sigmaPx: number;
+}
+
+function knownMark(
+  { canal, known, shared }: { canal: string; known: Known | undefined; shared: Shared },
+  random: SeededRandom,
+): Writing[] {
+  if (known === undefined) return [];
+  const [from, to] = [clicked(known.from, random), clicked(known.to, random)];
+  const body = { ...shared, shape: "knownLength" as const, object: "instrument" as const };
+  return [
+    write("mark", `${shared.film}-known-${canal.toLowerCase()}`, { ...body, lengthMm: known.lengthMm, from, to }),
+  ];
+}
+
+function courseOf(
+  canal: string,
+  canals: ReadonlyMap<string, readonly OnFilm[]>,
+  known: ReadonlyMap<string, Known>,
+  { traces }: FilmRecipe,
+): readonly OnFilm[] | undefined {
+  const course = canals.get(canal);
+  const stop = known.get(canal)?.from;
+  if (course === undefined || traces?.from === "orifice" || stop === undefined) return course;
+  return [...fromStop(stop, course), ...course];
+}
+
+interface CourseToMark {
   readonly canal: string;
-  readonly course: readonly (readonly [number, number])[];
-  readonly id: string;
+  readonly course: readonly OnFilm[] | undefined;
+  readonly shared: Shared;
+  readonly recipe: FilmRecipe;
 }
 
-function marksOfCanal({ canal, course, id }: CanalOnFilm, random: SeededRandom): Writing[] {
-  const end = course.at(-1);
-  if (course.length < 2 || end === undefined) return [];
-  const name = canal.toLowerCase();
+function courseMarks({ canal, course, shared, recipe }: CourseToMark, random: SeededRandom): Writing[] {
+  const end = course?.at(-1);
+  if (course === undefined || end === undefined) return [];
+  const id = `${shared.film}-${canal.toLowerCase()}`;
+  const polarity = recipe.traces?.polarity ?? "dark";
+  const what = `foramen of ${canal}`;
   return [
-    write("mark", `${id}-${name}`, {
-      film: id,
-      sigmaPx: clickSigmaPx,
-      shape: "trace",
-      canal,
-      polarity: "dark",
-      ...clickedCourse(course, random),
-    }),
-    write("mark", `${id}-${name}-apex`, {
-      film: id,
-      sigmaPx: clickSigmaPx,
-      shape: "spot",
-      what: `foramen of ${canal}`,
-      at: clicked(end, random),
-    }),
+    write("mark", id, { ...shared, shape: "trace", canal, polarity, ...clickedCourse(course, random) }),
+    write("mark", `${id}-end`, { ...shared, shape: "spot", what, at: clicked(end, random) }),
   ];
+}
+
+/** The edge of a lesion, as round as the list says, around a place just beyond the foramen. */
+function lesionMark(
+  { film, recipe }: FilmToMark,
+  canal: readonly OnFilm[] | undefined,
+  random: SeededRandom,
+): Writing[] {
+  const end = canal?.at(-1);
+  const radiusPx = (film.truth.lesionRadiusMm * film.magnification) / film.detectorSpacingMm;
+  if (end === undefined || radiusPx < 10) return [];
+  const middle: OnFilm = [end[0], end[1] + (film.apexIs === "up" ? -0.35 : 0.35) * radiusPx];
+  const points = Array.from({ length: 36 }, (_, at): [number, number] => {
+    const turn = (2 * Math.PI * at) / 36;
+    return clicked([middle[0] + radiusPx * Math.cos(turn), middle[1] + radiusPx * Math.sin(turn)], random);
+  });
+  const body = { film: recipe.id, sigmaPx: 3, shape: "outline" as const, what: `lesion at ${recipe.lesionAt ?? ""}` };
+  return [write("mark", `${recipe.id}-lesion`, { ...body, points })];
+}
+
+function stretchMark(
+  { film, recipe }: FilmToMark,
+  canal: readonly OnFilm[] | undefined,
+  random: SeededRandom,
+): Writing[] {
+  if (canal === undefined || recipe.stretch === undefined) return [];
+  const { what, fromMm, toMm } = recipe.stretch;
+  const pxPerMm = film.magnification / film.detectorSpacingMm;
+  const [from, to] = [fromMm, toMm].map((mm) => clicked(beforeEnd(canal, mm * pxPerMm), random));
+  if (from === undefined || to === undefined) return [];
+  const body = { film: recipe.id, sigmaPx: clickSigmaPx, shape: "distance" as const, what, from, to };
+  return [write("mark", `${recipe.id}-stretch`, body)];
 }

@@ -20,7 +20,7 @@ const presenting: Moment = {
       referredFor:
         "Assessment and retreatment of 26 if it can be kept. A film taken for a check-up showed a dark area at the mesiobuccal root.",
       background:
-        "Root canal treatment nine years ago elsewhere, in one visit as the patient remembers it; no record and no film of it could be had. Full crown a year later, still in place, margins without a gap. No complaint until about four months ago.\n26 carries the left side: 27 is sound, 36 and 37 are present and meet it.",
+        "Root canal treatment nine years ago elsewhere, in one visit as the patient remembers it; no record and no film of it could be had. An amalgam filling over a base was placed soon after and is still there; the cusps were never covered. No complaint until about four months ago.\n26 carries the left side: 27 is sound, 36 and 37 are present and meet it.",
       demo: true,
     }),
   ],
@@ -92,22 +92,22 @@ const findings: Moment = {
         sinusTract: "none",
         caries: "none",
         crack: "none",
-        restoration: "full crown, metal and ceramic, margins closed all round",
+        restoration: "amalgam, mesial and occlusal, worn at the margin; no crown",
         fever: "no",
       },
       onFilm: {
         ligament: "widened",
         lamina: "lost",
         lucency: "apical",
-        lucencyMm: 5,
+        lucencyMm: 4.5,
         sclerosis: "no",
         resorption: "none",
         apex: "closed",
         calcified: "no",
         earlierFilling: "present",
-        earlierFillingEndMm: 2,
+        earlierFillingEndMm: 2.5,
       },
-      note: "The filling of the mesiobuccal root lies to the buccal of the root's middle on the angled film: room for a second canal on the palatal side. Fillings of the distobuccal and palatal roots reach to 1 mm short, their ligament is normal. No isolated deep probing, so no sign of a split root. Bite test with a stick on each cusp: pain on the mesiobuccal cusp on closing, not on release.",
+      note: "The filling of the mesiobuccal root lies to the buccal of the root's middle on the angled film: room for a second canal on the palatal side. Fillings of the distobuccal and palatal roots end 2 mm short and have voids, but their ligament is normal. No isolated deep probing, so no sign of a split root. Bite test with a stick on each cusp: pain on the mesiobuccal cusp on closing, not on release.",
     }),
   ],
 };
@@ -143,12 +143,12 @@ const plan: Moment = {
         },
         {
           way: "retreat",
-          forIt: "Reaches the missed canal through the crown; crown margins are closed and it can be kept",
-          againstIt: "Two visits; crown may chip; instruments may break or ledge in a canal shaped before",
+          forIt: "Reaches the missed canal; the old filling must be renewed anyway and the cusps covered",
+          againstIt: "Two visits; instruments may break or ledge in a canal shaped before",
         },
         {
           way: "surgery",
-          forIt: "Short, leaves the crown untouched",
+          forIt: "Short, one visit",
           againstIt:
             "Leaves the untreated canal infected above the cut; sinus near; antiresorptive; second choice if retreatment fails",
         },
@@ -160,12 +160,12 @@ const plan: Moment = {
       ],
       chosen: "retreat",
       because:
-        "The likely cause is an untreated canal, and only retreatment reaches it. After retreatment of teeth with a lesion about four in five heal, and nearly all are still in place after four years. Surgery stays open afterwards; extraction does not come back. The patient wants to keep the tooth and accepts that the crown may have to be renewed.",
+        "The likely cause is an untreated canal, and only retreatment reaches it. After retreatment of teeth with a lesion about four in five heal, and nearly all are still in place after four years. Surgery stays open afterwards; extraction does not come back. The patient wants to keep the tooth and accepts that its cusps must be covered afterwards.",
       visitsExpected: 2,
       risksNamed: [
         "pain for some days after each visit",
         "an instrument may break in a canal",
-        "the crown may chip or come off",
+        "a cusp may break before it is covered",
         "a perforation may cost the tooth",
         "one in five lesions does not heal; surgery or loss may follow",
       ],
@@ -186,7 +186,7 @@ const consent: Moment = {
       answer: "agreed",
       capacity: "has",
       imagesFor: ["treatment", "teaching"],
-      note: "All four ways were explained with their outlook. Asked whether the crown stays: told that it is opened and filled, and renewed only if it chips. Given the written sheet, took it home, signed at the first visit.",
+      note: "All four ways were explained with their outlook. Asked whether the tooth then needs a crown: yes, or another restoration over all its cusps. Given the written sheet, took it home, signed at the first visit.",
     }),
   ],
 };

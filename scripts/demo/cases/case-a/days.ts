@@ -8,8 +8,8 @@ export const days = {
   firstVisit: dayAfter(presented, 14),
   secondVisit: dayAfter(presented, 28),
   crown: dayAfter(presented, 49),
-  sixMonths: dayAfter(presented, 28 + 184),
-  twelveMonths: dayAfter(presented, 28 + 366),
-  twentyFourMonths: dayAfter(presented, 28 + 733),
-  next: dayAfter(presented, 28 + 1463),
+  sixMonths: dayAfter(presented, 28 + 182),
+  twelveMonths: dayAfter(presented, 28 + 365),
+  twentyFourMonths: dayAfter(presented, 28 + 730),
+  next: dayAfter(presented, 28 + 1457),
 } as const;

@@ -65,16 +65,16 @@ const instruments: Visit["instruments"] = [
   { canal: "P", size: 30, taper: 0.09, ...driven, rpm: 500, seconds: 25, depthMm: 8 },
   { canal: "DB", size: 25, taper: 0.08, ...driven, rpm: 500, seconds: 20, depthMm: 9 },
   { canal: "MB1", size: 25, taper: 0.08, ...driven, rpm: 500, seconds: 20, depthMm: 9 },
-  { canal: "P", size: 20, taper: 0.02, ...hand, depthMm: 21 },
-  { canal: "DB", size: 15, taper: 0.02, ...hand, depthMm: 18.5 },
-  { canal: "MB1", size: 10, taper: 0.02, ...hand, depthMm: 20 },
-  { canal: "MB2", size: 8, taper: 0.02, ...hand, depthMm: 19.5 },
-  { canal: "MB2", size: 10, taper: 0.02, ...hand, depthMm: 19.5 },
-  { canal: "MB2", size: 20, taper: 0.04, ...driven, seconds: 18, depthMm: 19.5 },
-  { canal: "MB2", size: 25, taper: 0.04, ...driven, seconds: 15, depthMm: 19.5 },
-  { canal: "P", size: 40, taper: 0.04, ...driven, seconds: 16, depthMm: 21 },
-  { canal: "DB", size: 30, taper: 0.04, ...driven, seconds: 15, depthMm: 18.5 },
-  { canal: "MB1", size: 20, taper: 0.04, ...driven, seconds: 16, depthMm: 20 },
+  { canal: "P", size: 20, taper: 0.02, ...hand, depthMm: 20.5 },
+  { canal: "DB", size: 15, taper: 0.02, ...hand, depthMm: 19 },
+  { canal: "MB1", size: 10, taper: 0.02, ...hand, depthMm: 20.5 },
+  { canal: "MB2", size: 8, taper: 0.02, ...hand, depthMm: 20 },
+  { canal: "MB2", size: 10, taper: 0.02, ...hand, depthMm: 20 },
+  { canal: "MB2", size: 20, taper: 0.04, ...driven, seconds: 18, depthMm: 20 },
+  { canal: "MB2", size: 25, taper: 0.04, ...driven, seconds: 15, depthMm: 20 },
+  { canal: "P", size: 40, taper: 0.04, ...driven, seconds: 16, depthMm: 20.5 },
+  { canal: "DB", size: 30, taper: 0.05, ...driven, seconds: 15, depthMm: 19 },
+  { canal: "MB1", size: 20, taper: 0.04, ...driven, seconds: 16, depthMm: 20.5 },
   { canal: "MB1", size: 25, taper: 0.06, ...driven, seconds: 34, depthMm: 19 },
 ];
 
@@ -90,16 +90,16 @@ const canals: Visit["canals"] = [
     ...{ apicalSize: 20, taper: 0.04 },
   },
   { canal: "MB2", state: "medicated", patency: "patent", ...lengths.MB2, apicalSize: 25, taper: 0.04 },
-  { canal: "DB", state: "medicated", patency: "patent", ...lengths.DB, apicalSize: 30, taper: 0.04 },
+  { canal: "DB", state: "medicated", patency: "patent", ...lengths.DB, apicalSize: 30, taper: 0.05 },
   { canal: "P", state: "medicated", patency: "patent", ...lengths.P, apicalSize: 40, taper: 0.04 },
 ];
 
 const begun = visit({
   on: days.firstVisit,
-  aim: "Open through the crown, take out the old filling, find the second mesiobuccal canal, shape all four and dress them.",
+  aim: "Take out the amalgam and the old root filling, find the second mesiobuccal canal, shape all four and dress them.",
   help: "supervised",
   holdPoints: [
-    { at: "access", seenBy: "supervisor", says: "Access through the crown agreed; floor followed, no perforation" },
+    { at: "access", seenBy: "supervisor", says: "No crack under the amalgam; floor followed, no perforation" },
   ],
   vitalSigns: { systolicMmHg: 134, diastolicMmHg: 82, pulsePerMin: 74 },
   instrumentSet: { set: "Retreatment set 3", steriliserCycle: "cycle 1182", countedOut: 31, countedIn: 31 },
@@ -116,7 +116,7 @@ const finished = (films: readonly string[]): Visit => ({
     {
       at: "workingLength",
       seenBy: "supervisor",
-      says: "Lengths agreed on the film; MB1 and MB2 seen apart at 20 degrees",
+      says: "Lengths agreed on the film; MB1 and MB2 seen apart at 12 degrees",
     },
     {
       at: "other",
@@ -133,7 +133,7 @@ const finished = (films: readonly string[]): Visit => ({
     kind: "calciumHydroxide",
     detail: "water-based paste, spiral in P and DB, needle in MB2 and above the fragment in MB1",
   },
-  temporary: { material: "glass ionomer over a foam pellet", thicknessMm: 4 },
+  temporary: { material: "glass ionomer over a foam pellet", thicknessMm: 3.5 },
   lots: [
     { material: "calcium hydroxide paste", lot: "K2231", expires: "2025-08-31" },
     { material: "articaine 4 % with epinephrine 1:100 000", lot: "A0917", expires: "2025-02-28" },
@@ -142,7 +142,7 @@ const finished = (films: readonly string[]): Visit => ({
   painAfter24h: 4,
   painAfter7d: 1,
   told: "Told at once and sitting up, shown on the film: a piece of an instrument of about 3 mm has broken off in one canal of the front cheek-side root and is still there. Why it happens, that the tooth was not damaged by it, that we try to pass it next time and do not drill after it, and that a piece left behind does not by itself lower the chance of healing much; what counts is how clean the canal becomes. Question whether it can wander: no. Agreed to go on. Ibuprofen 400 mg if needed, not more than three a day because of the blood pressure.",
-  note: "Floor map followed under the microscope from the MB1 orifice to the palatal one: 2 mm groove, troughed 1 mm deep with a fine ultrasonic tip; a size 08 dropped into MB2 at minute 61. Old sealer soft, gutta-percha well condensed in P, loose in MB1. The instrument in MB1 was in its second use, in a canal shaped before: it had been run to 19 mm twice, and I went in a third time to smooth the middle third. No unwinding seen on the rest of it. Film at minute 96.",
+  note: "Floor map followed under the microscope from the MB1 orifice to the palatal one: 2 mm groove, troughed 1 mm deep with a fine ultrasonic tip; a size 08 dropped into MB2 at minute 61. Old sealer soft, gutta-percha well condensed in P, loose in MB1. The instrument in MB1 was in its second use, in a canal shaped before: it had been run to 19.5 mm twice, and I went in a third time to smooth the middle third. No unwinding seen on the rest of it. Mesial wall rebuilt in composite first. On the film the instrument in MB2 stands 0.5 mm short of its final length. Film of the fragment at minute 97.",
   nextOn: days.secondVisit,
 });
 

@@ -24,7 +24,7 @@ const canals: Visit["canals"] = [
     },
     fillingEndMm: 0.8,
   },
-  { canal: "MB2", ...filled, ...lengths.MB2, apicalSize: 25, taper: 0.04, technique: "single cone", fillingEndMm: 0.6 },
+  { canal: "MB2", ...filled, ...lengths.MB2, apicalSize: 25, taper: 0.04, technique: "single cone", fillingEndMm: 1.2 },
   { canal: "DB", ...filled, ...lengths.DB, apicalSize: 30, taper: 0.04, technique: "single cone", fillingEndMm: 0.5 },
   {
     canal: "P",
@@ -39,11 +39,11 @@ const canals: Visit["canals"] = [
 
 const hand = { alloy: "stainlessSteel", movement: "hand" } as const;
 const instruments: Visit["instruments"] = [
-  { canal: "MB1", size: 8, taper: 0.02, ...hand, depthMm: 20, seconds: 300 },
-  { canal: "MB1", size: 10, taper: 0.02, ...hand, depthMm: 20, seconds: 180 },
-  { canal: "MB1", size: 15, taper: 0.02, ...hand, depthMm: 20, seconds: 150 },
-  { canal: "MB1", size: 20, taper: 0.02, alloy: "nickelTitanium", movement: "hand", depthMm: 20, seconds: 90 },
-  { canal: "MB1", size: 25, taper: 0.02, alloy: "nickelTitanium", movement: "hand", depthMm: 20, seconds: 90 },
+  { canal: "MB1", size: 8, taper: 0.02, ...hand, depthMm: 20.5, seconds: 300 },
+  { canal: "MB1", size: 10, taper: 0.02, ...hand, depthMm: 20.5, seconds: 180 },
+  { canal: "MB1", size: 15, taper: 0.02, ...hand, depthMm: 20.5, seconds: 150 },
+  { canal: "MB1", size: 20, taper: 0.02, alloy: "nickelTitanium", movement: "hand", depthMm: 20.5, seconds: 90 },
+  { canal: "MB1", size: 25, taper: 0.02, alloy: "nickelTitanium", movement: "hand", depthMm: 20.5, seconds: 90 },
 ];
 
 const sideVented = (depthFromStopMm: number) => ({ depthFromStopMm, sideVented: true });
@@ -84,7 +84,7 @@ const finished = (films: readonly string[]): Visit =>
   visit({
     on: days.secondVisit,
     minutes: 96,
-    aim: "Pass the fragment in MB1, clean and fill all four canals, close the access.",
+    aim: "Pass the fragment in MB1, clean and fill all four canals, build up.",
     help: "supervised",
     holdPoints: [
       { at: "other", seenBy: "supervisor", says: "Size 10 beside the fragment at full length, on the film" },
@@ -102,7 +102,7 @@ const finished = (films: readonly string[]): Visit =>
     irrigation,
     instruments,
     orificeBarrier: "flowable composite, 1 mm, tinted, over each orifice",
-    buildUp: "composite in layers through the crown",
+    buildUp: "composite in layers",
     lots: [
       { material: "calcium silicate sealer", lot: "S5540", expires: "2025-11-30" },
       { material: "composite", lot: "C8812", expires: "2026-03-31" },
@@ -111,8 +111,8 @@ const finished = (films: readonly string[]): Visit =>
     painBefore: 1,
     painAfter24h: 2,
     painAfter7d: 0,
-    told: "The piece could be passed: a fine instrument went alongside it to the end, and the canal was cleaned and filled around it. It stays in the tooth. The crown held. What to expect for a week; film again after six months, and why one a year later and two years later.",
-    note: "Dressing out with saline and ultrasound. Size 08 bent at the tip, slow quarter turns to the palatal side of the fragment: at length after five minutes, locator steady at 20.5. No engine in MB1 below the bend. The fragment moved by nothing; not pursued. Sealer passed 0.3 mm beside P, left.",
+    told: "The piece could be passed: a fine instrument went alongside it to the end, and the canal was cleaned and filled around it. It stays in the tooth. The cusps must be covered within a few weeks. What to expect for a week; film again after six months, and why one a year later and two years later.",
+    note: "Dressing out with saline and ultrasound. Size 08 bent at the tip, slow quarter turns to the palatal side of the fragment: at length after five minutes, locator steady at 21. No engine in MB1 below the bend. The fragment moved by nothing; not pursued.",
     nextOn: days.sixMonths,
   });
 
@@ -152,7 +152,7 @@ export const secondVisit = (films: readonly string[]): readonly Moment[] => [
     writes: [
       write("handback", "handback-1", {
         on: days.secondVisit,
-        restoreWith: "Composite through the crown is final; crown kept. Check the contact on the mesiobuccal cusp",
+        restoreWith: "Indirect restoration over all cusps on the composite build-up; no post",
         restoreBy: days.crown,
         orificesMarkedBy: "tinted flowable composite over each orifice",
         warnings:

@@ -19,7 +19,8 @@ export const afterTreatment = (filmsOn: (day: string) => readonly string[]): rea
           orificesMarkedBy: "tinted flowable composite over each of four orifices",
           warnings:
             "Third root on the lingual side: a post in the distal root must go into DB only. DL is slender and turns sharply to buccal 3 mm from its end.",
-          prognosis: "Favourable if the cusps are covered in time: vital pulp, no lesion, all canals filled to length.",
+          prognosis:
+            "Favourable if the cusps are covered in time: vital pulp, hardly a lesion, all canals filled to length.",
         }),
         write("reference", "ref-gillen-2011", published.gillen2011),
         write("claim", "claim-cover", {

@@ -17,10 +17,9 @@ const presenting: Moment = {
       presentedOn: days.presented,
       complaint:
         "Cold water on the lower right goes through my head and stays for a minute. For three days it has also started by itself, mostly in the evening. I can point to the tooth.",
-      referredFor:
-        "Root canal treatment of 46. Deep caries on the distal side, a calm filling was tried three weeks ago.",
+      referredFor: "Root canal treatment of 46. Deep caries on the distal side.",
       background:
-        "Caries taken out in part and the tooth filled with glass ionomer by the referring dentist; cold was worse from the third day on. No earlier treatment of the pulp, no trauma.",
+        "No filling and no earlier treatment of this tooth, no trauma. Cold had been short and sharp for some months; for two weeks it has stayed.",
       demo: true,
     }),
   ],
@@ -89,20 +88,21 @@ const findings: Moment = {
         sinusTract: "none",
         caries: "deep",
         crack: "none",
-        restoration: "glass ionomer, distal and occlusal, three weeks old",
+        restoration: "none",
         fever: "no",
       },
       onFilm: {
         ligament: "widened",
-        lamina: "intact",
-        lucency: "none",
+        lamina: "lost",
+        lucency: "apical",
+        lucencyMm: 1.5,
         sclerosis: "no",
         resorption: "none",
         apex: "closed",
         calcified: "no",
         earlierFilling: "none",
       },
-      note: "Straight film: two roots at first sight, but the distal one shows two outlines and its canal fades at half its length. A second film with the tube 20 degrees to mesial parts a slender third root from it, which goes with the tube and so lies on the lingual side.",
+      note: "Straight film: a first small lucency at the mesial root; two roots at first sight, but the distal one shows two outlines and its canal fades at half its length. A second film with the tube 25 degrees to mesial parts a slender third root from it, which goes with the tube and so lies on the lingual side.",
     }),
   ],
 };
@@ -119,7 +119,7 @@ const anatomyExpected: Moment = {
         { name: "DL", side: "lingual", levels: [1] },
       ],
       foundBy: ["angledFilm"],
-      unusualBecause: "Third root seen apart from the distobuccal one on the film with the tube 20 degrees to mesial",
+      unusualBecause: "Third root seen apart from the distobuccal one on the film with the tube 25 degrees to mesial",
     }),
   ],
 };
@@ -135,7 +135,7 @@ const diagnosis: Moment = {
       pulpal: "symptomaticIrreversiblePulpitis",
       apical: "symptomaticApicalPeriodontitis",
       because:
-        "Pain by itself, and a reply to cold and heat that outlasts the stimulus by half a minute and more, against two to three seconds in 45, 47 and 36: the pulp will not recover. Slight pain to percussion and on biting with a widened ligament: the inflammation has reached the apical tissues, without loss of bone on the film. Ibuprofen may have lowered the replies, it can't have raised them.",
+        "Pain by itself, and a reply to cold and heat that outlasts the stimulus by half a minute and more, against two to three seconds in 45, 47 and 36: the pulp will not recover. Slight pain to percussion and on biting, a widened ligament and a first small lucency at the mesial root: the inflammation has reached the apical tissues. Ibuprofen may have lowered the replies, it can't have raised them.",
     }),
   ],
 };
@@ -152,7 +152,7 @@ const plan: Moment = {
           way: "fullPulpotomy",
           forIt: "Less dentine lost, one visit; now offered in such pulps",
           againstIt:
-            "Distal wall is 2 mm below the gum and needs the chamber for hold; slight apical signs; patient wants the surer way",
+            "Distal wall is 2 mm below the gum and needs the chamber for hold; apical signs; patient wants the surer way",
         },
         {
           way: "treat",

@@ -6,8 +6,8 @@ const presented = "2025-09-02";
 export const days = {
   presented,
   firstVisit: presented,
-  secondVisit: dayAfter(presented, 14),
-  cuspsCovered: dayAfter(presented, 42),
-  twelveMonths: dayAfter(presented, 14 + 364),
-  next: dayAfter(presented, 14 + 731),
+  secondVisit: dayAfter(presented, 7),
+  cuspsCovered: dayAfter(presented, 35),
+  twelveMonths: dayAfter(presented, 7 + 365),
+  next: dayAfter(presented, 7 + 728),
 } as const;

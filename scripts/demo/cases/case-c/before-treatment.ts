@@ -95,7 +95,7 @@ const findings: Moment = {
         ligament: "widened",
         lamina: "lost",
         lucency: "apical",
-        lucencyMm: 6,
+        lucencyMm: 5,
         sclerosis: "no",
         resorption: "none",
         apex: "open",

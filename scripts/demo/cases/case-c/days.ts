@@ -6,9 +6,9 @@ const presented = "2026-01-13";
 export const days = {
   presented,
   firstVisit: dayAfter(presented, 2),
-  secondVisit: dayAfter(presented, 23),
-  thirdVisit: dayAfter(presented, 24),
-  threeMonths: dayAfter(presented, 24 + 92),
-  sixMonths: dayAfter(presented, 24 + 184),
-  next: dayAfter(presented, 24 + 366),
+  secondVisit: dayAfter(presented, 21),
+  thirdVisit: dayAfter(presented, 22),
+  threeMonths: dayAfter(presented, 22 + 91),
+  sixMonths: dayAfter(presented, 203),
+  next: dayAfter(presented, 22 + 364),
 } as const;

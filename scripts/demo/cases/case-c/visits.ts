@@ -20,7 +20,7 @@ const firstVisit = (films: readonly string[]): Visit =>
       {
         at: "workingLength",
         seenBy: "supervisor",
-        says: "Length by film, paper points dry to 17 mm; locator not relied on",
+        says: "Length from the first film and by paper points, dry to 17 mm; locator not relied on",
       },
     ],
     vitalSigns: { systolicMmHg: 108, diastolicMmHg: 66, pulsePerMin: 88 },
@@ -49,7 +49,7 @@ const firstVisit = (films: readonly string[]): Visit =>
     instruments: [
       { canal: "R", size: 60, taper: 0.02, alloy: "stainlessSteel", movement: "hand", depthMm: 18, seconds: 40 },
     ],
-    medicament: { kind: "calciumHydroxide", detail: "water-based paste, kept 1 mm short, checked on film" },
+    medicament: { kind: "calciumHydroxide", detail: "water-based paste, kept 1 mm short" },
     temporary: { material: "glass ionomer over a foam pellet", thicknessMm: 4 },
     lots: [{ material: "calcium hydroxide paste", lot: "K3602", expires: "2027-06-30" }],
     films: [...films],
@@ -143,7 +143,7 @@ const thirdVisit = (films: readonly string[]): Visit =>
     painBefore: 0,
     painAfter24h: 0,
     painAfter7d: 0,
-    told: "Done. Film again in three and in six months. The other side: the cone of 45 was covered with a drop of composite so that it can't break off.",
+    told: "Done. Seen again in three months, film in six. The other side: the cone of 45 was covered with a drop of composite so that it can't break off.",
     note: "No anaesthetic needed. 45: etched, flowable composite round the cone, contact freed by 0.5 mm.",
     nextOn: days.threeMonths,
   });

@@ -1,5 +1,5 @@
 import type { BodyOf } from "../../../../src/record/parts.ts";
-import { dayAfter, workdayAfter } from "../calendar.ts";
+import { workdayAfter } from "../calendar.ts";
 import { recall } from "../usual-bodies.ts";
 import { inSteps } from "./dice.ts";
 import * as drawn from "./distributions.ts";
@@ -8,7 +8,8 @@ import type { Story } from "./story.ts";
 type Recall = BodyOf<"recall">;
 
 const daysInMonth = 30.4375;
-const mostRecalls = 3;
+/** A short case has eight gestures at most, three of them before the first visit. */
+const mostGestures = 5;
 
 /** The recalls of a story: those that were due, came and fall before the last day on which anybody was seen. */
 export function recallsOf(story: Story): Recall[] {
@@ -17,20 +18,18 @@ export function recallsOf(story: Story): Recall[] {
   const neverSeen = dice.chance(drawn.neverSeenAgain);
   const outcome = outcomeOf(story);
   const lostAfter = monthsUntilLoss(dice);
+  const most = Math.min(3, mostGestures - story.visitsOn.length);
   const months = drawn.recallMonths
     .filter(([, comes]) => dice.chance(comes))
-    .map(([due]) => due + dice.normal(0, 0.8, [-1.5, 2.5]))
-    .slice(0, mostRecalls);
+    .map(([due]) => due + dice.normal(0, 0.8, [-1.5, 2.5]));
   if (neverSeen) return [];
   const kept = months.filter((due) => due < lostAfter);
   const events = [
     ...kept.map((due) => ({ due, body: () => seenAt(story, due, outcome) })),
     ...(lostAfter < 50 ? [{ due: lostAfter, body: () => lost(story) }] : []),
-  ].slice(0, mostRecalls);
-  return events.flatMap(({ due, body }) => {
-    const on = workdayAfter(dayAfter(done, due * daysInMonth), 0);
-    return on > drawn.span.seenUntil ? [] : [{ ...body(), on }];
-  });
+  ].map(({ due, body }) => ({ on: workdayAfter(done, due * daysInMonth), body }));
+  const until = events.filter(({ on }) => on <= drawn.span.seenUntil);
+  return until.slice(-most).map(({ on, body }) => ({ ...body(), on }));
 }
 
 interface Outcome {

@@ -1,0 +1,34 @@
+import type { BodyOf } from "../../../src/record/parts.ts";
+
+/** When a film of the list was taken in the telling, and what was marked on it. */
+export interface FilmRecipe {
+  /** The id of the film's part. */
+  readonly id: string;
+  /** The time of day, UTC. */
+  readonly time: string;
+  readonly words: string;
+  readonly caption: string;
+  readonly visit?: string;
+  readonly purpose?: BodyOf<"film">["purpose"];
+  /** Courses that were followed: from the orifice, or along the instrument from its stop on. */
+  readonly traces?: {
+    readonly canals: readonly string[];
+    readonly from: "orifice" | "stop";
+    readonly polarity: "dark" | "bright";
+  };
+  /** The canals whose instruments were marked as known lengths. */
+  readonly known?: readonly string[];
+  /** The canal at whose foramen the edge of a lesion was followed. */
+  readonly lesionAt?: string;
+  /** A stretch of a canal that was measured, mm from the foramen. */
+  readonly stretch?: { readonly what: string; readonly canal: string; readonly fromMm: number; readonly toMm: number };
+}
+
+/** What is known of a case's films beside the list: day 0, other names of canals, and a recipe for each by its file's name. */
+export interface FilmsPlan {
+  readonly listedAs: "A" | "B" | "C";
+  readonly firstDay: string;
+  /** The case's name of a canal by the list's name, where they differ. */
+  readonly renamed: Readonly<Record<string, string>>;
+  readonly recipes: Readonly<Record<string, FilmRecipe>>;
+}

@@ -1,0 +1,182 @@
+import { existsSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { describe, expect, it } from "vitest";
+import { caseFiles } from "../scripts/demo/cases/all-cases.ts";
+
+import { deriveLedger } from "../src/ledger/derive-ledger.ts";
+import { type CaseFile, caseFileSchema } from "../src/record/case-file.ts";
+import { patchesOf } from "../src/record/change.ts";
+import { factsOf } from "../src/record/facts.ts";
+import { partsOf } from "../src/record/parts.ts";
+import { firstSettings } from "../src/record/settings.ts";
+import { advance, beforeFirst, replay, type Standing } from "../src/record/standing.ts";
+
+const root = fileURLToPath(new URL("..", import.meta.url));
+const list = join(root, "data/demo/films/films.json");
+const rawList: unknown = existsSync(list) ? JSON.parse(readFileSync(list, "utf8")) : undefined;
+const made = caseFiles(rawList);
+const shipped = (name: string): string => readFileSync(join(root, "data/demo/cases", name), "utf8");
+
+const filesIn = (text: string): CaseFile[] => {
+  const read: unknown = JSON.parse(text);
+  return (Array.isArray(read) ? read : [read]).map((one) => caseFileSchema.parse(one));
+};
+const long = ["a.json", "b.json", "c.json"].flatMap((name) => filesIn(shipped(name)));
+const short = filesIn(shipped("logbook.json"));
+
+/** A case file gesture by gesture, and its chain read back. */
+function standingOf({ caseId, gestures }: CaseFile): Standing {
+  let standing = beforeFirst(caseId);
+  const changes = gestures.map(({ at, who, words, operations }) => {
+    const next = advance(standing, { at, who, words, patches: patchesOf({ words, operations }, standing.parts) });
+    standing = next.standing;
+    return next.change;
+  });
+  expect(replay(caseId, changes).headHash).toBe(standing.headHash);
+  return standing;
+}
+
+const standings = new Map([...long, ...short].map((file) => [file.caseId, standingOf(file)]));
+const parts = (caseId: string) => standings.get(caseId)?.parts ?? [];
+
+describe("the demo's case files", () => {
+  it("are what the generator makes from the list of films", () => {
+    expect(Object.keys(made)).toEqual(["a.json", "b.json", "c.json", "logbook.json"]);
+    for (const [name, text] of Object.entries(made))
+      expect(shipped(name) === text, `${name}: run node scripts/demo/make-cases.mjs`).toBe(true);
+  });
+
+  it("all say that they are invented, and each is one case", () => {
+    expect(long.map((file) => file.caseId)).toEqual(["demo-a", "demo-b", "demo-c"]);
+    expect(short).toHaveLength(240);
+    for (const [caseId, { parts: own }] of standings) expect(factsOf(caseId, own)?.demo).toBe(true);
+  });
+
+  it("go forward in time and never past the last day on which anybody was seen", () => {
+    for (const { gestures } of [...long, ...short]) {
+      const moments = gestures.map(({ at }) => at);
+      expect(moments).toEqual([...moments].sort());
+      expect((moments.at(-1) ?? "") < "2026-11-14").toBe(true);
+    }
+  });
+
+  it("fit into the room that they are given", () => {
+    expect(shipped("logbook.json").length).toBeLessThan(2_500_000);
+  });
+});
+
+describe("cases A, B and C", () => {
+  it("are told in fifteen to thirty gestures", () => {
+    for (const { gestures } of long) {
+      expect(gestures.length).toBeGreaterThanOrEqual(12);
+      expect(gestures.length).toBeLessThanOrEqual(45);
+    }
+  });
+
+  it("name only parts that stand: films, visits, references and what claims are about", () => {
+    for (const { caseId } of long) {
+      const ids = new Set(parts(caseId).map((part) => part.id));
+      const named = [
+        ...partsOf(parts(caseId), "visit").flatMap((visit) => visit.body.films),
+        ...partsOf(parts(caseId), "recall").flatMap((recall) => recall.body.film ?? []),
+        ...partsOf(parts(caseId), "mishap").flatMap((mishap) => mishap.body.visit ?? []),
+        ...partsOf(parts(caseId), "claim").flatMap((claim) => [claim.body.about, ...claim.body.references]),
+        ...partsOf(parts(caseId), "review").flatMap((review) => review.body.of ?? []),
+        ...partsOf(parts(caseId), "mark").map((mark) => mark.body.film),
+      ];
+      for (const id of named) expect(ids.has(id), `${caseId}: ${id}`).toBe(true);
+    }
+  });
+
+  it("leave no canal without an end to its filling, and every one of them filled", () => {
+    for (const { caseId } of long) {
+      const last = partsOf(parts(caseId), "visit").at(-1)?.body;
+      for (const canal of last?.canals ?? []) {
+        expect(canal.state).toBe("filled");
+        expect(canal.fillingEndMm).toBeGreaterThanOrEqual(0);
+        expect(canal.fillingEndMm).toBeLessThanOrEqual(2);
+      }
+    }
+  });
+
+  it("have a ledger in which no sum of tooth, canals and films is refused", () => {
+    for (const { caseId } of long) {
+      const source = { caseId, parts: parts(caseId), settings: firstSettings, at: "2026-11-14T00:00:00Z" };
+      const refused = deriveLedger({ ...source, known: () => undefined }).filter(
+        (entry) => entry.refused !== undefined,
+      );
+      expect(refused.map((entry) => `${entry.subject}: ${entry.refused?.join("; ")}`)).toEqual([]);
+    }
+  });
+});
+
+describe("the logbook", () => {
+  const facts = short.flatMap(({ caseId }) => factsOf(caseId, parts(caseId)) ?? []);
+  const share = (some: readonly unknown[], all: readonly unknown[]): number => some.length / all.length;
+  const recallsIn = (caseId: string) => partsOf(parts(caseId), "recall").map((recall) => recall.body);
+
+  it("tells each tooth in four to eight gestures", () => {
+    for (const { gestures } of short) expect([4, 5, 6, 7, 8]).toContain(gestures.length);
+  });
+
+  it("spreads over three years, harder towards the end", () => {
+    const molars = facts.map(({ tooth }) => (tooth[1] ?? "") >= "6");
+    const again = facts.map(({ treatment }) => treatment === "retreatment" || treatment === "surgery");
+    const thirds = (marks: readonly boolean[]) =>
+      [marks.slice(0, 80), marks.slice(160)].map((some) => share(some.filter(Boolean), some));
+    for (const [early = 1, late = 0] of [thirds(molars), thirds(again)]) expect(late).toBeGreaterThan(early + 0.1);
+    expect(facts.at(-1)?.presentedOn.slice(0, 7)).toBe("2025-09");
+    expect(facts.filter(({ help }) => help === "alone").every(({ caseId }) => caseId > "demo-060")).toBe(true);
+  });
+
+  it("has a mishap in two to four of a hundred canals", () => {
+    const canals = short.flatMap(({ caseId }) => partsOf(parts(caseId), "visit").at(-1)?.body.canals ?? []);
+    const mishaps = short.flatMap(({ caseId }) => partsOf(parts(caseId), "mishap"));
+    expect(share(mishaps, canals)).toBeGreaterThan(0.02);
+    expect(share(mishaps, canals)).toBeLessThan(0.04);
+  });
+
+  it("ends its fillings within two millimetres of the apex in four of five canals and more", () => {
+    const ends = short.flatMap(({ caseId }) =>
+      (partsOf(parts(caseId), "visit").at(-1)?.body.canals ?? []).flatMap(({ fillingEndMm }) => fillingEndMm ?? []),
+    );
+    const within = ends.filter((end) => end >= 0 && end <= 2);
+    expect(share(within, ends)).toBeGreaterThan(0.8);
+    expect(share(within, ends)).toBeLessThan(0.95);
+  });
+
+  it("loses sight of about one tooth in five, and loses few", () => {
+    const unseen = facts.filter(({ lastRecallOn }) => lastRecallOn === null);
+    expect(share(unseen, facts)).toBeGreaterThan(0.15);
+    expect(share(unseen, facts)).toBeLessThan(0.32);
+    const lost = facts.filter(({ retained }) => retained === false);
+    expect(lost.length).toBeGreaterThanOrEqual(3);
+    expect(lost.length).toBeLessThanOrEqual(14);
+    for (const { caseId } of lost) expect(recallsIn(caseId).at(-1)?.lostBecause).toBeTruthy();
+  });
+
+  it("is healthy on the last film after a year in 84-94 % without and 70-86 % with a lesion before", () => {
+    const seenLate = short.flatMap(({ caseId, gestures }) => {
+      const last = recallsIn(caseId)
+        .filter((recall) => recall.readings.length > 0)
+        .at(-1);
+      const lesion = partsOf(parts(caseId), "findings")[0]?.body.onFilm.lucency === "apical";
+      if (last === undefined || gestures.length === 0) return [];
+      const filledOn = partsOf(parts(caseId), "visit").at(-1)?.body.on ?? "";
+      const months = (Date.parse(last.on) - Date.parse(filledOn)) / 86_400_000 / 30.4375;
+      return months < 20 ? [] : [{ lesion, healthy: Math.max(...last.readings.map(({ score }) => score)) <= 2 }];
+    });
+    const healthy = (lesion: boolean) => {
+      const group = seenLate.filter((one) => one.lesion === lesion);
+      return share(
+        group.filter((one) => one.healthy),
+        group,
+      );
+    };
+    expect(healthy(false)).toBeGreaterThan(0.84);
+    expect(healthy(false)).toBeLessThan(0.95);
+    expect(healthy(true)).toBeGreaterThan(0.65);
+    expect(healthy(true)).toBeLessThan(0.86);
+  });
+});

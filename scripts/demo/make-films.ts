@@ -31,26 +31,32 @@ function madeFilm(film: DemoFilm, number: number, dicomFolder: string | undefine
     writeFileSync(join(dicomFolder, `${film.name}.dcm`), bytes);
   }
   console.log(`${film.name}: ${Math.round((Date.now() - started) / 100) / 10} s, ${Math.round(png.length / 1000)} kB`);
-  return filmEntryOf(film, made, {
+  return filmEntryOf(film, {
     sha256: createHash("sha256").update(png).digest("hex"),
     samplesSha256: samplesHash(made.samples),
     coarseSamplesSha256: samplesHash(makeDemoFilm(film, 4).samples),
   });
 }
 
+const hashesOf = ({ sha256, samplesSha256, coarseSamplesSha256 }: FilmEntry): Parameters<typeof filmEntryOf>[1] => ({
+  sha256,
+  samplesSha256,
+  coarseSamplesSha256,
+});
+
+/** Points in one line each, so that the list can be read. */
+const written = (films: readonly FilmEntry[]): string =>
+  `${JSON.stringify(films, undefined, 1).replace(/\[\s+(-?[\d.]+(?:,\s+-?[\d.]+)+)\s+\]/g, (_, numbers: string) => `[${numbers.replace(/\s+/g, " ")}]`)}\n`;
+
 /** Makes films of the demo and writes them with their list. */
 export function makeFilms(wanted: { readonly names: readonly string[]; readonly dicomFolder?: string }): void {
   mkdirSync(folder, { recursive: true });
   if (wanted.dicomFolder !== undefined) mkdirSync(wanted.dicomFolder, { recursive: true });
-  const kept: FilmEntry[] = existsSync(list) ? JSON.parse(readFileSync(list, "utf8")).films : [];
+  const kept: FilmEntry[] = existsSync(list) ? JSON.parse(readFileSync(list, "utf8")) : [];
   const films = demoFilms.flatMap((film, i): FilmEntry[] => {
     const isWanted = wanted.names.length === 0 || wanted.names.includes(film.name);
     if (isWanted) return [madeFilm(film, i + 1, wanted.dicomFolder)];
-    return kept.filter((entry) => entry.file === `${film.name}.png`);
+    return kept.filter((entry) => entry.file === `${film.name}.png`).map((entry) => filmEntryOf(film, hashesOf(entry)));
   });
-  const text = JSON.stringify({ note: "Demo: invented. Made by scripts/demo/make-films.mjs.", films }, undefined, 1);
-  writeFileSync(
-    list,
-    `${text.replace(/\[\s+(-?[\d.]+),\s+(-?[\d.]+)(?:,\s+(-?[\d.]+))?\s+\]/g, (_, a, b, c) => (c === undefined ? `[${a}, ${b}]` : `[${a}, ${b}, ${c}]`))}\n`,
-  );
+  writeFileSync(list, written(films));
 }

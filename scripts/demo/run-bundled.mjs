@@ -14,7 +14,7 @@ export async function runBundled(file) {
       configFile: false,
       logLevel: "warn",
       root,
-      build: { ssr: join(root, file), outDir: folder, target: "node20", minify: false },
+      build: { ssr: join(root, file), outDir: folder, emptyOutDir: true, target: "node20", minify: false },
       ssr: { noExternal: true },
     });
     return await import(pathToFileURL(join(folder, basename(file).replace(/\.ts$/, ".js"))).href);

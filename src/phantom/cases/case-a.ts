@@ -166,7 +166,7 @@ export const filmsOfCaseA: readonly DemoFilm[] = [
     name: "a-visit-1-length",
     case: "A",
     dayFromFirstVisit: 14,
-    kind: "length",
+    kind: "workingLength",
     seed: 2603,
     jaw: withFiles,
     instruments: lengthFiles,
@@ -192,9 +192,10 @@ export const filmsOfCaseA: readonly DemoFilm[] = [
     kind: "final",
     seed: 2605,
     jaw: filled(2.2),
-    geometry: { ...straightOn, horizontalAngleDeg: 10, verticalAngleDeg: 9 },
+    geometry: { ...straightOn, horizontalAngleDeg: -16, verticalAngleDeg: 9 },
     lesionRadiusMm: 2.2,
-    shows: "All four canals filled; the fragment was bypassed and stays beside the filling of MB1.",
+    shows:
+      "Tube 16 degrees to distal: all four canals filled; the fragment was bypassed and stays beside the filling of MB1.",
   },
   ...[
     { months: 6, radiusMm: 1.6, turn: 1.5, tip: 9.5 },

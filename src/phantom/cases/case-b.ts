@@ -98,7 +98,7 @@ export const filmsOfCaseB: readonly DemoFilm[] = [
     name: "b-visit-1-length",
     case: "B",
     dayFromFirstVisit: 0,
-    kind: "length",
+    kind: "workingLength",
     seed: 4603,
     jaw: withFiles,
     instruments: lengthFiles,

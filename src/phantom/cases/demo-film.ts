@@ -3,7 +3,7 @@ import type { JawSegment } from "../jaw-segment.ts";
 import type { PlacedInstrument } from "../treatment/instrument.ts";
 
 /** Why a film was taken. */
-export type FilmKind = "diagnostic" | "angled" | "length" | "masterCone" | "final" | "recall";
+export type FilmKind = "diagnostic" | "angled" | "workingLength" | "masterCone" | "final" | "recall";
 
 /** One film of the demo, before it is made. */
 export interface DemoFilm {

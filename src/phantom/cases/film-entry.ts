@@ -1,5 +1,4 @@
-import type { ExposedFilm } from "../exposure/expose-film.ts";
-import { magnificationOf } from "../exposure/film-pixels-of.ts";
+import { magnificationOf, projectionOf } from "../exposure/projection.ts";
 import type { DemoFilm } from "./demo-film.ts";
 import { type FilmTruth, truthOf } from "./film-truth.ts";
 
@@ -13,8 +12,8 @@ export interface FilmEntry {
   readonly horizontalAngleDeg: number;
   readonly verticalAngleDeg: number;
   readonly receptor: "turnsWithBeam" | "fixed";
-  /** Where distal lies on the film, and where the roots point. */
-  readonly rightIs: "distal" | "mesial";
+  /** Where the columns of the film run to, and where the roots point. */
+  readonly uRunsTo: "distal" | "mesial";
   readonly apexIs: "up" | "down";
   readonly sourceToToothMm: number;
   readonly toothToDetectorMm: number;
@@ -22,6 +21,7 @@ export interface FilmEntry {
   readonly magnification: number;
   readonly columns: number;
   readonly rows: number;
+  readonly bitsStored: 12;
   /** SHA-256 of the file. */
   readonly sha256: string;
   /** SHA-256 of the samples as little-endian 16-bit numbers, and of the film made four times coarser. */
@@ -33,7 +33,6 @@ export interface FilmEntry {
 /** A film's line, given its hashes. */
 export function filmEntryOf(
   film: DemoFilm,
-  made: ExposedFilm,
   hashes: Pick<FilmEntry, "sha256" | "samplesSha256" | "coarseSamplesSha256">,
 ): FilmEntry {
   const { geometry } = film;
@@ -46,15 +45,16 @@ export function filmEntryOf(
     horizontalAngleDeg: geometry.horizontalAngleDeg,
     verticalAngleDeg: geometry.verticalAngleDeg,
     receptor: geometry.receptor,
-    rightIs: geometry.rightIs,
+    uRunsTo: geometry.rightIs,
     apexIs: geometry.apexIs,
     sourceToToothMm: geometry.sourceToToothMm,
     toothToDetectorMm: geometry.toothToDetectorMm,
     detectorSpacingMm: geometry.spacingMm,
-    magnification: Number(magnificationOf(made).toFixed(6)),
-    columns: made.columns,
-    rows: made.rows,
+    magnification: Number(magnificationOf(geometry).toFixed(6)),
+    columns: geometry.columns,
+    rows: geometry.rows,
+    bitsStored: 12,
     ...hashes,
-    truth: truthOf(film, made.projection),
+    truth: truthOf(film, projectionOf(geometry)),
   };
 }

@@ -6,6 +6,13 @@ import { type DemoFilm, treatedTooth } from "./demo-film.ts";
 /** A place on a film: column and row in pixels, (0,0) the centre of the first pixel. */
 export type OnFilm = readonly [column: number, row: number];
 
+/** An instrument of known length on a film. */
+export interface KnownLength {
+  readonly lengthMm: number;
+  readonly from: OnFilm;
+  readonly to: OnFilm;
+}
+
 /** What is known of a film because it was made. */
 export interface FilmTruth {
   /** Each canal from orifice to foramen: where its course falls on the film. */
@@ -14,10 +21,10 @@ export interface FilmTruth {
   readonly canalsMm: Readonly<Record<string, readonly (readonly [number, number, number])[]>>;
   /** Length of each canal along its course. */
   readonly lengthsMm: Readonly<Record<string, number>>;
-  /** Instruments on the film: what the ruler read, and where stop and tip fall. */
-  readonly knownLengths?: Readonly<
-    Record<string, { readonly lengthMm: number; readonly from: OnFilm; readonly to: OnFilm }>
-  >;
+  /** One instrument whose length is known: what the ruler read, and where stop and tip fall. */
+  readonly knownLength?: KnownLength;
+  /** Every such instrument, by the canal it stands in. */
+  readonly knownLengths?: Readonly<Record<string, KnownLength>>;
   readonly lesionRadiusMm: number;
 }
 
@@ -34,6 +41,7 @@ export function truthOf(film: DemoFilm, projection: Projection): FilmTruth {
   const instruments = Object.entries(film.instruments ?? {}).map(
     ([name, { lengthMm, stop, tip }]) => [name, { lengthMm, from: onFilm(stop), to: onFilm(tip) }] as const,
   );
+  const first = instruments[0];
   return {
     canals: Object.fromEntries(courses.map(([name, points]) => [name, points.map(onFilm)])),
     canalsMm: Object.fromEntries(
@@ -43,7 +51,7 @@ export function truthOf(film: DemoFilm, projection: Projection): FilmTruth {
       ]),
     ),
     lengthsMm: Object.fromEntries(canals.map((canal) => [canal.name, rounded(canal.course.lengthMm, 4)])),
-    ...(instruments.length === 0 ? {} : { knownLengths: Object.fromEntries(instruments) }),
+    ...(first === undefined ? {} : { knownLength: first[1], knownLengths: Object.fromEntries(instruments) }),
     lesionRadiusMm: film.lesionRadiusMm,
   };
 }

@@ -1,13 +1,12 @@
-import type { Inset, JawSegment, Strand } from "../jaw-segment.ts";
-import { coverage } from "../solid.ts";
+import type { JawSegment, Strand } from "../jaw-segment.ts";
 import { canalStrand } from "../treatment/canal-strand.ts";
 import { chainShadow } from "./ball-chain.ts";
 import { type Detector, samplesOf } from "./detector.ts";
-import { fillVoxels, type JawVoxels } from "./fill-voxels.ts";
+import { fillVoxels } from "./fill-voxels.ts";
 import { type Material, mineralPart, transmission } from "./material.ts";
 import { type FilmGeometry, type Projection, projectionOf } from "./projection.ts";
 import { addRaySums, raysOfRow } from "./ray-sum.ts";
-import { emptyField, fullVoxel, subgrid, type VoxelField } from "./voxel-field.ts";
+import { setInsets } from "./set-insets.ts";
 
 /** A film with the exact map from space to its pixels. */
 export interface ExposedFilm {
@@ -27,33 +26,6 @@ export interface Exposure {
   readonly seed: number;
   /** Hears the part done, 0 to 1. */
   readonly progress?: (part: number) => void;
-}
-
-/** Cuts the insets out of tooth and bone, and gives what fills them as fields of their own. */
-function setInsets(voxels: JawVoxels, insets: readonly Inset[]): Map<Material, VoxelField[]> {
-  const fields = new Map<Material, VoxelField[]>();
-  const { grid } = voxels.mineral;
-  for (const inset of insets) {
-    const { grid: part, offset } = subgrid(grid, inset.box);
-    const field = emptyField(part);
-    let at = 0;
-    for (let j = 0; j < part.count.y; j++)
-      for (let k = 0; k < part.count.z; k++)
-        for (let i = 0; i < part.count.x; i++, at++) {
-          const { from, stepMm } = part;
-          const inside = coverage(
-            inset.solid(from.x + i * stepMm.x, from.y + j * stepMm.y, from.z + k * stepMm.z),
-            stepMm.x * 1.1,
-          );
-          if (inside === 0) continue;
-          const whole = ((j + offset.y) * grid.count.z + k + offset.z) * grid.count.x + i + offset.x;
-          for (const base of [voxels.soft, voxels.mineral])
-            base.filled[whole] = Math.round((base.filled[whole] as number) * (1 - inside));
-          field.filled[at] = Math.round(inside * fullVoxel);
-        }
-    if (inset.material !== "air") fields.set(inset.material, [...(fields.get(inset.material) ?? []), field]);
-  }
-  return fields;
 }
 
 type Sums = { [name in Material]?: Float32Array };

@@ -1,11 +1,6 @@
 import type { FilmPixels } from "../../imaging/film-pixels.ts";
 import type { ExposedFilm } from "./expose-film.ts";
-
-/** The factor by which the film shows things in the plane of the tooth's axis larger than they are. */
-export const magnificationOf = (film: ExposedFilm): number => {
-  const { sourceToToothMm, toothToDetectorMm } = film.projection.geometry;
-  return (sourceToToothMm + toothToDetectorMm) / sourceToToothMm;
-};
+import { magnificationOf } from "./projection.ts";
 
 /** A film of the phantom as every room reads films: 12 bits, brighter where less came through, spacing at the receptor. */
 export function filmPixelsOf(film: ExposedFilm): FilmPixels {
@@ -19,7 +14,7 @@ export function filmPixelsOf(film: ExposedFilm): FilmPixels {
     technical: {
       sourceFormat: "png",
       detectorSpacingMm: [spacingMm, spacingMm],
-      magnification: magnificationOf(film),
+      magnification: magnificationOf(film.projection.geometry),
       wasColour: false,
       lossy: false,
     },

@@ -15,7 +15,7 @@ export const attenuationPerMm = {
   temporaryFilling: [0.7, 0.38, 0.26, 0.19],
   calciumHydroxide: [0.5, 0.3, 0.18, 0.12],
   bioceramicCement: [1.2, 0.72, 0.47, 0.33],
-  silicone: [0.16, 0.085, 0.055, 0.042],
+  silicone: [0.32, 0.18, 0.115, 0.085],
   glassFibrePost: [0.55, 0.3, 0.2, 0.15],
 } as const;
 

@@ -111,3 +111,7 @@ export function projectionOf(geometry: FilmGeometry): Projection {
     },
   };
 }
+
+/** The factor by which a film shows things in the plane of the tooth's axis larger than they are. */
+export const magnificationOf = (geometry: FilmGeometry): number =>
+  (geometry.sourceToToothMm + geometry.toothToDetectorMm) / geometry.sourceToToothMm;

@@ -31,7 +31,7 @@ export function rootFillingStrand(canal: Canal, shaping: Shaping | undefined, fi
   const balls = ballsAlong(canal, filling, (along) => {
     const room = shapedRadiusMm(canal, shaping, along);
     const uneven = 1 + (1 - fit) * 0.8 * smoothNoise(along / 0.8, 0, 0, filling.seed);
-    const part = fit * uneven * (inVoid(filling, along) ? 0.3 : isBeside(along) ? 0.5 : 1);
+    const part = fit * uneven * (inVoid(filling, along) ? 0.3 : isBeside(along) ? 0.45 : 1);
     return {
       mesiodistal: Math.max(0.04, room.mesiodistal * part),
       buccolingual: Math.max(0.04, room.buccolingual * part),
@@ -39,7 +39,7 @@ export function rootFillingStrand(canal: Canal, shaping: Shaping | undefined, fi
   });
   const shifted = balls.map((ball, i) => {
     const along = filling.fromMm + i * 0.04;
-    const shift = isBeside(along) ? -0.17 : 0;
+    const shift = isBeside(along) ? -0.2 : 0;
     return { ...ball, middle: { ...ball.middle, x: ball.middle.x + shift, y: ball.middle.y + shift } };
   });
   return { chain: { balls: shifted }, material: filling.material ?? "guttaPercha", replaces: "soft" };

@@ -1,5 +1,8 @@
 import { canalsAt } from "../core/tooth/canal-root.ts";
-import { type Part, partsOf, thePart } from "./parts.ts";
+import { type Part, type PartOf, partsOf, thePart } from "./parts.ts";
+
+/** Rises whenever the same parts may give other facts; a store then works all of them out anew. */
+export const factsVersion = 1;
 
 /** What lists and filters read about a case: one flat row, derived from the parts and rebuildable. */
 export interface CaseFacts {
@@ -76,10 +79,19 @@ function diagnosisFacts(parts: readonly Part[]) {
 function fillingFacts(parts: readonly Part[]) {
   const visits = partsOf(parts, "visit");
   const filled = latest(visits.filter((visit) => visit.body.canals.some((canal) => canal.state === "filled")));
-  const ends = filled?.body.canals.flatMap((canal) => canal.fillingEndMm ?? []) ?? [];
+  const ends = [...fillingEnds(visits).values()];
   const [worst] = ends.sort((a, b) => Math.abs(b - 1) - Math.abs(a - 1));
   const help = latest(visits)?.body.help ?? null;
   return { fillingEndMm: worst ?? null, filledOn: filled?.body.on ?? null, help };
+}
+
+/** The end of each canal's filling as the last visit that filled it left it; canals may be filled at different visits. */
+function fillingEnds(visits: readonly PartOf<"visit">[]): Map<string, number> {
+  const rows = inOrder(visits).flatMap((visit) => visit.body.canals);
+  const ends = rows.flatMap(({ canal, state, fillingEndMm }): [string, number][] =>
+    state === "filled" && fillingEndMm !== undefined ? [[canal, fillingEndMm]] : [],
+  );
+  return new Map(ends);
 }
 
 function recallFacts(parts: readonly Part[]) {
@@ -95,5 +107,14 @@ function recallFacts(parts: readonly Part[]) {
 }
 
 function latest<P extends Part>(parts: readonly P[]): P | undefined {
-  return [...parts].sort((a, b) => ((dayOf(a) ?? "") < (dayOf(b) ?? "") ? -1 : 1)).at(-1);
+  return inOrder(parts).at(-1);
+}
+
+/** Parts by their day; those of one day stay in the order in which they came. */
+function inOrder<P extends Part>(parts: readonly P[]): P[] {
+  return [...parts].sort((a, b) => {
+    const [earlier, later] = [dayOf(a) ?? "", dayOf(b) ?? ""];
+    if (earlier === later) return 0;
+    return earlier < later ? -1 : 1;
+  });
 }

@@ -145,7 +145,11 @@ async function checkFilmsAreKept(db: Db, hashes: readonly string[]): Promise<voi
     });
 }
 
-async function writeFacts(db: Db, { caseId, parts }: Standing): Promise<void> {
+/**
+ * Writes the facts of a case anew from its parts.
+ * @throws Refusal `input.impossible` when no part says which tooth of whom it is
+ */
+export async function writeFacts(db: Db, { caseId, parts }: Pick<Standing, "caseId" | "parts">): Promise<void> {
   const facts = factsOf(caseId, parts);
   if (facts === undefined)
     throw new Refusal(

@@ -98,6 +98,6 @@ test("a database of version 1 still opens whole, and gives the state that it gav
   await store.close();
 });
 
-// Written down when the files were made (2026-11-25); they never change.
+// Written down when the files were made (2026-11-24); they never change.
 const thenStateHash = "147d16034221ec04bb2abf45951461a060087a543f2aaad1dd2b09659164c562";
 const thenHeadHash = "000ebb8a623436f72ce57acdaf39a09235ee30b9cc69087d80748be1fc5a15e2";

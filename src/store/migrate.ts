@@ -2,7 +2,9 @@ import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { Migrator } from "kysely";
 import { Refusal } from "../core/refusal.ts";
-import { type OpenDatabase, versionOfFile } from "./dialect.ts";
+import { factsVersion } from "../record/facts.ts";
+import { readStanding, writeFacts } from "./case-rows.ts";
+import { type Db, type OpenDatabase, versionOfFile } from "./dialect.ts";
 import type { TablesStep } from "./migrations.ts";
 
 /** The database's file in a home folder. */
@@ -59,6 +61,22 @@ export async function migrate(
     .execute();
   database.noteVersion(latest);
   return copy;
+}
+
+/** Works the facts of all cases out anew when another version of the program wrote them; lists read nothing else. */
+export async function renewFacts(db: Db): Promise<void> {
+  await db.transaction().execute(async (trx) => {
+    const row = await trx.selectFrom("meta").select("value").where("name", "=", "factsVersion").executeTakeFirst();
+    const value = String(factsVersion);
+    if (row?.value === value) return;
+    const cases = await trx.selectFrom("changes").select("caseId").where("sequence", "=", 1).execute();
+    for (const { caseId } of cases) await writeFacts(trx, await readStanding(trx, caseId));
+    await trx
+      .insertInto("meta")
+      .values({ name: "factsVersion", value })
+      .onConflict((it) => it.column("name").doUpdateSet({ value }))
+      .execute();
+  });
 }
 
 const nameOf = (version: number): string => String(version).padStart(4, "0");

@@ -2,7 +2,7 @@ import { mkdirSync } from "node:fs";
 import { resolve } from "node:path";
 import { type OpenDatabase, openDatabase } from "./dialect.ts";
 import { type HomeLock, lockHome } from "./lock.ts";
-import { checkVersion, databaseFile, migrate } from "./migrate.ts";
+import { checkVersion, databaseFile, migrate, renewFacts } from "./migrate.ts";
 import { type TablesStep, tablesSteps } from "./migrations.ts";
 import { recover } from "./recover.ts";
 import { refusalOfDisk } from "./refusal-of-disk.ts";
@@ -58,6 +58,7 @@ async function open(
   const database = openDatabase(databaseFile(home));
   opened.database = database;
   const migratedCopy = await migrate(database, home, found, steps);
+  await renewFacts(database.db);
   const { lock } = opened;
   const recovered = lock === undefined ? [] : await recover(database.db, home);
   const takenOver = lock?.takenOver;

@@ -84,7 +84,7 @@ test.each([
   ["ledger_current", "UPDATE ledger_current SET place = 3", "ledger"],
   ["settings", inOne("settings", "value", "Writer", "Writes"), "settings"],
   ["tombstones", inOne("tombstones", "who", "Writer", "Writes"), "tombstone"],
-  ["meta", "UPDATE meta SET value = '2'", "schema"],
+  ["meta", "UPDATE meta SET value = '2' WHERE name = 'tablesVersion'", "schema"],
 ])("a change behind the program's back is found in %s", async (_, statement, what) => {
   const home = await filledHome();
   change(home, "PRAGMA foreign_keys=OFF", statement);
@@ -122,3 +122,11 @@ test.each([
     expect(await faultsOf(home)).toEqual([{ what, where: orphan, says: "a file that no row names" }]);
   },
 );
+
+test("facts of another version of the program are worked out anew at the next start", async () => {
+  const home = await filledHome();
+  change(home, "UPDATE case_facts SET birth_year = 1968", "UPDATE meta SET value = '0' WHERE name = 'factsVersion'");
+  const { store } = await openStore(home);
+  expect((await store.cases()).map(({ birthYear }) => birthYear)).toEqual([1969]);
+  await store.close();
+});

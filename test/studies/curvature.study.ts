@@ -3,7 +3,7 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import { cpus } from "node:os";
 import { fileURLToPath } from "node:url";
 import { expect, it } from "vitest";
-import { type CurvatureCounts, curvatureDesigns, curvatureStudy, studied } from "./curvature-study.ts";
+import { type CurvatureCounts, curvatureDesigns, curvatureStudy, studied, twoBendStudy } from "./curvature-study.ts";
 
 const n = 200;
 const seed = 1;
@@ -26,6 +26,7 @@ const rule = (count: number): string => line(Array<string>(count).fill("---"));
 
 it("writes the table of error and coverage of curvature", () => {
   const results = curvatureDesigns.map((design) => [design.name, curvatureStudy(design, n, seed)] as const);
+  const s = twoBendStudy(n, seed);
   const commit = execFileSync("git", ["rev-parse", "--short", "HEAD"], { encoding: "utf8" }).trim();
   const near = ["radius within 12 %", "angle within 3 deg", "angle within 9 deg"];
   const text = [
@@ -42,6 +43,18 @@ it("writes the table of error and coverage of curvature", () => {
     ...results.map(([name, counts]) => row(name, counts)),
     "",
     "With L2 1 mm the straight end is mostly not told from an arc that reaches the foramen: the angle reads up to 9 degrees too large, and the interval holds both.",
+    "",
+    "## Two bends",
+    "",
+    "An S: 4 mm straight, 4 mm at R 5 mm to the right, 2 mm straight, 3 mm at R 4 mm to the left, 2 mm straight; noise stated. Share of trials, in percent.",
+    "",
+    line(["both found, each on its side", "each angle within 10 deg", "lengthMm in", "totalTurnDeg in"]),
+    rule(4),
+    line(
+      [s.bothFoundOnTheirSides, s.eachWithin10Deg, s.covered.lengthMm, s.covered.totalTurnDeg].map((count) =>
+        percent(count, s.n),
+      ),
+    ),
     "",
     "## Root mean square error",
     "",

@@ -1,5 +1,11 @@
 import { seededRandom } from "../../src/core/statistics/seeded-random.ts";
 
+/** One stretch of a known canal: its length, and its curvature in 1/mm (0: straight; positive: to the right). */
+export interface KnownStretch {
+  readonly lengthMm: number;
+  readonly curvature: number;
+}
+
 /** A canal of straight part, arc and straight part: orifice at (0,0), axis +y, bend towards +x. */
 export interface KnownShape {
   readonly l1: number;
@@ -14,38 +20,66 @@ export interface KnownNoise {
   readonly seed: number;
 }
 
-/** Points of a known canal every `stepMm`, orifice and foramen among them, with or without noise. */
-export function knownCanal(shape: KnownShape, stepMm: number, noise?: KnownNoise): [number, number][] {
-  const length = shape.l1 + shape.radius * radians(shape.turnDeg) + shape.l2;
+/** The stretches of a canal of one bend. */
+export const stretchesOf = ({ l1, radius, turnDeg, l2 }: KnownShape): KnownStretch[] => [
+  { lengthMm: l1, curvature: 0 },
+  { lengthMm: (radius * turnDeg * Math.PI) / 180, curvature: 1 / radius },
+  { lengthMm: l2, curvature: 0 },
+];
+
+/** Points of a canal of one bend every `stepMm`, orifice and foramen among them, with or without noise. */
+export const knownCanal = (shape: KnownShape, stepMm: number, noise?: KnownNoise): [number, number][] =>
+  knownCourse(stretchesOf(shape), stepMm, noise);
+
+/** Points of a canal of any stretches. */
+export function knownCourse(
+  stretches: readonly KnownStretch[],
+  stepMm: number,
+  noise?: KnownNoise,
+): [number, number][] {
+  const length = lengthOf(stretches);
   const steps = Math.ceil(length / stepMm - 1e-9);
   const random = seededRandom(noise?.seed ?? 0);
   const sigma = noise?.sigmaMm ?? 0;
   return Array.from({ length: steps + 1 }, (_, index): [number, number] => {
-    const [x, y] = knownPlace(shape, Math.min(index * stepMm, length));
+    const [x, y] = knownPlace(stretches, Math.min(index * stepMm, length));
     return [x + sigma * random.normal(), y + sigma * random.normal()];
   });
 }
 
-/** The place at a distance from the orifice along a known canal. */
-function knownPlace(shape: KnownShape, s: number): [number, number] {
-  const turn = radians(shape.turnDeg);
-  if (s <= shape.l1) return [0, s];
-  const angle = Math.min((s - shape.l1) / shape.radius, turn);
-  const rest = Math.max(0, s - shape.l1 - shape.radius * turn);
-  return [
-    shape.radius * (1 - Math.cos(angle)) + rest * Math.sin(angle),
-    shape.l1 + shape.radius * Math.sin(angle) + rest * Math.cos(angle),
-  ];
+/** The same points in space: laid into a tilted plane, with noise at right angles to it too. */
+export function knownCanalInSpace(shape: KnownShape, stepMm: number, noise: KnownNoise): [number, number, number][] {
+  const random = seededRandom(noise.seed + 1_000_000);
+  return knownCanal(shape, stepMm, noise).map(([x, y]) => {
+    const off = noise.sigmaMm * random.normal();
+    return [0.6 * x - 0.8 * off, 0.8 * x + 0.6 * off, y];
+  });
 }
 
-/** What a known canal measures, by plane geometry from its foramen; written apart from the code under test. */
+const lengthOf = (stretches: readonly KnownStretch[]): number =>
+  stretches.reduce((sum, { lengthMm }) => sum + lengthMm, 0);
+
+/** The place at a distance from the orifice: arcs by their centres, with the heading counted from +y to the right. */
+function knownPlace(stretches: readonly KnownStretch[], s: number): [number, number] {
+  let [x, y, heading, left] = [0, 0, 0, s];
+  for (const { lengthMm, curvature } of stretches) {
+    const gone = Math.min(left, lengthMm);
+    const turned = heading + curvature * gone;
+    x += curvature === 0 ? gone * Math.sin(heading) : (Math.cos(heading) - Math.cos(turned)) / curvature;
+    y += curvature === 0 ? gone * Math.cos(heading) : (Math.sin(turned) - Math.sin(heading)) / curvature;
+    heading = turned;
+    left -= gone;
+  }
+  return [x, y];
+}
+
+/** What a canal of one bend measures, by plane geometry from its foramen; written apart from the code under test. */
 export function knownMeasures(shape: KnownShape) {
-  const { l1, radius, turnDeg, l2 } = shape;
-  const lengthMm = l1 + radius * radians(turnDeg) + l2;
-  const [x, y] = knownPlace(shape, lengthMm);
+  const { l1, radius, turnDeg } = shape;
+  const lengthMm = lengthOf(stretchesOf(shape));
+  const [x, y] = knownPlace(stretchesOf(shape), lengthMm);
   return {
     lengthMm,
-    chordMm: Math.hypot(x, y),
     pruettDeg: turnDeg,
     pruettRadiusMm: radius,
     schneiderDeg: degrees(Math.atan2(x, y - l1)),
@@ -53,5 +87,4 @@ export function knownMeasures(shape: KnownShape) {
   };
 }
 
-const radians = (angle: number): number => (angle * Math.PI) / 180;
 const degrees = (angle: number): number => (angle * 180) / Math.PI;

@@ -96,7 +96,7 @@ describe("a helix: no family, so the spline answers (C13, C16)", () => {
   const length = 79 * 0.05 * Math.sqrt(15.25);
 
   it("has its length, curvature and total turn", () => {
-    expect(found.fit.fits).toBe(false);
+    expect(found.fitQuality.fits).toBe(false);
     expect(found.lengthMm).toBeCloseTo(length, 1);
     expect(found.maxCurvaturePerMm).toBeCloseTo(curvature, 2);
     expect(found.totalTurnDeg).toBeCloseTo((curvature * length * 180) / Math.PI, 0);
@@ -115,7 +115,7 @@ describe("a helix: no family, so the spline answers (C13, C16)", () => {
 
 it("a straight course in space is straight and planar", () => {
   const found = measured({ points: [0, 1, 2, 3, 4, 5].map((s) => [s, 2 * s, -s]) });
-  expect(found.fit.family).toBe("straight");
+  expect(found.fit).toBe("straight");
   expect(found.planarity?.planar).toBe(true);
   expect(found.bends).toEqual([]);
 });

@@ -66,7 +66,7 @@ describe("closed forms (C7 to C11)", () => {
         [2.5, 14.330127],
       ],
     });
-    expect(found.fit.family).toBe("straight-arc");
+    expect(found.fit).toBe("straight-arc");
     expect(found.schneiderDeg).toBeCloseTo(30, 2);
     expect(found.pruettDeg).toBeCloseTo(60, 2);
     expect(found.pruettRadiusMm).toBeCloseTo(5, 3);
@@ -100,7 +100,7 @@ describe("closed forms (C7 to C11)", () => {
     // Curvature rises to 1/4 over 2 mm, stays 2 mm, falls over 2 mm: t = (2 + 2) / 4 = 1 rad.
     const points = integrated((s) => Math.min(0.25, Math.max(0, Math.min(s - 6, 12 - s) / 8)), 15, 0.25);
     const found = measured({ points });
-    expect(found.fit.family).toBe("straight-ramped bend-straight");
+    expect(found.fit).toBe("straight-ramped bend-straight");
     expect(found.pruettDeg).toBeCloseTo(57.2958, 1);
     expect(found.minRadiusMm).toBeCloseTo(4, 1);
     expect(found.pruettRadiusMm ?? 0).toBeGreaterThan(5);
@@ -165,7 +165,7 @@ describe("a straight course (C17)", () => {
     ["an oblique line", [0, 1, 2, 3, 4, 5].map((s) => [3 + 0.6 * s, 2 - 0.8 * s])],
   ])("%s has no radius and says why", (_, points) => {
     const found = measured({ points });
-    expect(found.fit.family).toBe("straight");
+    expect(found.fit).toBe("straight");
     expect([found.schneiderDeg, found.pruettDeg, found.accessAngleDeg, found.totalTurnDeg]).toEqual([0, 0, 0, 0]);
     expect(found.pruettRadiusMm).toBeUndefined();
     expect(found.minRadiusMm).toBeUndefined();
@@ -179,7 +179,7 @@ describe("a straight course (C17)", () => {
   it("with noise stays straight in nearly every trial, and its interval allows a little bend", () => {
     const line = Array.from({ length: 60 }, (_, index): [number, number] => [0, index * 0.25]);
     const found = [1, 2, 3, 4, 5, 6].map((seed) => measured({ points: noisy(line, 0.05, seed), sigmaMm: 0.05 }));
-    expect(found.filter(({ fit }) => fit.family === "straight").length).toBeGreaterThanOrEqual(5);
+    expect(found.filter(({ fit }) => fit === "straight").length).toBeGreaterThanOrEqual(5);
     for (const { intervals } of found) expect(intervals.pruettDeg?.high).toBeLessThan(30);
   });
 });
@@ -289,7 +289,7 @@ describe("cautions", () => {
   it("says where noise hides whether the canal is straight at its end", () => {
     const points = noisy(knownCanal({ l1: 9, radius: 5, turnDeg: 45, l2: 1 }, 0.25), 0.05, 3);
     const found = measured({ points, sigmaMm: 0.05 });
-    expect(found.fit.others.length).toBeGreaterThan(0);
+    expect(found.fitQuality.others.length).toBeGreaterThan(0);
     expect(found.cautions.join()).toContain("do not decide whether the canal is straight at its end");
     expect(found.intervals.pruettDeg?.low).toBeLessThan(45);
     expect(found.intervals.pruettDeg?.high).toBeGreaterThan(45);
@@ -332,7 +332,7 @@ describe("cautions", () => {
     // Three bends; no family has more than two.
     const points = integrated((s) => 0.35 * Math.sin((2 * Math.PI * s) / 6), 18, 0.2);
     const found = measured({ points });
-    expect(found.fit.fits).toBe(false);
+    expect(found.fitQuality.fits).toBe(false);
     expect(found.cautions.join()).toContain("No family of courses fits");
     expect(found.lengthMm).toBeCloseTo(18, 1);
     // The turn of each half wave is 0.35 * 6 / pi rad, and there are six.

@@ -66,7 +66,8 @@ function outputOf(input: CurvatureInput, course: MeasuredCourse, repeated: numbe
     bends,
     intervals,
     severity,
-    fit: fitOutput(course),
+    fit: course.family,
+    fitQuality: fitQuality(course),
     basis: basisOf(input),
     cautions: curvatureCautions(course, repeated, severity),
     notComputed: notComputed(course, input),
@@ -88,14 +89,14 @@ function planarityOutput(
   return { planar, rmsMm, largestMm, normal: direction };
 }
 
-function fitOutput({ choice, agreement }: MeasuredCourse) {
+function fitQuality({ choice, agreement }: MeasuredCourse) {
   const [best, ...others] = choice.fits.map(({ fit, weight }) => ({ family: fit.family.name, weight }));
   if (best === undefined) throw new RangeError("some family always fits");
   const { fits, rmsMm, noise } = agreement;
-  return { ...best, fits, rmsMm, sigmaMm: Math.max(noise.sigmaMm, finestSigmaMm), others };
+  return { weight: best.weight, fits, rmsMm, sigmaMm: Math.max(noise.sigmaMm, finestSigmaMm), others };
 }
 
-function notComputed({ headline, agreement }: MeasuredCourse, input: CurvatureInput) {
+function notComputed({ headline }: MeasuredCourse, input: CurvatureInput) {
   const straight = headline.heightDistanceMm === undefined;
   const why = "the course is straight: it has no bend, and so no point of departure and no radius";
   const s = input.weineLengthMm ?? 2;
@@ -104,7 +105,6 @@ function notComputed({ headline, agreement }: MeasuredCourse, input: CurvatureIn
     ...(headline.weineDeg === undefined
       ? [{ name: "weineDeg", why: `the part of the canal that belongs to the bend is shorter than ${s} mm` }]
       : []),
-    ...(agreement.fits ? [] : [{ name: "fit", why: "no family of courses lies along the points within their noise" }]),
   ];
 }
 

@@ -1,5 +1,6 @@
 import { faultAt } from "../../refusal.ts";
 import { degreesOf, mm, rad } from "../../units.ts";
+import { type Agreement, agreementOf } from "./agreement-of.ts";
 import { bendsReport } from "./bends-report.ts";
 import { type Choice, chooseFamily, finestSigmaMm } from "./choose-family.ts";
 import { type CourseMeasures, courseMeasures } from "./course-measures.ts";
@@ -7,7 +8,6 @@ import type { CleanPoints } from "./curvature-input.ts";
 import { drawHeadlines } from "./draws.ts";
 import { type Headline, headlineOf } from "./headline.ts";
 import { intervalsOf } from "./intervals.ts";
-import { type Agreement, agreementOf } from "./noise-of.ts";
 import { type Planarity, planarityOf } from "./planarity.ts";
 import { type Profile, profileAlongItself, profileOf } from "./profile.ts";
 import { bendsOf } from "./shape-of.ts";
@@ -24,6 +24,8 @@ export interface CurvatureRequest {
 
 /** Everything that was found out about a course. */
 export interface MeasuredCourse {
+  /** The name of the family chosen. */
+  readonly family: string;
   readonly choice: Choice;
   readonly agreement: Agreement;
   readonly measures: CourseMeasures;
@@ -55,6 +57,7 @@ export function curvatureOf(request: CurvatureRequest): MeasuredCourse {
   const headline = agreement.fits ? headlineOf(measures) : { ...headlineOf(measures), ...seen };
   const draws = drawHeadlines(choice, (one) => agreementOf(one, sigmaMm).noise, apicalLine);
   return {
+    family: fit.family.name,
     choice,
     agreement,
     measures,

@@ -62,8 +62,8 @@ export const curvatureOutput = z.strictObject({
   bends: z.array(bend).describe("Each bend by itself, from the orifice on, with the published measures of its part."),
   intervals: z.record(z.string(), intervalSchema).describe("An interval for each headline number."),
   severity: z.array(severity),
-  fit: z.strictObject({
-    family: z.string().describe("The family of courses chosen."),
+  fit: z.string().describe("The family of courses chosen, as straight-arc-straight."),
+  fitQuality: z.strictObject({
     fits: z.boolean().describe("Whether the points lie about it as noise would."),
     rmsMm: z.number().describe("Root mean square distance of the points from the course, in mm."),
     sigmaMm: z.number().describe("Standard deviation of a point, stated or estimated, in mm."),

@@ -2,6 +2,7 @@ import { chiSquareQuantile } from "../../statistics/chi-square-quantile.ts";
 import { type SeededRandom, seededRandom } from "../../statistics/seeded-random.ts";
 import { cholesky, solveTransposed } from "../../statistics/solve-linear.ts";
 import type { Mm } from "../../units.ts";
+import type { Noise } from "./agreement-of.ts";
 import { type Choice, finestSigmaMm } from "./choose-family.ts";
 import { courseMeasures } from "./course-measures.ts";
 import { type FamilyFit, isCourse } from "./fit-family.ts";
@@ -9,13 +10,6 @@ import { type Headline, headlineOf } from "./headline.ts";
 import { nearest } from "./project.ts";
 import { bendsOf, courseOf } from "./shape-of.ts";
 import type { Trace } from "./trace.ts";
-
-/** How sure the points of a trace are: their standard deviation, and whether it was only estimated. */
-export interface Noise {
-  readonly sigmaMm: number;
-  /** Degrees of freedom of an estimated standard deviation; absent for a stated one. */
-  readonly freedom?: number;
-}
 
 const drawn = 1000;
 
@@ -42,12 +36,13 @@ function drawFrom(
 ): Headline[] {
   const { across } = trace.anchor;
   const lower = factorOf(fit);
+  const spread = spreadOf(fit, across);
   const ends = endsOf(fit, trace);
   const found: Headline[] = [];
   for (let tries = 0; tries < 5 * wanted && found.length < wanted; tries++) {
     const sigma = drawSigma(noise, random);
     const step = solveTransposed(lower, fit.parameters.map(random.normal));
-    const parameters = fit.parameters.map((value, index) => value + sigma * (step[index] ?? 0));
+    const parameters = fit.parameters.map((value, index) => value + spread * sigma * (step[index] ?? 0));
     if (!isCourse(fit.family, trace, parameters)) continue;
     const course = courseOf(fit.family, trace.anchor, parameters);
     const [orifice, foramen] = ends.map(
@@ -58,6 +53,15 @@ function drawFrom(
     found.push(headlineOf(courseMeasures({ course, bends, orifice, foramen }, apicalLine)));
   }
   return found;
+}
+
+/**
+ * How much wider than the fit's covariance of first order its draws are spread: in a plane that covariance covers as it
+ * says; with two bends, whose edges are unsure, and in space it is too narrow, by what docs/studies/curvature.md measures.
+ */
+function spreadOf(fit: FamilyFit, across: 1 | 2): number {
+  if (fit.family.bends === 2) return 1.35;
+  return across === 2 ? 1.15 : 1;
 }
 
 function drawSigma(noise: Noise, random: SeededRandom): number {

@@ -1,14 +1,17 @@
 import { dot, plus, type Vector, vector } from "../../geometry/vector.ts";
-import type { Noise } from "./draws.ts";
 import type { FamilyFit } from "./fit-family.ts";
+
+/** How sure the points of a trace are: their standard deviation, and whether it was only estimated. */
+export interface Noise {
+  readonly sigmaMm: number;
+  /** Degrees of freedom of an estimated standard deviation; absent for a stated one. */
+  readonly freedom?: number;
+}
 
 /** How well a family describes a trace. */
 export interface Agreement {
+  /** What intervals are drawn with. */
   readonly noise: Noise;
-  /** Mean squared residual over the squared noise: about 1 where the family fits. */
-  readonly ratio: number;
-  /** Correlation of each residual with the next; near 0 where the family fits. */
-  readonly following: number;
   /** Root mean square distance of the points from the course, in mm. */
   readonly rmsMm: number;
   /** Noise of one point against its neighbours, in mm: a shape that does not fit leaves it small. */
@@ -21,39 +24,45 @@ export interface Agreement {
 
 /** A shape that is off by less than this is near enough for every measure, in mm. */
 const negligibleMisfitMm = 0.02;
+/** Fewer points than this cannot show long stretches on one side. */
+const fewestForStretches = 12;
+/** Correlation of neighbours from which points lie on one side for long stretches. */
+const longStretches = 0.5;
 
 /**
- * The standard deviation that intervals of a fit are drawn with: the stated one, or the estimated one, made larger where
- * points lie farther from the course than stated or on one side of it for long stretches.
+ * How well a fit agrees with its points, and the standard deviation that its intervals are drawn with: the stated one, or
+ * the estimated one, made larger where points lie farther from the course than stated or follow each other.
  * Takes the fit and the stated standard deviation in mm, or undefined.
- * @source docs/methods/curvature.md C12
+ * @source docs/methods/curvature.md C12 and C16
  */
 export function agreementOf(fit: FamilyFit, statedSigmaMm: number | undefined): Agreement {
-  const { residuals, squares } = fit.projection;
+  const { residuals, squares, places } = fit.projection;
   const freedom = Math.max(1, fit.freedom);
   const estimated = squares / freedom;
   const left = leftOver(fit.projection);
   const following = followingCorrelation(left);
-  const ratio = statedSigmaMm === undefined || statedSigmaMm === 0 ? 1 : estimated / statedSigmaMm ** 2;
-  // Correlated residuals say less than their number: the effective number shrinks by (1-r)/(1+r).
-  const chance = 2 / Math.sqrt(residuals.length);
-  const kept = Math.min(0.9, following);
-  const stretch = kept > chance ? (1 + kept) / (1 - kept) : 1;
-  const variance = statedSigmaMm === undefined ? estimated : statedSigmaMm ** 2 * Math.max(1, ratio);
-  const sigmaMm = Math.sqrt(variance * stretch);
-  const points = fit.projection.places.length;
-  const rmsMm = Math.sqrt(squares / points);
-  const scatters = ratio > 1 + 4 * Math.sqrt(2 / freedom);
-  const stated = statedSigmaMm !== undefined && statedSigmaMm > 0 && !scatters;
+  const rmsMm = Math.sqrt(squares / places.length);
+  const known = statedSigmaMm !== undefined && statedSigmaMm > 0 ? statedSigmaMm : undefined;
+  const scatters = known !== undefined && estimated > known ** 2 * (1 + 4 * Math.sqrt(2 / freedom));
+  const variance = Math.max(estimated, (statedSigmaMm ?? 0) ** 2);
+  const sigmaMm = Math.sqrt(variance * effectiveLoss(following, residuals.length));
   return {
     noise: statedSigmaMm === undefined ? { sigmaMm, freedom } : { sigmaMm },
-    ratio,
-    following,
     rmsMm,
-    localSigmaMm: localSigma(left, residuals.length / points),
-    fits: stated || points < 12 || rmsMm < negligibleMisfitMm || following < 0.5,
+    localSigmaMm: localSigma(left, residuals.length / places.length),
+    fits:
+      (known !== undefined && !scatters) ||
+      places.length < fewestForStretches ||
+      rmsMm < negligibleMisfitMm ||
+      following < longStretches,
     scatters,
   };
+}
+
+/** Residuals that follow each other say less than their number: (1+r)/(1-r) less, where r is more than chance makes it. */
+function effectiveLoss(following: number, count: number): number {
+  const kept = Math.min(0.9, following);
+  return kept > 2 / Math.sqrt(count) ? (1 + kept) / (1 - kept) : 1;
 }
 
 /** What is left between each point and its nearest place on the course, as a vector. */

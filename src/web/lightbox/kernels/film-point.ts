@@ -19,6 +19,13 @@ export const pointBetween = (a: ImagePoint, b: ImagePoint, fraction: number): Im
 /** Whether two places are the same. */
 export const isSamePoint = (a: ImagePoint, b: ImagePoint): boolean => a.column === b.column && a.row === b.row;
 
+/** The mean of some places, at least one. */
+export function meanPoint(points: readonly ImagePoint[]): ImagePoint {
+  const columns = points.reduce((sum, { column }) => sum + column, 0);
+  const rows = points.reduce((sum, { row }) => sum + row, 0);
+  return filmPoint(columns / points.length, rows / points.length);
+}
+
 /** The size of a film in pixels. */
 export interface FilmSize {
   readonly columns: number;

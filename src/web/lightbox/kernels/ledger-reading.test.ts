@@ -41,6 +41,11 @@ describe("reading the ledger", () => {
     const scale = { ...entry, output: { mmPerPx: { column: 0.04, row: 0.04 }, sigmaMmPerPx: 0.001, interval } };
     expect(numberOf(scale, "mmPerPx.column")).toEqual({ value: 0.04, interval });
     expect(numberOf(scale, "sigmaMmPerPx")).toEqual({ value: 0.001 });
+    const stop = {
+      ...entry,
+      output: { recommendedMm: 18.7, interval: { low: 1, high: 2, level: 0.95 }, recommendedInterval: interval },
+    };
+    expect(numberOf(stop, "recommendedMm")).toEqual({ value: 18.7, interval });
   });
 
   it("says why a number is absent: one value, or all of them", () => {

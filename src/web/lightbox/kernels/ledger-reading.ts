@@ -12,10 +12,14 @@ export interface LedgerNumber {
 export const entryOf = (ledger: readonly LedgerEntry[], topic: string, about: string): LedgerEntry | undefined =>
   ledger.find((entry) => entry.topic === topic && entry.subject === `${topic} of ${about}`);
 
-const numbers = z.looseObject({
-  intervals: z.record(z.string(), intervalSchema).optional(),
-  interval: intervalSchema.optional(),
-});
+const numbers = z.looseObject({ intervals: z.record(z.string(), intervalSchema).optional() });
+
+/** Numbers whose interval stands elsewhere than under their own name. */
+const intervalPlaces: Readonly<Record<string, string>> = {
+  "mmPerPx.column": "interval",
+  radiographicMm: "interval",
+  recommendedMm: "recommendedInterval",
+};
 
 /**
  * A number of an entry by its name, with its interval where the entry has one.
@@ -24,13 +28,11 @@ const numbers = z.looseObject({
 export function numberOf(entry: LedgerEntry | undefined, name: string): LedgerNumber | undefined {
   const value = valueAt(entry?.output, name);
   if (typeof value !== "number") return undefined;
-  const { intervals = {}, interval } = numbers.safeParse(entry?.output).data ?? {};
-  const own = intervals[name] ?? (headlines.includes(name) ? interval : undefined);
+  const { intervals = {} } = numbers.safeParse(entry?.output).data ?? {};
+  const elsewhere = intervalSchema.safeParse(valueAt(entry?.output, intervalPlaces[name] ?? "")).data;
+  const own = intervals[name] ?? elsewhere;
   return own === undefined ? { value } : { value, interval: own };
 }
-
-/** The numbers that an entry's single interval belongs to. */
-const headlines: readonly string[] = ["mmPerPx.column", "radiographicMm"];
 
 function valueAt(output: unknown, name: string): unknown {
   return name

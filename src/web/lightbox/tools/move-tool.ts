@@ -9,6 +9,7 @@ import {
   withAnchorAt,
   withAnchorIn,
 } from "../kernels/course-segments.ts";
+import { fairedCourse } from "../kernels/faired-course.ts";
 import type { ScreenPoint } from "../kernels/film-placement.ts";
 import { pairOf, pointOf } from "../kernels/film-point.ts";
 import { type Mark, type MarkBody, withHandleAt } from "../kernels/mark-shape.ts";
@@ -157,5 +158,6 @@ function settled(state: MoveState, world: ToolWorld): ToolStep<MoveState> {
   if (held?.is !== "anchor") return stay(state);
   const course = completed(held.course, world.find(held.body.polarity));
   if (!held.settling || !isComplete(course)) return stay({ tool: "move", held: { ...held, course } });
-  return step(moveAtRest, { do: "reshaped", mark: held.mark, body: tracedBody(held.body, course) });
+  const fair = fairedCourse(course, [held.handle - 1, held.handle, held.handle + 1]);
+  return step(moveAtRest, { do: "reshaped", mark: held.mark, body: tracedBody(held.body, fair) });
 }

@@ -9,6 +9,7 @@ import {
   shortened,
   startsWanted,
 } from "../kernels/course-segments.ts";
+import { fairedCourse, innerAnchors } from "../kernels/faired-course.ts";
 import { pixelsBetween } from "../kernels/film-point.ts";
 import {
   type Pointing,
@@ -113,7 +114,7 @@ function found(state: TraceState, world: ToolWorld): ToolStep<TraceState> {
   if (!isComplete(course)) return stay({ ...state, course });
   if (course.segments.reduce((sum, { points = [] }) => sum + points.length - 1, 1) < fewestPoints)
     return step(traceAtRest(state.polarity), { do: "say", words: tooShort });
-  return step(traceAtRest(state.polarity), { do: "traced", course });
+  return step(traceAtRest(state.polarity), { do: "traced", course: fairedCourse(course, innerAnchors(course)) });
 }
 
 function withAhead(state: TraceState, world: ToolWorld): TraceState {

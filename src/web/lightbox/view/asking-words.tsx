@@ -32,15 +32,17 @@ export function AskingWords({ box, canals }: { readonly box: LightBox; readonly 
 
 const size = { width: 268, height: 190 } as const;
 
-/** Beside the last place marked, inside the pane. */
+/** Beside the last place marked, at its left where there is no room at its right, and inside the pane. */
 function placeOf({ placing }: LightBox, asking: Asking) {
   const at = asking.what === "canal" ? asking.course.anchors.at(-1) : asking.to;
   if (placing === undefined || at === undefined) return {};
   const { x, y } = toScreen(placing.placement, placing.pane, at);
+  const { width, height } = placing.pane;
   const within = (place: number, most: number) => Math.min(Math.max(place, 12), Math.max(12, most));
+  const hasRoom = x + 36 + size.width <= width;
   return {
-    left: within(x + 24, placing.pane.width - size.width - 12),
-    top: within(y - 40, placing.pane.height - size.height - 12),
+    left: within(hasRoom ? x + 24 : x - 24 - size.width, width - size.width - 12),
+    top: within(y - 40, height - size.height - 12),
   };
 }
 
@@ -91,7 +93,7 @@ function AskCanal({ box, asking, canals }: AskCanalOptions) {
           className="field-line"
           value={typed}
           placeholder="MB2"
-          aria-invalid={typed !== "" && !accepts}
+          aria-invalid={typed !== "" && !accepts ? true : undefined}
           onChange={(event) => setTyped(event.target.value)}
         />
       </label>
@@ -149,7 +151,7 @@ function AskLength({ box, asking }: { box: LightBox; asking: Extract<Asking, { w
           inputMode="decimal"
           value={typed}
           placeholder="21"
-          aria-invalid={fault !== undefined}
+          aria-invalid={fault !== undefined ? true : undefined}
           onChange={(event) => setTyped(event.target.value)}
         />
       </label>

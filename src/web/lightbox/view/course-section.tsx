@@ -1,5 +1,5 @@
 import type { LedgerEntry } from "../../../record/ledger-entry.ts";
-import { intervalInWords, quantityInWords, withUnit } from "../../parts/figures-in-words.ts";
+import { intervalInWords, numberInWords, withUnit } from "../../parts/figures-in-words.ts";
 import { besideNumbers, entryOf, measuredCourse, numberOf, whyAbsent } from "../kernels/ledger-reading.ts";
 import { type Mark, markName } from "../kernels/mark-shape.ts";
 import { CurvatureGraph } from "./curvature-graph.tsx";
@@ -25,11 +25,11 @@ export function CourseSection({ box, mark, ledger, measuring }: CourseSectionOpt
       {entry !== undefined && <Stop entry={entryOf(ledger, "workingLength", mark.id)} />}
       {entry !== undefined && course !== undefined && (
         <>
+          <CurvatureGraph box={box} markId={mark.id} course={course} />
+          <Cautions entry={entry} />
           <Measures entry={entry} />
           <Bends bends={course.bends} />
           <Severity course={course} />
-          <CurvatureGraph box={box} markId={mark.id} course={course} />
-          <Cautions entry={entry} />
         </>
       )}
     </section>
@@ -62,6 +62,7 @@ function Stop({ entry }: { entry: LedgerEntry | undefined }) {
   return (
     <p className="stop">
       Stop at <LedgerFigure entry={entry} number={stop} unit="mm" says="Where to stop" />
+      {stop.interval && <span className="quiet"> {intervalInWords(stop.interval)}</span>}
       {locator && (
         <>
           {" "}
@@ -135,8 +136,8 @@ function Bends({ bends }: { bends: Course["bends"] }) {
     <ol className="bends">
       {bends.map(({ angleDeg, radiusMm, fromMm, toMm, side }) => (
         <li key={fromMm}>
-          {quantityInWords(angleDeg, "°")} to the {side}
-          {radiusMm === undefined ? "" : `, radius ${quantityInWords(radiusMm, "mm")}`}
+          {withUnit(numberInWords(angleDeg, 0), "°")} to the {side}
+          {radiusMm === undefined ? "" : `, radius ${withUnit(numberInWords(radiusMm, 1), "mm")}`}
           <span className="quiet"> from {withUnit(intervalInWords({ low: fromMm, high: toMm }), "mm")}</span>
         </li>
       ))}
@@ -148,11 +149,14 @@ const Severity = ({ course }: { course: Course }) => (
   <ul className="severity">
     {course.severity.map(({ source, class: word }) => (
       <li key={source}>
-        {word} <span className="quiet">{source}</span>
+        {word} <span className="quiet">after {sourceName(source)}</span>
       </li>
     ))}
   </ul>
 );
+
+/** A source's id as one would say it: "schneider-1971" as Schneider 1971. */
+const sourceName = (id: string): string => id.charAt(0).toUpperCase() + id.slice(1).replaceAll("-", " ");
 
 /** What speaks against an entry's numbers. */
 export function Cautions({ entry }: { readonly entry: LedgerEntry | undefined }) {

@@ -25,6 +25,8 @@ export function FilmStage({ box }: { readonly box: LightBox }) {
       aria-describedby="film-stage-keys"
       // biome-ignore lint/a11y/noNoninteractiveTabindex: the film takes keys of its own, which its description names
       tabIndex={0}
+      // A press gives the focus by itself; the browser would take it away again from a question that the press opened.
+      onMouseDown={(event) => event.preventDefault()}
       onPointerDown={pointing.onPointerDown}
       onPointerMove={pointing.onPointerMove}
       onPointerUp={pointing.onPointerUp}

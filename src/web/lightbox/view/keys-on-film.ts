@@ -91,15 +91,15 @@ function atCrosshair({ crosshair, placing }: LightBox, free: boolean): Pointing 
   return { at: crosshair, screen: toScreen(placing.placement, placing.pane, crosshair), free };
 }
 
-/** Enter ends a gesture at the crosshair; with the mouse, a course ends at its last anchor. */
+/** Enter ends a gesture at the crosshair, or where the mouse last was: the line already leads there. */
 function enter(box: LightBox, free: boolean): boolean {
-  const pointing = atCrosshair(box, free);
-  if (pointing !== undefined) return done(box.tool.send({ is: "ended", ...pointing }));
-  const { state, send } = box.tool;
-  const last =
-    state.tool === "trace" ? state.course.anchors.at(-1) : state.tool === "outline" ? state.points.at(-1) : undefined;
-  if (last === undefined) return done(showCrosshair(box));
-  return done(send({ is: "pressed", twice: true, at: last, screen: { x: 0, y: 0 }, free }));
+  const pointing = atCrosshair(box, free) ?? atPointer(box, free);
+  return done(pointing === undefined ? showCrosshair(box) : box.tool.send({ is: "ended", ...pointing }));
+}
+
+function atPointer({ tool: { state } }: LightBox, free: boolean): Pointing | undefined {
+  const at = "pointer" in state ? state.pointer : "to" in state ? state.to : undefined;
+  return at && { at, screen: { x: 0, y: 0 }, free };
 }
 
 /** Escape leaves the gesture, then the crosshair and the tool, then the chosen mark. */

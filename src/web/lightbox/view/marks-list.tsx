@@ -79,7 +79,7 @@ function MarkNameField({ box, mark, canals }: { box: LightBox; mark: Mark; canal
         list={offers}
         placeholder={body.shape === "trace" ? "which canal" : "what it is"}
         aria-label={body.shape === "trace" ? "Canal of this course" : `Name of this ${shapes[body.shape]}`}
-        aria-invalid={!accepts}
+        aria-invalid={accepts ? undefined : true}
         title={accepts ? undefined : "A canal's name is a capital, then letters and digits, as MB2"}
         onChange={(event) => setTyped(event.target.value)}
         onBlur={finish}

@@ -23,7 +23,8 @@ describe("paths over the ridge of a film", () => {
     const course = pathsFrom(top).finder("dark")(top, end) ?? [];
     expect(course[0]).toEqual(top);
     expect(course.at(-1)).toEqual(end);
-    expect(Math.min(...course.map((at) => pixelsBetween(at, filmPoint(20, 50))))).toBeLessThan(3);
+    // The straight line passes the ditch's corner at 35 pixels; the course rounds it by a few.
+    expect(Math.min(...course.map((at) => pixelsBetween(at, filmPoint(20, 50))))).toBeLessThan(5);
   });
 
   it("are the same from a tree at either end", () => {

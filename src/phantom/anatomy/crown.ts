@@ -92,8 +92,8 @@ export function crownOf(shape: CrownShape): Crown {
 
   const side = (x: number, y: number, z: number, insetMm: number): number => {
     const at = Math.min(outline.a.length - 1, Math.max(0, Math.round((z - outline.from) / tableStepMm)));
-    const a = (outline.a[at] ?? 1) - insetMm;
-    const b = (outline.b[at] ?? 1) - insetMm;
+    const a = Math.max(0.15, (outline.a[at] ?? 1) - insetMm);
+    const b = Math.max(0.15, (outline.b[at] ?? 1) - insetMm);
     const u = Math.abs(x) / a;
     const v = Math.abs(y - (outline.middle[at] ?? 0)) / b;
     // Far from the wall an estimate is enough, and saves the powers.

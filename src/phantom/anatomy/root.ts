@@ -81,7 +81,7 @@ function startsByHeight(tables: Tables): { from: number; index: Int32Array } {
   return { from, index };
 }
 
-/** A root whose section is an ellipse across its curved axis and whose tip is rounded. */
+/** A root whose section is an ellipse across its curved axis and whose tip is rounded. Takes axes that lean up to 50 degrees from z. */
 export function rootOf(shape: RootShape): Root {
   const axis = courseThrough(shape.axis);
   const cap = capOf(shape);
@@ -117,5 +117,7 @@ function sectionDistance(t: Tables, i: number, at: { qx: number; qy: number; qz:
   const beyond = i === t.count && along > 0 ? along : i === 0 && along < 0 ? along : 0;
   const q1 = (at.qx * tz - at.qz * tx) / flat;
   const q2 = (at.qy * (tx * tx + tz * tz) - ty * (at.qx * tx + at.qz * tz)) / flat;
-  return ellipsoidDistance(q1, q2, beyond, { a: t.a[i] ?? 1, b: t.b[i] ?? 1, c: i === 0 ? (t.a[0] ?? 1) : at.cap });
+  // Between the ends nothing lies along the axis, and the cap must not shorten the depth.
+  const c = beyond === 0 ? farMm * 5 : i === 0 ? (t.a[0] ?? 1) : at.cap;
+  return ellipsoidDistance(q1, q2, beyond, { a: t.a[i] ?? 1, b: t.b[i] ?? 1, c });
 }

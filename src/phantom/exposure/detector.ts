@@ -35,6 +35,8 @@ export const usualDetector: Detector = {
   gamma: 0.92,
 };
 
+/** The grain is finer than the picture: quanta are counted at every depth of the scintillator, and only the far ones spread in full. */
+const grainOfBlur = 0.5;
 const scatterBlock = 16;
 const scatterReachMm = 7;
 
@@ -66,7 +68,7 @@ function grain(picture: Picture, seed: number, sigmaPx: number): Picture {
 
 /** Counted quanta: the mean with its noise, partly shared with the neighbours through the scintillator. */
 function counted(picture: Picture, detector: Detector, seed: number, spacingMm: number): Picture {
-  const shared = grain(picture, seed, (detector.blurMm / spacingMm) * 0.75);
+  const shared = grain(picture, seed, (detector.blurMm / spacingMm) * grainOfBlur);
   const own = grain(picture, seed + 7919, 0);
   const values = new Float32Array(picture.values.length);
   for (let at = 0; at < values.length; at++) {

@@ -196,7 +196,7 @@ export const lowerFirstMolar: ToothShape = {
   canals: canals.filter((canal) => canal.root !== "DL"),
   chamber: {
     halfMesiodistal: 2.5,
-    halfBuccolingual: 1.8,
+    halfBuccolingual: 1.45,
     middle: { x: -0.2, y: 0 },
     roofZ: -1.2,
     floorZ: 1.4,

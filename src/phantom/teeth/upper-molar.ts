@@ -191,7 +191,7 @@ export const upperFirstMolar: ToothShape = {
   canals,
   chamber: {
     halfMesiodistal: 2,
-    halfBuccolingual: 1.9,
+    halfBuccolingual: 1.5,
     middle: { x: -0.2, y: 0.2 },
     roofZ: -0.9,
     floorZ: 1.5,

@@ -82,7 +82,7 @@ export function curvatureStudy(design: CurvatureDesign, n: number, seed: number)
 }
 
 /** An S of two bends: 4 mm straight, 4 mm at R 5 to the right, 2 mm straight, 3 mm at R 4 to the left, 2 mm straight. */
-export const sCourse: readonly KnownStretch[] = [
+const sCourse: readonly KnownStretch[] = [
   { lengthMm: 4, curvature: 0 },
   { lengthMm: 4, curvature: 0.2 },
   { lengthMm: 2, curvature: 0 },

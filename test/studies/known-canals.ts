@@ -21,7 +21,7 @@ export interface KnownNoise {
 }
 
 /** The stretches of a canal of one bend. */
-export const stretchesOf = ({ l1, radius, turnDeg, l2 }: KnownShape): KnownStretch[] => [
+const stretchesOf = ({ l1, radius, turnDeg, l2 }: KnownShape): KnownStretch[] => [
   { lengthMm: l1, curvature: 0 },
   { lengthMm: (radius * turnDeg * Math.PI) / 180, curvature: 1 / radius },
   { lengthMm: l2, curvature: 0 },

@@ -15,7 +15,7 @@ export interface Choice {
 }
 
 /** A fit, its score (lower is better) and its weight: 1 shared out among all of them. */
-export interface ScoredFit {
+interface ScoredFit {
   readonly fit: FamilyFit;
   readonly score: number;
   readonly weight: number;

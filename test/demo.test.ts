@@ -4,6 +4,7 @@ import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
 import { caseFiles } from "../scripts/demo/cases/all-cases.ts";
 
+import { caseId as known } from "../src/core/ids.ts";
 import { deriveLedger } from "../src/ledger/derive-ledger.ts";
 import { type CaseFile, caseFileSchema } from "../src/record/case-file.ts";
 import { patchesOf } from "../src/record/change.ts";
@@ -26,7 +27,8 @@ const long = ["a.json", "b.json", "c.json"].flatMap((name) => filesIn(shipped(na
 const short = filesIn(shipped("logbook.json"));
 
 /** A case file gesture by gesture, and its chain read back. */
-function standingOf({ caseId, gestures }: CaseFile): Standing {
+function standingOf({ caseId: named, gestures }: CaseFile): Standing {
+  const caseId = known(named);
   let standing = beforeFirst(caseId);
   const changes = gestures.map(({ at, who, words, operations }) => {
     const next = advance(standing, { at, who, words, patches: patchesOf({ words, operations }, standing.parts) });
@@ -37,7 +39,7 @@ function standingOf({ caseId, gestures }: CaseFile): Standing {
   return standing;
 }
 
-const standings = new Map([...long, ...short].map((file) => [file.caseId, standingOf(file)]));
+const standings = new Map<string, Standing>([...long, ...short].map((file) => [file.caseId, standingOf(file)]));
 const parts = (caseId: string) => standings.get(caseId)?.parts ?? [];
 
 describe("the demo's case files", () => {
@@ -50,7 +52,7 @@ describe("the demo's case files", () => {
   it("all say that they are invented, and each is one case", () => {
     expect(long.map((file) => file.caseId)).toEqual(["demo-a", "demo-b", "demo-c"]);
     expect(short).toHaveLength(240);
-    for (const [caseId, { parts: own }] of standings) expect(factsOf(caseId, own)?.demo).toBe(true);
+    for (const [caseId, { parts: own }] of standings) expect(factsOf(known(caseId), own)?.demo).toBe(true);
   });
 
   it("go forward in time and never past the last day on which anybody was seen", () => {
@@ -69,14 +71,14 @@ describe("the demo's case files", () => {
 describe("cases A, B and C", () => {
   it("are told in fifteen to thirty gestures", () => {
     for (const { gestures } of long) {
-      expect(gestures.length).toBeGreaterThanOrEqual(12);
-      expect(gestures.length).toBeLessThanOrEqual(45);
+      expect(gestures.length).toBeGreaterThanOrEqual(existsSync(list) ? 15 : 12);
+      expect(gestures.length).toBeLessThanOrEqual(30);
     }
   });
 
   it("name only parts that stand: films, visits, references and what claims are about", () => {
     for (const { caseId } of long) {
-      const ids = new Set(parts(caseId).map((part) => part.id));
+      const ids = new Set<string>(parts(caseId).map((part) => part.id));
       const named = [
         ...partsOf(parts(caseId), "visit").flatMap((visit) => visit.body.films),
         ...partsOf(parts(caseId), "recall").flatMap((recall) => recall.body.film ?? []),
@@ -112,7 +114,7 @@ describe("cases A, B and C", () => {
 });
 
 describe("the logbook", () => {
-  const facts = short.flatMap(({ caseId }) => factsOf(caseId, parts(caseId)) ?? []);
+  const facts = short.flatMap(({ caseId }) => factsOf(known(caseId), parts(caseId)) ?? []);
   const share = (some: readonly unknown[], all: readonly unknown[]): number => some.length / all.length;
   const recallsIn = (caseId: string) => partsOf(parts(caseId), "recall").map((recall) => recall.body);
 
@@ -156,16 +158,14 @@ describe("the logbook", () => {
     for (const { caseId } of lost) expect(recallsIn(caseId).at(-1)?.lostBecause).toBeTruthy();
   });
 
-  it("is healthy on the last film after a year in 84-94 % without and 70-86 % with a lesion before", () => {
-    const seenLate = short.flatMap(({ caseId, gestures }) => {
-      const last = recallsIn(caseId)
-        .filter((recall) => recall.readings.length > 0)
-        .at(-1);
+  it("is healthy on the last film after a year in 85 to 90 % without and 75 to 80 % with a lesion before", () => {
+    const seenLate = short.flatMap(({ caseId }) => {
+      const last = recallsIn(caseId).findLast((recall) => recall.readings.length > 0);
+      const filledOn = partsOf(parts(caseId), "visit").at(-1)?.body.on;
+      if (last === undefined || filledOn === undefined) return [];
+      const days = (Date.parse(last.on) - Date.parse(filledOn)) / 86_400_000;
       const lesion = partsOf(parts(caseId), "findings")[0]?.body.onFilm.lucency === "apical";
-      if (last === undefined || gestures.length === 0) return [];
-      const filledOn = partsOf(parts(caseId), "visit").at(-1)?.body.on ?? "";
-      const months = (Date.parse(last.on) - Date.parse(filledOn)) / 86_400_000 / 30.4375;
-      return months < 20 ? [] : [{ lesion, healthy: Math.max(...last.readings.map(({ score }) => score)) <= 2 }];
+      return days < 334 ? [] : [{ lesion, healthy: Math.max(...last.readings.map(({ score }) => score)) <= 2 }];
     });
     const healthy = (lesion: boolean) => {
       const group = seenLate.filter((one) => one.lesion === lesion);
@@ -174,9 +174,9 @@ describe("the logbook", () => {
         group,
       );
     };
-    expect(healthy(false)).toBeGreaterThan(0.84);
-    expect(healthy(false)).toBeLessThan(0.95);
-    expect(healthy(true)).toBeGreaterThan(0.65);
-    expect(healthy(true)).toBeLessThan(0.86);
+    expect(healthy(false)).toBeGreaterThan(0.85);
+    expect(healthy(false)).toBeLessThan(0.9);
+    expect(healthy(true)).toBeGreaterThan(0.75);
+    expect(healthy(true)).toBeLessThan(0.8);
   });
 });

@@ -1,3 +1,4 @@
+import { caseId as known } from "../../../src/core/ids.ts";
 import { Refusal } from "../../../src/core/refusal.ts";
 import { type CaseFile, caseFileSchema } from "../../../src/record/case-file.ts";
 import { patchesOf } from "../../../src/record/change.ts";
@@ -32,7 +33,7 @@ export const write = <Kind extends PartKind>(kind: Kind, id: string, body: BodyO
  */
 export function caseOfMoments(caseId: string, moments: readonly Moment[]): CaseFile {
   const inOrder = [...moments].sort((a, b) => (stampOf(a) < stampOf(b) ? -1 : 1));
-  let standing = beforeFirst(caseId);
+  let standing = beforeFirst(known(caseId));
   const gestures = inOrder.map((moment): CaseFile["gestures"][number] => {
     const operations = moment.writes.map(({ kind, id, body }) => {
       const baseRevision = standing.parts.find((part) => part.id === id)?.revision ?? 0;

@@ -66,7 +66,8 @@ function filmBody({ film, recipe, day }: Taken): BodyOf<"film"> {
       sourceFormat: "png",
       sourceSha256: film.sha256,
       detectorSpacingMm: [film.detectorSpacingMm, film.detectorSpacingMm],
-      magnification: film.magnification,
+      // A device states its usual magnification; where an instrument was marked, the person went by that instead.
+      ...(recipe.known === undefined ? { magnification: film.magnification } : {}),
       wasColour: false,
       lossy: false,
       inverted: false,

@@ -86,7 +86,7 @@ const firstVisit = (films: readonly string[]): Visit =>
     painAfter24h: 3,
     painAfter7d: 0,
     told: "Four canals instead of three, because the tooth has a third root on the tongue side; seen before we began. All reached, three shaped today, the fourth next time and by hand. What to take for pain, and to call if it swells.",
-    note: "Dam without latex. Buccal infiltration added because ML was still tender at minute 11. Distolingual orifice 3 mm to lingual of the distobuccal one, under a ridge of dentine that had to come off; a bent size 08 turned to buccal 3 mm from the end. On the film the instrument in DL stands 0.5 mm short of its final length.",
+    note: "Dam without latex. Buccal infiltration added because ML was still tender at minute 11. Distolingual orifice 3 mm to lingual of the distobuccal one, under a ridge of dentine that had to come off; a bent size 08 turned to buccal 3 mm from the end. On the film the instrument in DL stands 0.5 mm short of its final length. DL reads about 1.5 mm shorter there than the locator says: the root runs toward the film and the film does not show it. Locator taken, paper points agree.",
     nextOn: days.secondVisit,
   });
 

@@ -36,20 +36,31 @@ interface Outcome {
   readonly heals: boolean;
   /** Months after which a lesion that heals is gone, or a new one can be seen. */
   readonly afterMonths: number;
+  /** How a lesion that does not heal looks on every later film. */
+  readonly course: Seen & { readonly times: number };
 }
 
 function outcomeOf({ lesionMm, canals, treatment, dice }: Story): Outcome {
   const { healedShare, healedLess, healingMonths } = drawn;
   const share =
-    (lesionMm === undefined ? healedShare.withoutLesion : healedShare.withLesion) +
-    0.03 -
+    (lesionMm === undefined ? healedShare.withoutLesion : healedShare.withLesion) -
     (canals.some((canal) => canal.fillingEndMm < 0) ? healedLess.fillingBeyond : 0) -
     (canals.some((canal) => canal.fillingEndMm > 2) ? healedLess.fillingShort : 0) -
     (canals.some((canal) => canal.mishap !== undefined) ? healedLess.mishap : 0) -
     (treatment === "retreatment" ? healedLess.retreatment : 0);
   const spread = Math.log(healingMonths.spreadFactor) * dice.normal(0, 1, [-2.5, 2.5]);
-  return { heals: dice.chance(share), afterMonths: healingMonths.median * Math.exp(spread) };
+  return {
+    heals: dice.chance(share),
+    afterMonths: healingMonths.median * Math.exp(spread),
+    course: dice.pick(coursesOfUnhealed),
+  };
 }
+
+const coursesOfUnhealed: readonly (readonly [Outcome["course"], number])[] = [
+  [{ onFilm: "same", score: 4, times: 1 }, 5],
+  [{ onFilm: "larger", score: 5, times: 1.4 }, 2],
+  [{ onFilm: "smaller", score: 4, times: 0.7 }, 3],
+];
 
 /** Months until a tooth is lost at an even hazard. */
 const monthsUntilLoss = (dice: Story["dice"]): number =>
@@ -88,19 +99,15 @@ function ofHealthy({ heals }: Outcome, late: boolean, dice: Story["dice"]): Seen
   return { onFilm: "new", score: dice.chance(0.7) ? 3 : 4 };
 }
 
-function ofLesion({ heals }: Outcome, gone: boolean, dice: Story["dice"]): Seen {
-  if (heals && gone) return { onFilm: "normal", score: dice.chance(0.55) ? 1 : 2 };
-  if (heals) return { onFilm: "smaller", score: dice.chance(0.65) ? 3 : 4 };
-  return dice.pick([
-    [{ onFilm: "same", score: 4 }, 5],
-    [{ onFilm: "larger", score: 5 }, 2],
-    [{ onFilm: "smaller", score: 4 }, 3],
-  ] as const);
+function ofLesion({ heals, course }: Outcome, gone: boolean, dice: Story["dice"]): Seen {
+  if (!heals) return course;
+  if (gone) return { onFilm: "normal", score: dice.chance(0.55) ? 1 : 2 };
+  return { onFilm: "smaller", score: dice.chance(0.65) ? 3 : 4 };
 }
 
-function lesionLeft({ lesionMm, dice }: Story, months: number, { heals, afterMonths }: Outcome): number {
+function lesionLeft({ lesionMm, dice }: Story, months: number, { heals, afterMonths, course }: Outcome): number {
   if (lesionMm === undefined) return inSteps(dice.between(1.5, 3), 0.5);
-  return heals ? inSteps(Math.max(1, lesionMm * (1 - (0.8 * months) / afterMonths)), 0.5) : lesionMm;
+  return inSteps(heals ? Math.max(1, lesionMm * (1 - (0.8 * months) / afterMonths)) : lesionMm * course.times, 0.5);
 }
 
 function readingsOf(score: number, dice: Story["dice"]): Recall["readings"] {

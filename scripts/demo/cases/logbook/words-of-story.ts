@@ -20,7 +20,7 @@ export function complaintOf({ pulpal, apical, dice }: Story): string {
 }
 
 /** Why the referring dentist sent the patient. */
-export function referredForOf({ treatment, calcified, curved, dice }: Story): string {
+export function referredForOf({ treatment, calcified, curved, molar, dice }: Story): string {
   if (treatment === "surgery") return "Lesion that did not shrink after retreatment; root-end surgery.";
   if (treatment === "retreatment")
     return dice.pick([
@@ -31,7 +31,7 @@ export function referredForOf({ treatment, calcified, curved, dice }: Story): st
   if (treatment === "apicalBarrier") return "Root not finished, no reply to cold.";
   if (treatment === "vitalPulp") return "Deep caries, pulp to be kept alive if possible.";
   if (calcified) return "Canals could not be found.";
-  return curved ? "Strongly curved roots." : "Root canal treatment.";
+  return curved && molar ? "Strongly curved roots." : "Root canal treatment.";
 }
 
 /** Why the diagnosis is what it is, in a sentence. */

@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest";
+import { partId } from "../../../core/ids.ts";
 import { canalNamesOf, isCanalName, namesToOffer } from "./canal-names.ts";
 import type { Mark } from "./mark-shape.ts";
 
 const trace = (canal: string): Mark => ({
-  id: `mark-${canal}`,
+  id: partId(`mark-${canal}`),
   kind: "mark",
   revision: 1,
   body: {

@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { partId } from "../../../core/ids.ts";
 import { dayName, daysFrom, type Film, filmName, filmsByDay } from "./film-name.ts";
 
 const film = (id: string, takenOn: string, purpose: Film["body"]["purpose"]): Film => ({
-  id,
+  id: partId(id),
   kind: "film",
   revision: 1,
   body: {

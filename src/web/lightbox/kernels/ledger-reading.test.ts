@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { caseId, ledgerEntryId } from "../../../core/ids.ts";
 import type { LedgerEntry } from "../../../record/ledger-entry.ts";
 import {
   besideNumbers,
@@ -12,7 +13,13 @@ import {
 
 const interval = { low: 18.6, high: 19.8, level: 0.95 };
 const entry: LedgerEntry = {
-  ...{ id: "e1", caseId: "c1", subject: "curvature of mark-one", topic: "curvature", topicVersion: 1 },
+  ...{
+    id: ledgerEntryId("e1"),
+    caseId: caseId("c1"),
+    subject: "curvature of mark-one",
+    topic: "curvature",
+    topicVersion: 1,
+  },
   ...{ input: {}, inputPaths: [], at: "2026-01-01T00:00:00Z" },
   output: {
     ...{ lengthMm: 19.2, maxCurvaturePerMm: 0.2, intervals: { lengthMm: interval } },

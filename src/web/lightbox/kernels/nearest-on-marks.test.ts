@@ -1,11 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { partId } from "../../../core/ids.ts";
 import { filmPoint, pixelsBetween, pointBetween } from "./film-point.ts";
 import type { Mark } from "./mark-shape.ts";
 import { hitAt, nearestOnLine } from "./nearest-on-marks.ts";
 
 const trace: Mark = {
-  id: "mark-one",
+  id: partId("mark-one"),
   kind: "mark",
   revision: 1,
   body: {
@@ -25,7 +26,7 @@ const trace: Mark = {
   },
 };
 const spot: Mark = {
-  id: "mark-two",
+  id: partId("mark-two"),
   kind: "mark",
   revision: 1,
   body: { shape: "spot", film: "film-one", what: "apex", at: [110, 150] },

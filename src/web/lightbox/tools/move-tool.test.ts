@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { partId } from "../../../core/ids.ts";
 import { markPart } from "../../../record/parts/mark.ts";
 import { filmPoint } from "../kernels/film-point.ts";
 import type { Mark } from "../kernels/mark-shape.ts";
@@ -9,7 +10,7 @@ import { pathsWanted } from "./tools.ts";
 
 const film = "film-one";
 const trace: Mark = {
-  id: "mark-trace",
+  id: partId("mark-trace"),
   kind: "mark",
   revision: 3,
   body: {
@@ -29,7 +30,7 @@ const trace: Mark = {
   },
 };
 const distance: Mark = {
-  id: "mark-distance",
+  id: partId("mark-distance"),
   kind: "mark",
   revision: 1,
   body: { shape: "distance", film, what: "", from: [400, 100], to: [500, 100] },

@@ -140,7 +140,12 @@ function AskLength({ box, asking }: { box: LightBox; asking: Extract<Asking, { w
         event.preventDefault();
         finish();
       }}
-      onKeyDown={(event) => event.key === "Escape" && box.answer(undefined)}
+      onKeyDown={(event) => {
+        if (event.key === "Escape") box.answer(undefined);
+        if (event.key !== "Enter" || !(event.target instanceof HTMLSelectElement)) return;
+        event.preventDefault();
+        finish();
+      }}
     >
       <p>How long is it?</p>
       <label>

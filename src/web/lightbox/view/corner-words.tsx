@@ -65,7 +65,7 @@ function ViewWords({ box }: { box: LightBox }) {
   const { pixels, look } = box;
   const original = pixels.is === "open" ? pixels.film.window : undefined;
   const reset = () => original && look({ window: original }, "Window reset");
-  useShortcut("a", "Light box", "The film's own window again", reset);
+  useShortcut("a", "Light box", "Automatic window", reset);
   const isOriginal =
     original !== undefined && original.centre === box.window.centre && original.width === box.window.width;
   return (
@@ -73,7 +73,7 @@ function ViewWords({ box }: { box: LightBox }) {
       {box.tool.state.tool === "window" && <p>{windowText(box.window)}</p>}
       {original !== undefined && (!isOriginal || box.window.invert) && (
         <Button weight="bare" hint="A" onClick={reset}>
-          reset window
+          automatic window
         </Button>
       )}
     </div>

@@ -28,6 +28,7 @@ export function CourseSection({ box, mark, ledger, measuring }: CourseSectionOpt
           <CurvatureGraph box={box} markId={mark.id} course={course} />
           <Cautions entry={entry} />
           <Measures entry={entry} />
+          <Absent entry={entry} />
           <Bends bends={course.bends} />
           <Severity course={course} />
         </>
@@ -107,25 +108,34 @@ const Measures = ({ entry }: { entry: LedgerEntry }) => (
 
 function Measure({ entry, name, says, unit }: { entry: LedgerEntry; name: string; says: string; unit: string }) {
   const number = numberOf(entry, name);
-  if (number === undefined)
-    return (
-      <tr>
-        <th scope="row">{says}</th>
-        <td colSpan={2} className="absent">
-          {whyAbsent(entry, name) ?? "not computed"}
-        </td>
-      </tr>
-    );
   return (
     <tr>
       <th scope="row">{says}</th>
       <td>
-        <LedgerFigure entry={entry} number={number} unit={unit} says={says} />
+        {number === undefined ? (
+          <span className="quiet">none</span>
+        ) : (
+          <LedgerFigure entry={entry} number={number} unit={unit} says={says} />
+        )}
       </td>
-      <td className="quiet">{number.interval && intervalInWords(number.interval)}</td>
+      <td className="quiet">{number?.interval && intervalInWords(number.interval)}</td>
     </tr>
   );
 }
+
+/** What the table does not hold, and why: each reason once, with the measures it stands for. */
+function Absent({ entry }: { entry: LedgerEntry }) {
+  const missing = rows.filter(({ name }) => numberOf(entry, name) === undefined);
+  const reasons = new Set(missing.map(({ name }) => whyAbsent(entry, name) ?? "it was not computed"));
+  return [...reasons].map((why) => (
+    <p key={why} className="quiet">
+      No {wordsOf(missing.filter(({ name }) => (whyAbsent(entry, name) ?? "it was not computed") === why))}: {why}.
+    </p>
+  ));
+}
+
+const wordsOf = (some: typeof rows): string =>
+  some.map(({ says }) => says.charAt(0).toLowerCase() + says.slice(1)).join(", ");
 
 type Course = NonNullable<ReturnType<typeof measuredCourse>>;
 

@@ -54,14 +54,16 @@ interface FilmThumbOptions {
 
 const FilmThumb = ({ film: { id, body }, presentedOn, isShown, show }: FilmThumbOptions) => (
   <button type="button" className="film-thumb" aria-current={isShown ? "true" : undefined} onClick={() => show(id)}>
-    <img
-      src={`/api/films/${body.hash}/preview?width=240`}
-      alt=""
-      width={104}
-      height={64}
-      loading="lazy"
-      className={body.view?.invert === true ? "film-thumb-negative" : undefined}
-    />
+    <span className="film-thumb-picture">
+      <img
+        src={`/api/films/${body.hash}/preview?width=240`}
+        alt=""
+        width={104}
+        height={64}
+        loading="lazy"
+        className={body.view?.invert === true ? "film-thumb-negative" : undefined}
+      />
+    </span>
     <span className="film-thumb-words">
       {dayName(presentedOn, body.takenOn)} · {purposeName(body.purpose)}
     </span>

@@ -1,3 +1,4 @@
+import { caseId, ledgerEntryId } from "../core/ids.ts";
 import { Refusal } from "../core/refusal.ts";
 import { answer, type Topic } from "../core/topic.ts";
 import { hashOf } from "../record/canonical-json.ts";
@@ -37,12 +38,12 @@ export function deriveLedger(source: LedgerSource, among: readonly Binding[] = b
 function entryOf(topic: Topic, asked: Question | Gap, source: LedgerSource): LedgerEntry {
   const input = "input" in asked ? asked.input : { missing: asked.why };
   const { subject, inputPaths } = asked;
-  const id = hashOf({ caseId: source.caseId, subject, topic: topic.name, topicVersion: topic.version, input });
+  const about = { subject, topic: topic.name, topicVersion: topic.version };
+  const id = ledgerEntryId(hashOf({ caseId: source.caseId, ...about, input }));
   const known = source.known(id);
   if (known !== undefined) return known;
-  const entry = { id, caseId: source.caseId, subject, topic: topic.name, topicVersion: topic.version };
   const result = "input" in asked ? outcomeOf(topic, asked.input) : { refused: [asked.why] };
-  return { ...entry, input, inputPaths, ...result, at: source.at };
+  return { id, caseId: caseId(source.caseId), ...about, input, inputPaths, ...result, at: source.at };
 }
 
 /** What a topic answers, or the lines in which it refuses; a fault of the program is thrown on. */

@@ -14,7 +14,7 @@ const anatomy = {
     foundBy: [],
     filledBefore: ["P"],
   },
-} as Part;
+} as unknown as Part;
 
 const visit = (on: string, canals: { canal: string; state: string; blockedBy?: string }[]): Part =>
   ({ id: `visit-${on}`, kind: "visit", revision: 1, body: { on, canals } }) as unknown as Part;

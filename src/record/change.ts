@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { type CaseId, type PartId, partId } from "../core/ids.ts";
 import { faultAt, Refusal } from "../core/refusal.ts";
 import { canonicalJson, hashOf } from "./canonical-json.ts";
 import { partIdSchema } from "./part.ts";
@@ -29,7 +30,7 @@ export type Gesture = z.infer<typeof gestureSchema>;
 
 /** One part before and after a change; null where it did not stand. */
 export interface PartPatch {
-  readonly id: string;
+  readonly id: PartId;
   readonly kind: Part["kind"];
   readonly version: number;
   readonly before: Part["body"] | null;
@@ -38,7 +39,7 @@ export interface PartPatch {
 
 /** One link of a case's chain: who did what when, and the hash that ties it to the link before. */
 export interface Change {
-  readonly caseId: string;
+  readonly caseId: CaseId;
   /** 1 for the first change of the case. */
   readonly sequence: number;
   readonly at: string;
@@ -123,7 +124,7 @@ function patchOf(operation: Operation, parts: readonly Part[]): PartPatch {
   if (before !== undefined && before.kind !== kind)
     throw new Refusal("input.impossible", `Cannot record ${operation.id}: it is a ${before.kind}, not a ${kind}`);
   const after = operation.op === "put" ? checkBody(kind, operation.body) : null;
-  return { id: operation.id, kind, version: partTypes[kind].version, before: before?.body ?? null, after };
+  return { id: partId(operation.id), kind, version: partTypes[kind].version, before: before?.body ?? null, after };
 }
 
 function checkSingles(parts: readonly Part[]): void {

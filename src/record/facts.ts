@@ -1,3 +1,4 @@
+import { type CaseId, caseId } from "../core/ids.ts";
 import { canalsAt } from "../core/tooth/canal-root.ts";
 import { type Part, type PartOf, partsOf, thePart } from "./parts.ts";
 
@@ -6,7 +7,7 @@ export const factsVersion = 1;
 
 /** What lists and filters read about a case: one flat row, derived from the parts and rebuildable. */
 export interface CaseFacts {
-  readonly caseId: string;
+  readonly caseId: CaseId;
   readonly pseudonym: string;
   readonly birthYear: number;
   readonly sex: string;
@@ -33,12 +34,12 @@ export interface CaseFacts {
 }
 
 /** The facts of a case, from its parts; undefined while no part says which tooth of whom it is. */
-export function factsOf(caseId: string, parts: readonly Part[]): CaseFacts | undefined {
+export function factsOf(id: string, parts: readonly Part[]): CaseFacts | undefined {
   const about = thePart(parts, "case")?.body;
   if (about === undefined) return undefined;
   const { pseudonym, birthYear, sex, tooth, treatment, demo, presentedOn } = about;
   return {
-    ...{ caseId, pseudonym, birthYear, sex, tooth, treatment, demo, presentedOn },
+    ...{ caseId: caseId(id), pseudonym, birthYear, sex, tooth, treatment, demo, presentedOn },
     lastOn: daysOf(parts).at(-1) ?? presentedOn,
     ...countsOf(parts),
     ...diagnosisFacts(parts),

@@ -1,3 +1,5 @@
+import type { CaseId, LedgerEntryId } from "../core/ids.ts";
+
 /** Where in the record one value of an input came from. */
 export interface InputPath {
   /** Path in the topic's input, as `points`. */
@@ -12,8 +14,8 @@ export interface InputPath {
  */
 export interface LedgerEntry {
   /** Hash of subject, topic, version and input: the same sum of the same thing is the same entry. */
-  readonly id: string;
-  readonly caseId: string;
+  readonly id: LedgerEntryId;
+  readonly caseId: CaseId;
   /** What the sum is about, as `curvature of mark-k3`. */
   readonly subject: string;
   readonly topic: string;

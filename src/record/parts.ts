@@ -1,4 +1,5 @@
 import type { z } from "zod";
+import type { PartId } from "../core/ids.ts";
 import { anatomyPart } from "./parts/anatomy.ts";
 import { casePart } from "./parts/case.ts";
 import { consentPart } from "./parts/consent.ts";
@@ -42,7 +43,7 @@ export type BodyOf<Kind extends PartKind> = z.infer<(typeof partTypes)[Kind]["bo
 /** A part as it stands in a case now. */
 export type PartOf<Kind extends PartKind> = {
   readonly [K in Kind]: {
-    readonly id: string;
+    readonly id: PartId;
     readonly kind: K;
     /** Counts the changes of this part; conflict is judged by it. */
     readonly revision: number;

@@ -1,3 +1,4 @@
+import { type CaseId, caseId } from "../core/ids.ts";
 import { Refusal } from "../core/refusal.ts";
 import { apply, type Change, follows, noHash, type PartPatch, seal } from "./change.ts";
 import type { Part } from "./parts.ts";
@@ -5,7 +6,7 @@ import { readPart } from "./read-part.ts";
 
 /** Where a case stands after its last change. */
 export interface Standing {
-  readonly caseId: string;
+  readonly caseId: CaseId;
   /** The last change; 0 before the first. */
   readonly sequence: number;
   /** The hash of that change; 64 zeros before the first. */
@@ -26,8 +27,8 @@ export interface Step {
 }
 
 /** A case before its first change. */
-export const beforeFirst = (caseId: string): Standing => ({
-  caseId,
+export const beforeFirst = (id: string): Standing => ({
+  caseId: caseId(id),
   sequence: 0,
   headHash: noHash,
   parts: [],
@@ -45,16 +46,16 @@ export function advance(standing: Standing, step: Step): { readonly change: Chan
  * Where a case stands after the changes of its chain, first to last.
  * @throws Refusal `store.brokenChain` naming the first link that does not hold, `record.newerVersion`, `input.invalid`
  */
-export function replay(caseId: string, changes: readonly Change[]): Standing {
+export function replay(id: string, changes: readonly Change[]): Standing {
   return changes.reduce<Standing>((standing, change) => {
-    if (change.sequence !== standing.sequence + 1 || change.caseId !== caseId || !follows(change, standing.headHash))
+    if (change.sequence !== standing.sequence + 1 || change.caseId !== id || !follows(change, standing.headHash))
       throw new Refusal(
         "store.brokenChain",
-        `Cannot replay case ${caseId}: change ${change.sequence} does not follow the one before it; restore a backup`,
-        { caseId, sequence: change.sequence },
+        `Cannot replay case ${id}: change ${change.sequence} does not follow the one before it; restore a backup`,
+        { caseId: id, sequence: change.sequence },
       );
     return standAfter(standing, change, change.patches.map(inTodaysForm));
-  }, beforeFirst(caseId));
+  }, beforeFirst(id));
 }
 
 /**

@@ -51,7 +51,7 @@ async function readState(file: string): Promise<State> {
 async function loadAll({ store, shipped, say }: DemoPlace): Promise<void> {
   const folder = join(shipped, "data", "demo", "cases");
   if (!existsSync(folder)) return;
-  const there = new Set((await store.cases()).map((facts) => facts.caseId));
+  const there = new Set<string>((await store.cases()).map((facts) => facts.caseId));
   const files = (await readdir(folder)).filter((name) => name.endsWith(".json")).sort();
   const films = await readFilms(join(shipped, "data", "demo", "films"));
   const derive = await deriveWith(store);

@@ -1,3 +1,4 @@
+import { caseId as named } from "../core/ids.ts";
 import { Refusal } from "../core/refusal.ts";
 import type { Change } from "../record/change.ts";
 import { factsOf } from "../record/facts.ts";
@@ -43,7 +44,7 @@ export async function findStanding(db: Db, caseId: string): Promise<Standing | u
     .where("caseId", "=", caseId)
     .execute();
   return {
-    caseId,
+    caseId: named(caseId),
     sequence: head.sequence,
     headHash: head.hash,
     parts: rows.map(partFromRow),

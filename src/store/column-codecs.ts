@@ -1,3 +1,4 @@
+import { ledgerEntryId, caseId as named } from "../core/ids.ts";
 import { canonicalJson, hashOf } from "../record/canonical-json.ts";
 import type { Change } from "../record/change.ts";
 import type { CaseFacts } from "../record/facts.ts";
@@ -35,9 +36,10 @@ export function changeToRow(change: Change): ChangeRow {
 
 /** A change of a row; its hash tells whether it is what was written. */
 export function changeFromRow(row: ChangeRow): Change {
-  const { who, words, patches, inverts, ...rest } = row;
+  const { caseId, who, words, patches, inverts, ...rest } = row;
   return {
     ...rest,
+    caseId: named(caseId),
     who: fromJsonText(who) as string,
     words: fromJsonText(words) as string,
     patches: fromJsonText(patches) as Change["patches"],
@@ -87,9 +89,11 @@ export function ledgerToRow(entry: LedgerEntry): LedgerRow {
 
 /** An entry of a row; its seal tells whether it is what was written. */
 export function ledgerFromRow(row: LedgerRow): LedgerEntry {
-  const { subject, input, inputPaths, output, refused, seal: _seal, ...rest } = row;
+  const { id, caseId, subject, input, inputPaths, output, refused, seal: _seal, ...rest } = row;
   return {
     ...rest,
+    id: ledgerEntryId(id),
+    caseId: named(caseId),
     subject: fromJsonText(subject) as string,
     input: fromJsonText(input),
     inputPaths: fromJsonText(inputPaths) as LedgerEntry["inputPaths"],

@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { expect, onTestFinished, test } from "vitest";
 import { consentBody, filmBody, newCase, put, recording, remove, revisionIn } from "../../test/samples/gestures.ts";
 import { temporaryFolder } from "../../test/samples/home.ts";
+import { ledgerEntryId, caseId as named } from "../core/ids.ts";
 import { stateHash } from "../record/change.ts";
 import type { LedgerEntry } from "../record/ledger-entry.ts";
 import { firstSettings } from "../record/settings.ts";
@@ -192,8 +193,8 @@ test("an undo of a change that is no longer at the top is a conflict", async () 
 });
 
 const entryOf = (caseId: string, id: string, note: string): LedgerEntry => ({
-  id,
-  caseId,
+  id: ledgerEntryId(id),
+  caseId: named(caseId),
   subject: "length of mark-1",
   topic: "length",
   topicVersion: 1,
@@ -222,7 +223,7 @@ test("the ledger follows in the same transaction, and older entries stay", async
   expect(older).toEqual(entryOf("case-1", older.id, "revision 1"));
   await store.refreshLedger("case-1", derive);
   expect(asked).toEqual([undefined, undefined, "2026-03-01T09:30:00Z"]);
-  const { output: _, ...refused } = { ...older, id: "9".repeat(64), refused: ["a: b"] };
+  const { output: _, ...refused } = { ...older, id: ledgerEntryId("9".repeat(64)), refused: ["a: b"] };
   await store.refreshLedger("case-1", () => [refused, older]);
   expect(await store.ledger("case-1")).toEqual([refused, older]);
   expect(await store.verify()).toEqual([]);

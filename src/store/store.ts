@@ -1,3 +1,4 @@
+import type { CaseId } from "../core/ids.ts";
 import type { CaseFile } from "../record/case-file.ts";
 import type { Change, Gesture } from "../record/change.ts";
 import type { CaseFacts } from "../record/facts.ts";
@@ -8,7 +9,7 @@ import type { DocumentRow } from "./document-row.ts";
 
 /** A case as it stands, or stood, at one change. */
 export interface CaseState {
-  readonly caseId: string;
+  readonly caseId: CaseId;
   /** The last change that it includes. */
   readonly sequence: number;
   /** The hash of that change: the head of the chain. */

@@ -4,6 +4,7 @@ import Database from "libsql";
 import { expect, test } from "vitest";
 import { filmBody, newCase, put, recording } from "../../test/samples/gestures.ts";
 import { temporaryFolder } from "../../test/samples/home.ts";
+import { ledgerEntryId } from "../core/ids.ts";
 import { firstSettings } from "../record/settings.ts";
 import { documentPath, filmPath, sha256Of } from "./kept-files.ts";
 import { databaseFile } from "./migrate.ts";
@@ -14,7 +15,14 @@ const film = Buffer.from("a film");
 const deck = Buffer.from("a deck");
 const derive: DeriveLedger = ({ caseId }) => [
   {
-    ...{ id: "1".repeat(64), caseId, subject: "tooth", topic: "tooth", topicVersion: 1, input: { tooth: "26" } },
+    ...{
+      id: ledgerEntryId("1".repeat(64)),
+      caseId,
+      subject: "tooth",
+      topic: "tooth",
+      topicVersion: 1,
+      input: { tooth: "26" },
+    },
     ...{ inputPaths: [], output: { name: "upper left first molar" }, at: "2026-03-01T09:30:00Z" },
   },
 ];

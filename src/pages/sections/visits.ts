@@ -88,7 +88,7 @@ function fillingEnd(end: number | undefined): string {
 
 /** The trace of a canal on the working length film nearest before or on the day, else on any film of that day or before. */
 function traceOf(parts: readonly Part[], canal: string, on: string): PartOf<"mark"> | undefined {
-  const films = new Map(partsOf(parts, "film").map((film) => [film.id, film.body]));
+  const films = new Map<string, BodyOf<"film">>(partsOf(parts, "film").map((film) => [film.id, film.body]));
   const traces = partsOf(parts, "mark").filter((mark) => mark.body.shape === "trace" && mark.body.canal === canal);
   const ranked = traces.flatMap((trace) => {
     const film = films.get(trace.body.film);

@@ -8,7 +8,7 @@ import { valueAt } from "../../../record/body-path.ts";
 import { useTopics } from "../../../record/readings.ts";
 import { wordsOfName } from "../../../words/words-of-name.ts";
 import { entrySubject, inputOrigin } from "./entry-subject.ts";
-import { type LedgerLine, ledgerLines } from "./ledger-lines.ts";
+import { entryName, type LedgerLine, ledgerLines } from "./ledger-lines.ts";
 
 interface EntryOptions {
   readonly caseId: string;
@@ -34,15 +34,10 @@ export function LedgerEntryView({ caseId, entry, parts, open: atFirst = false }:
         aria-controls={inside}
         onClick={() => setOpen(!open)}
       >
-        <span className="ledger-name">{first?.name ?? `${wordsOfName(entry.topic)}: not computed`}</span>
-        {first && <span className="ledger-value">{first.value}</span>}
+        <span className="ledger-name">{entryName(entry.topic)}</span>
+        <span className="ledger-value">{first?.value ?? <span className="quiet">not computed</span>}</span>
         <span className="ledger-says">
           {[first?.interval ?? "", subject].filter((text) => text !== "").join(" · ")}
-          {entry.refused?.map((why) => (
-            <span key={why} className="ledger-why">
-              {why}
-            </span>
-          ))}
           {cautions.length > 0 && (
             <span className="look"> {cautions.length === 1 ? "1 caution" : `${cautions.length} cautions`}</span>
           )}
@@ -50,6 +45,9 @@ export function LedgerEntryView({ caseId, entry, parts, open: atFirst = false }:
       </button>
       {open && (
         <div className="ledger-inside" id={inside}>
+          {entry.refused?.map((why) => (
+            <p key={why}>{sentenceOf(why)}</p>
+          ))}
           {lines.length > 1 && <Values lines={lines} />}
           <Cautions cautions={cautions} />
           <Missing of={valueAt(entry.output, "notComputed")} />
@@ -59,6 +57,12 @@ export function LedgerEntryView({ caseId, entry, parts, open: atFirst = false }:
       )}
     </section>
   );
+}
+
+/** A refusal's line without the path that it begins with. */
+function sentenceOf(why: string): string {
+  const words = why.replace(/^[\w.[\]]+: /, "");
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 const texts = (value: unknown): readonly string[] =>

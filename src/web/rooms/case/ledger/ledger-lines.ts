@@ -42,6 +42,9 @@ const shown: Readonly<Record<string, readonly Shown[]>> = {
   ],
 };
 
+/** What an entry is called: by its first value, whether it stands or not. */
+export const entryName = (topic: string): string => shown[topic]?.[0]?.name ?? wordsOfName(topic);
+
 /** One value of an entry, ready to be read. */
 export interface LedgerLine {
   readonly at: string;

@@ -15,7 +15,9 @@ interface LedgerPanelOptions {
 
 /** Every number that was computed from the case; those that rest on the moment in view come first. */
 export function LedgerPanel({ caseId, ledger, parts, moment, hasLightBox }: LedgerPanelOptions) {
-  const told = ledger.filter(({ topic }) => topic !== "tooth");
+  const all = ledger.filter(({ topic }) => topic !== "tooth");
+  const told = all.filter(({ refused }) => refused === undefined);
+  const refused = all.filter((entry) => entry.refused !== undefined);
   const here = told.filter((entry) => moment !== undefined && restsOn(entry, moment, parts));
   const elsewhere = told.filter((entry) => !here.includes(entry));
   const list = (entries: readonly LedgerEntry[]) =>
@@ -23,17 +25,19 @@ export function LedgerPanel({ caseId, ledger, parts, moment, hasLightBox }: Ledg
   return (
     <aside className="ledger" aria-label="Ledger">
       <h2>Ledger</h2>
-      {told.length === 0 && <EmptyLedger hasLightBox={hasLightBox} />}
       {here.length > 0 && <h3 className="ledger-group">From this moment</h3>}
       {list(here)}
       {here.length > 0 && elsewhere.length > 0 && <h3 className="ledger-group">From the rest of the case</h3>}
       {list(elsewhere)}
+      {refused.length > 0 && <h3 className="ledger-group">Could not be computed; each says why</h3>}
+      {list(refused)}
+      <WouldFill told={told} hasLightBox={hasLightBox} />
     </aside>
   );
 }
 
 function restsOn(entry: LedgerEntry, moment: Moment, parts: readonly Part[]): boolean {
-  const films = moment.films.map(({ id }) => id);
+  const films: readonly string[] = moment.films.map(({ id }) => id);
   const subject = entry.subject.split(" of ").at(-1) ?? "";
   return [...partsBehind(entry, parts), ...parts.filter(({ id }) => id === subject)].some(
     (part) =>
@@ -41,14 +45,29 @@ function restsOn(entry: LedgerEntry, moment: Moment, parts: readonly Part[]): bo
   );
 }
 
-const EmptyLedger = ({ hasLightBox }: { readonly hasLightBox: boolean }) => (
-  <div className="ledger-empty">
-    <p>Nothing is computed yet. A number appears here by itself as soon as its inputs stand:</p>
-    <ul>
-      <li>roots and canals give the code of the tooth's form;</li>
-      {hasLightBox && <li>a film with a mark of known length gives its scale;</li>}
-      {hasLightBox && <li>a canal traced on that film gives its length and its bend;</li>}
-      <li>a locator's reading stands beside the length from the film.</li>
-    </ul>
-  </div>
-);
+interface WouldFillOptions {
+  readonly told: readonly LedgerEntry[];
+  readonly hasLightBox: boolean;
+}
+
+/** What the ledger waits for: each line goes once its number stands. */
+function WouldFill({ told, hasLightBox }: WouldFillOptions) {
+  const has = (topic: string) => told.some((entry) => entry.topic === topic);
+  const missing = [
+    ...(has("canals") ? [] : ["roots and canals give the code of the tooth's form"]),
+    ...(has("calibrate") || !hasLightBox ? [] : ["a film with a mark of known length gives its scale"]),
+    ...(has("curvature") || !hasLightBox ? [] : ["a canal traced on a film gives its length and its bend"]),
+    ...(has("workingLength") || !hasLightBox ? [] : ["a locator's reading stands beside the length from the film"]),
+  ];
+  if (missing.length === 0) return null;
+  return (
+    <div className="ledger-empty">
+      <p>{told.length === 0 ? "Nothing is computed yet. A number appears by itself:" : "What would add to it:"}</p>
+      <ul>
+        {missing.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </div>
+  );
+}

@@ -87,4 +87,29 @@ export function knownMeasures(shape: KnownShape) {
   };
 }
 
+/** Points of a course of a given curvature (positive to the right), by fine summation: no code of the tested modules. */
+export function courseOfCurvature(curvature: (s: number) => number, length: number, step: number): [number, number][] {
+  const fine = 400;
+  let [x, y, heading] = [0, 0, 0];
+  const points: [number, number][] = [[0, 0]];
+  for (let index = 1; index <= Math.round(length / step); index++) {
+    for (let part = 0; part < fine; part++) {
+      const s = (index - 1 + (part + 0.5) / fine) * step;
+      const half = (curvature(s) * step) / fine / 2;
+      heading += half;
+      x += (Math.sin(heading) * step) / fine;
+      y += (Math.cos(heading) * step) / fine;
+      heading += half;
+    }
+    points.push([x, y]);
+  }
+  return points;
+}
+
+/** The points with normal noise of a seed. */
+export function withNoise(points: readonly [number, number][], sigma: number, seed: number): [number, number][] {
+  const { normal } = seededRandom(seed);
+  return points.map(([x, y]) => [x + sigma * normal(), y + sigma * normal()]);
+}
+
 const degrees = (angle: number): number => (angle * 180) / Math.PI;

@@ -16,7 +16,7 @@ import type { Part } from "../record/parts.ts";
  * GET    /api/cases/:caseId/at/:sequence       CaseView as it stood
  * GET    /api/cases/:caseId/changes            ChangeLine[]
  * POST   /api/cases/:caseId/gestures           Gesture gives CaseView
- * POST   /api/cases/:caseId/undo | /redo       gives CaseView
+ * POST   /api/cases/:caseId/undo | /redo       { sequence }? as seen at the top gives CaseView
  * POST   /api/cases/:caseId/films?FilmImport   bytes of the file give FilmImported
  * POST   /api/cases/:caseId/documents          { as } gives Job
  * GET    /api/cases/:caseId/documents          DocumentView[]

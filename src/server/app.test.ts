@@ -79,6 +79,21 @@ describe("a case over the API", () => {
     expect(lines.length).toBe(4);
   });
 
+  it("takes nothing back that the person has not seen", async () => {
+    const { caseId } = await newCase();
+    const put = (baseRevision: number, note: string) =>
+      gesture(caseId, {
+        words: "Recall",
+        operations: [{ op: "put", id: "recall-1", kind: "recall", baseRevision, body: { ...recall, note } }],
+      });
+    await put(0, "seen");
+    await put(1, "not seen");
+    const late = await one.ask({ method: "POST", url: `/api/cases/${caseId}/undo`, payload: { sequence: 2 } });
+    expect([late.statusCode, late.json<RefusalView>().code]).toEqual([409, "record.conflict"]);
+    const seen = await one.ask({ method: "POST", url: `/api/cases/${caseId}/undo`, payload: { sequence: 3 } });
+    expect(seen.json<CaseView>().parts.find((part) => part.id === "recall-1")?.body).toMatchObject({ note: "seen" });
+  });
+
   it("gives the second of two windows both versions, and keeps the first's", async () => {
     const { caseId } = await newCase();
     const put = (baseRevision: number, note: string) =>

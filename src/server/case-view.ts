@@ -30,7 +30,7 @@ function topsOf(changes: readonly Change[]): Pick<CaseView, "undo" | "redo"> {
   const lineOf = (sequence: number | undefined) => changes.find((change) => change.sequence === sequence);
   const [undone, redone] = [lineOf(undo), lineOf(redo)];
   return {
-    ...(undone === undefined || undone.sequence === 1 ? {} : { undo: changeLine(undone) }),
+    ...(undone === undefined ? {} : { undo: changeLine(undone) }),
     ...(redone === undefined ? {} : { redo: changeLine(redone) }),
   };
 }

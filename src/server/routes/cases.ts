@@ -38,12 +38,12 @@ export async function caseRoutes(plain: FastifyInstance, bench: Bench): Promise<
 function historyRoutes(plain: FastifyInstance, bench: Bench): void {
   const app = plain.withTypeProvider<ZodTypeProvider>();
   const { store } = bench;
-  app.post("/api/cases/:caseId/undo", { schema: { params: named } }, async ({ params }) =>
-    caseView(store, await store.undo(params.caseId, await recordingOf(bench))),
-  );
-  app.post("/api/cases/:caseId/redo", { schema: { params: named } }, async ({ params }) =>
-    caseView(store, await store.redo(params.caseId, await recordingOf(bench))),
-  );
+  // The change that the person saw at the top: another one there by now is a conflict, never taken back unseen.
+  const seen = z.strictObject({ sequence: z.int().min(1) }).nullish();
+  for (const way of ["undo", "redo"] as const)
+    app.post(`/api/cases/:caseId/${way}`, { schema: { params: named, body: seen } }, async ({ params, body }) =>
+      caseView(store, await store[way](params.caseId, await recordingOf(bench), body?.sequence)),
+    );
   app.get("/api/cases/:caseId/changes", { schema: { params: named } }, async ({ params }) =>
     (await store.changes(params.caseId)).map(changeLine),
   );

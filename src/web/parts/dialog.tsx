@@ -3,7 +3,8 @@ import "./dialog.css";
 
 interface DialogOptions {
   readonly title: string;
-  readonly close: () => void;
+  /** Absent where the person has to answer first. */
+  readonly close?: () => void;
   /** side: a drawer at the right edge. */
   readonly place?: "middle" | "side";
   readonly wide?: boolean;
@@ -31,19 +32,21 @@ export function Dialog({ title, close, place = "middle", wide = false, children 
       aria-labelledby={heading}
       onCancel={(event) => {
         event.preventDefault();
-        close();
+        close?.();
       }}
-      onClick={(event) => event.target === element.current && close()}
+      onClick={(event) => event.target === element.current && close?.()}
       onKeyDown={(event) => event.key === "Escape" && event.stopPropagation()}
     >
       <div className="dialog-page">
         <header className="dialog-head">
           <h2 id={heading}>{title}</h2>
-          <button type="button" className="dialog-close" onClick={close} aria-label="Close">
-            <svg viewBox="0 0 16 16" aria-hidden="true">
-              <path d="M3 3l10 10M13 3L3 13" />
-            </svg>
-          </button>
+          {close && (
+            <button type="button" className="dialog-close" onClick={close} aria-label="Close">
+              <svg viewBox="0 0 16 16" aria-hidden="true">
+                <path d="M3 3l10 10M13 3L3 13" />
+              </svg>
+            </button>
+          )}
         </header>
         {children}
       </div>

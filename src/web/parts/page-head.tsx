@@ -13,10 +13,9 @@ export const PageHead = ({ children, end }: PageHeadOptions) => (
   <header className="page-head">
     <Link href="/" className="page-head-home" aria-label="Logbook">
       <svg viewBox="0 0 32 32" aria-hidden="true">
-        <ellipse cx="16" cy="16" rx="13" ry="10.5" />
-        <circle cx="10.5" cy="13" r="2" />
-        <circle cx="21.5" cy="13" r="2" />
-        <circle cx="15" cy="20.5" r="2.4" className="page-head-look" />
+        <path d="M8.5 4.5c0 9 2.6 17 8 23.5c4.6-7 7-14.5 7-23.5" />
+        <path d="M15.5 6c-.6 6.5.3 11.5 3 15.5" />
+        <circle cx="18.7" cy="22" r="2.3" className="page-head-look" />
       </svg>
     </Link>
     <div className="page-head-about">{children}</div>

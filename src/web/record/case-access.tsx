@@ -35,6 +35,8 @@ export function useSaveQueue(caseId: string): SaveQueue {
 /** A case as it stands, with what this window did and the record has not taken yet laid over it. */
 export function useCase(caseId: string): {
   readonly view: CaseView | undefined;
+  /** As the record last said it, without what is on its way. */
+  readonly recorded: CaseView | undefined;
   readonly error: Refused | null;
   readonly save: SaveState;
 } {
@@ -49,7 +51,7 @@ export function useCase(caseId: string): {
     void save; // the overlay changes whenever the queue tells
     return data && { ...data, parts: queue.over(data.parts) };
   }, [data, queue, save]);
-  return { view, error, save };
+  return { view, recorded: data, error, save };
 }
 
 /** Records a finished gesture, named in words; the parts change on the screen at once. Fails with {@link Refused}. */
@@ -81,7 +83,7 @@ function useTakeBack(caseId: string, way: "undo" | "redo") {
       const view = await ask<CaseView>(`/cases/${caseId}/${way}`, { method: "POST" });
       client.setQueryData(caseKey(caseId), view);
       void client.invalidateQueries({ queryKey: ["changes", caseId] });
-      announce(`${way === "undo" ? "Undone" : "Done again"}: ${line.words}`);
+      announce(`${way === "undo" ? "Undone" : "Done again"}: ${line.words.replace(/^(Undo|Redo): /, "")}`);
     } catch (error) {
       announce(error instanceof Error ? error.message : String(error));
     }

@@ -124,7 +124,7 @@ export class SaveQueue {
     const { words } = first;
     const refused = error instanceof Refused ? error : new Refused("bug", String(error));
     const conflicts = conflictsOf(refused);
-    if (refused.code === "unreachable") this.#wait(words, refused.message);
+    if (refused.code === "unreachable") this.#wait(words, whyOf(refused));
     else if (conflicts.length > 0) this.#tell({ is: "conflict", words, conflicts });
     else this.#handBack(first, refused);
   }
@@ -177,4 +177,5 @@ function conflictsOf(refused: Refused): readonly Conflict[] {
   return refused.code === "record.conflict" && Array.isArray(conflicts) ? conflicts : [];
 }
 
-const whyOf = ({ message, faults }: Refused): string => [message, ...faults.map(({ says }) => says)].join("; ");
+const whyOf = ({ message, faults }: Refused): string =>
+  faults.length === 0 ? message.replace(/\.$/, "") : faults.map(({ says }) => says).join("; ");

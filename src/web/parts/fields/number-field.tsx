@@ -9,6 +9,8 @@ interface NumberFieldOptions {
   readonly label: string;
   readonly unit?: string;
   readonly bare?: boolean;
+  /** Decimals that are always shown, so that a column lines up. */
+  readonly digits?: number;
   /** May not be left empty. */
   readonly required?: boolean;
   /** Words that stand instead of a number, by what is typed: { n: "none", "-": "notDone" }. */
@@ -16,12 +18,12 @@ interface NumberFieldOptions {
 }
 
 /** A number with its unit beside it; a comma is taken as a point, anything else is said to be no number. */
-export function NumberField({ at, label, unit = "", bare, required = false, words = {} }: NumberFieldOptions) {
+export function NumberField({ at, label, unit = "", bare, digits, required = false, words = {} }: NumberFieldOptions) {
   const field = useField(at, label);
   const [typed, setTyped] = useState<string>();
   const read = typed === undefined ? undefined : readNumber(typed, words, required);
   const fault = read?.fault ?? field.fault;
-  const shown = typed ?? textOf(field.value);
+  const shown = typed ?? textOf(field.value, digits);
   const type = (text: string) => {
     setTyped(text);
     const { value, fault: bad } = readNumber(text, words, required);
@@ -52,10 +54,16 @@ export function NumberField({ at, label, unit = "", bare, required = false, word
   );
 }
 
-const textOf = (value: unknown): string => {
-  if (typeof value === "number") return String(value).replace("-", "\u2212");
+const textOf = (value: unknown, digits: number | undefined): string => {
+  if (typeof value === "number") return shownNumber(value, digits).replace("-", "\u2212");
   return typeof value === "string" && value !== "notDone" ? value : "";
 };
+
+/** A value that has more decimals than are shown keeps them all. */
+function shownNumber(value: number, digits: number | undefined): string {
+  const fixed = value.toFixed(digits ?? 0);
+  return digits !== undefined && Number(fixed) === value ? fixed : String(value);
+}
 
 /** What a text means as a number; absent for an empty one. */
 export function readNumber(

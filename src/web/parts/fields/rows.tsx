@@ -10,9 +10,11 @@ export interface Column {
   readonly head: string;
   readonly unit?: string;
   readonly cell: ReactNode;
-  /** Share of the width that is left over; 0 keeps to its content. */
+  /** Takes of the width that is left over. */
   readonly wide?: boolean;
   readonly figure?: boolean;
+  /** Holds a few signs only. */
+  readonly narrow?: boolean;
 }
 
 interface RowsOptions {
@@ -62,8 +64,8 @@ export function Rows({ at, label, columns, add, start, nameOf, fixed = false }: 
                 // biome-ignore lint/suspicious/noArrayIndexKey: rows of a body have no other name than their place
                 <tr key={index} onKeyDown={(event) => press(event, index)}>
                   <Within at={`${at}.${index}`} of={nameOf(row, index)}>
-                    {columns.map(({ head, cell, figure }) => (
-                      <td key={head} data-figure={figure}>
+                    {columns.map(({ head, cell, figure, wide, narrow }) => (
+                      <td key={head} data-figure={figure} data-wide={wide} data-narrow={narrow}>
                         {cell}
                       </td>
                     ))}

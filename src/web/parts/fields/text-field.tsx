@@ -7,6 +7,8 @@ interface TextFieldOptions {
   readonly label: string;
   /** Several lines that grow with what is written. */
   readonly prose?: boolean;
+  /** One line of words that goes on below where the place is narrow, as in a table. */
+  readonly wraps?: boolean;
   /** Stays in the record as absent when emptied. */
   readonly optional?: boolean;
   readonly bare?: boolean;
@@ -16,15 +18,30 @@ interface TextFieldOptions {
 }
 
 /** A line or a paragraph of free words. */
-export function TextField({ at, label, prose = false, optional = false, bare, placeholder, offers }: TextFieldOptions) {
+export function TextField({
+  at,
+  label,
+  prose = false,
+  wraps = false,
+  optional = false,
+  bare,
+  placeholder,
+  offers,
+}: TextFieldOptions) {
   const field = useField(at, label);
   const value = typeof field.value === "string" ? field.value : "";
   const write = (text: string) => field.write(optional && text === "" ? undefined : text, spoken(text), "typing");
   const shared = { id: field.id, value, placeholder, readOnly: field.readOnly, ...faultProps(field) };
   return (
     <Labelled field={field} label={bare ? field.fullLabel : label} bare={bare} wide={prose}>
-      {prose ? (
-        <textarea {...shared} className="field-prose" rows={1} onChange={(event) => write(event.target.value)} />
+      {prose || wraps ? (
+        <textarea
+          {...shared}
+          className={prose ? "field-prose" : "field-prose field-wraps"}
+          rows={1}
+          onKeyDown={(event) => !prose && event.key === "Enter" && event.preventDefault()}
+          onChange={(event) => write(prose ? event.target.value : event.target.value.replace(/\s*\n\s*/g, " "))}
+        />
       ) : (
         <input
           {...shared}

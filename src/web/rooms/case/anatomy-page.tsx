@@ -6,7 +6,6 @@ import { AnatomyForm } from "./forms/anatomy-form.tsx";
 import { MomentEmblem } from "./moment-emblem.tsx";
 
 interface AnatomyPageOptions {
-  readonly caseId: string;
   readonly parts: readonly Part[];
   readonly day: string;
   readonly book: DraftBook | undefined;
@@ -14,7 +13,7 @@ interface AnatomyPageOptions {
 }
 
 /** The roots and canals of the tooth, with the drawing that every moment carries. */
-export function AnatomyPage({ caseId, parts, day, book, noteAnatomy }: AnatomyPageOptions) {
+export function AnatomyPage({ parts, day, book, noteAnatomy }: AnatomyPageOptions) {
   const anatomy = thePart(parts, "anatomy");
   return (
     <article className="moment" aria-labelledby="moment-title">
@@ -24,7 +23,7 @@ export function AnatomyPage({ caseId, parts, day, book, noteAnatomy }: AnatomyPa
         </h2>
         <span className="quiet">what the emblem is drawn from</span>
       </header>
-      <MomentEmblem {...{ caseId, parts, day }} {...(book ? { note: noteAnatomy } : {})} />
+      <MomentEmblem {...{ parts, day }} {...(book ? { note: noteAnatomy } : {})} />
       {anatomy && (
         <EditPart part={anatomy} title="Roots and canals" draft={book?.of(anatomy.id)} book={book}>
           <AnatomyForm />

@@ -15,7 +15,6 @@ interface CaseHeadOptions {
   readonly view: CaseView;
   readonly save: SaveState;
   readonly pending: boolean;
-  readonly retry: () => void;
   readonly undo: () => void;
   readonly redo: () => void;
   readonly history: () => void;
@@ -32,7 +31,7 @@ export function CaseHead({ view, hasLightBox, history, undo, redo, ...saving }: 
           <SaveMark {...saving} />
           <span className="case-head-back">
             <TakeBack label="Undo" line={view.undo?.words} act={undo} />
-            <TakeBack label="Redo" line={view.redo?.words} act={redo} />
+            <TakeBack label="Redo" line={view.redo?.words.replace(/^Undo: /, "")} act={redo} />
           </span>
           <Button weight="bare" hint="h" onClick={history}>
             History
@@ -85,7 +84,7 @@ const TakeBack = ({ label, line, act }: TakeBackOptions) => (
     className="take-back"
     disabled={line === undefined}
     onClick={act}
-    title={line === undefined ? `Nothing to ${label.toLowerCase()}` : `${label}: ${line}`}
+    data-says={line === undefined ? undefined : `${label}: ${line}`}
     aria-label={line === undefined ? label : `${label}: ${line}`}
     aria-keyshortcuts={label === "Undo" ? "Control+z" : "Control+Shift+z"}
   >

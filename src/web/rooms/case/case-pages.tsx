@@ -1,15 +1,15 @@
 import { type ReactNode, useMemo } from "react";
 import { useLocation } from "wouter";
+import { type CanalStanding, canalStatesOn } from "../../../record/canal-states.ts";
 import type { Operation } from "../../../record/change.ts";
-import type { BodyOf } from "../../../record/parts.ts";
+import type { BodyOf, Part } from "../../../record/parts.ts";
 import type { CaseView } from "../../../server/api.ts";
 import { useAnnounce } from "../../parts/announcer.tsx";
 import { useShortcut } from "../../parts/shortcuts.ts";
 import { useDraftBook, useRecord } from "../../record/case-access.tsx";
 import { newPartId } from "../../record/new-part-id.ts";
 import { AnatomyPage } from "./anatomy-page.tsx";
-import { CanalNames } from "./canal-names.tsx";
-import { canalNamesOf } from "./canal-names-of.ts";
+import { Canals } from "./canals.ts";
 import { EvidencePage } from "./evidence-page.tsx";
 import { LedgerPanel } from "./ledger/ledger-panel.tsx";
 import { MomentPage } from "./moment-page.tsx";
@@ -28,21 +28,22 @@ interface CasePagesOptions {
 }
 
 /** Spine, page and ledger of a case as it stands or stood. */
-export function CasePages({ caseId, view, moment: named, today, readOnly, hasLightBox }: CasePagesOptions) {
+export function CasePages({ caseId, view, moment, today, readOnly, hasLightBox }: CasePagesOptions) {
   const { parts, ledger, facts } = view;
+  const named = pageOf(moment, parts);
   const moments = useMemo(() => spineMoments(parts, facts.nextOn, today), [parts, facts.nextOn, today]);
   const shown = standingPages.some(({ id }) => id === named) ? undefined : shownMoment(moments, named);
-  const names = useMemo(() => canalNamesOf(parts), [parts]);
+  const canals = useMemo(() => canalStatesOn(parts), [parts]);
   const book = useDraftBook(caseId);
-  const { tell, add, remove, noteAnatomy } = useGestures(caseId, view, today, names);
+  const { tell, add, remove, noteAnatomy } = useGestures(caseId, view, today, canals);
   useNeighbourKeys(caseId, moments, shown);
   const shared = { caseId, parts, book: readOnly ? undefined : book, noteAnatomy };
   let page: ReactNode = null;
-  if (named === "anatomy") page = <AnatomyPage {...shared} day={today} />;
-  else if (named === "evidence") page = <EvidencePage {...shared} moments={moments} record={tell} />;
+  if (named === "anatomy") page = <AnatomyPage {...{ parts, noteAnatomy }} book={shared.book} day={today} />;
+  else if (named === "evidence") page = <EvidencePage {...{ parts, moments }} book={shared.book} record={tell} />;
   else if (shown) page = <MomentPage key={shown.id} {...shared} moment={shown} remove={remove} recordDue={add} />;
   return (
-    <CanalNames.Provider value={names}>
+    <Canals.Provider value={canals}>
       <div className="case-columns">
         <Spine
           {...{ caseId, moments }}
@@ -53,9 +54,9 @@ export function CasePages({ caseId, view, moment: named, today, readOnly, hasLig
         <main className="case-page" id="page">
           {page}
         </main>
-        <LedgerPanel {...{ caseId, ledger, parts, hasLightBox }} moment={shown} />
+        <LedgerPanel {...{ caseId, ledger, parts, hasLightBox, readOnly }} moment={shown} />
       </div>
-    </CanalNames.Provider>
+    </Canals.Provider>
   );
 }
 
@@ -64,13 +65,20 @@ const standingPages: readonly StandingPage[] = [
   { id: "evidence", title: "References and claims", line: "for and against each decision" },
 ];
 
+/** The page on which a part stands that has no moment of its own. */
+function pageOf(named: string, parts: readonly Part[]): string {
+  const kind = parts.find(({ id }) => id === named)?.kind;
+  if (kind === "anatomy") return "anatomy";
+  return kind === "reference" || kind === "claim" ? "evidence" : named;
+}
+
 /** The moment that the address names, else the last that has happened. */
 function shownMoment(moments: readonly Moment[], named: string): Moment | undefined {
   const found = moments.find(({ id }) => id === named);
   return found ?? moments.filter(({ shape }) => shape !== "due").at(-1) ?? moments[0];
 }
 
-function useGestures(caseId: string, view: CaseView, today: string, canals: readonly string[]) {
+function useGestures(caseId: string, view: CaseView, today: string, canals: Readonly<Record<string, CanalStanding>>) {
   const record = useRecord(caseId);
   const announce = useAnnounce();
   const [, go] = useLocation();

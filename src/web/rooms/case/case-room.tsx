@@ -10,6 +10,7 @@ import { CasePages } from "./case-pages.tsx";
 import "./case-room.css";
 import { ConflictDialog } from "./conflict-dialog.tsx";
 import { HistoryDrawer } from "./history-drawer.tsx";
+import { SaveTrouble } from "./save-mark.tsx";
 import { StoodBanner } from "./stood-banner.tsx";
 import { useTakeBackKeys } from "./take-back-keys.ts";
 
@@ -22,7 +23,7 @@ interface CaseRoomOptions {
 
 /** One tooth of one patient over time: spine, page and ledger. */
 export function CaseRoom({ caseId, moment, hasLightBox }: CaseRoomOptions) {
-  const { view, error, save } = useCase(caseId);
+  const { view, recorded, error, save } = useCase(caseId);
   const queue = useSaveQueue(caseId);
   const book = useDraftBook(caseId);
   useSyncExternalStore(book.watch, book.count);
@@ -45,9 +46,9 @@ export function CaseRoom({ caseId, moment, hasLightBox }: CaseRoomOptions) {
         view={view}
         {...{ save, undo, redo, hasLightBox }}
         pending={book.pending}
-        retry={() => queue.retry()}
         history={() => setHistory(true)}
       />
+      <SaveTrouble save={save} retry={() => queue.retry()} />
       {stoodAt !== undefined && <StoodBanner sequence={stoodAt} reading={stood} back={() => setStoodAt(undefined)} />}
       <CasePages
         {...{ caseId, hasLightBox, moment }}
@@ -70,9 +71,8 @@ export function CaseRoom({ caseId, moment, hasLightBox }: CaseRoomOptions) {
         <ConflictDialog
           words={save.words}
           conflicts={save.conflicts}
-          settle={(operations) => {
-            queue.settle(operations);
-          }}
+          seen={recorded?.parts ?? []}
+          settle={(operations) => queue.settle(operations)}
         />
       )}
     </div>

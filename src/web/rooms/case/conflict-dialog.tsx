@@ -1,6 +1,6 @@
 import { useState } from "react";
 import type { Conflict, Operation } from "../../../record/change.ts";
-import { isPartKind } from "../../../record/parts.ts";
+import type { Part } from "../../../record/parts.ts";
 import { Button } from "../../parts/button.tsx";
 import { Dialog } from "../../parts/dialog.tsx";
 import "./conflict-dialog.css";
@@ -10,13 +10,17 @@ import { titles } from "./spine/spine-moments.ts";
 interface ConflictDialogOptions {
   readonly words: string;
   readonly conflicts: readonly Conflict[];
+  /** The parts as this window saw them before both changes. */
+  readonly seen: readonly Part[];
   /** The operations to record instead; null lets the other version stand. */
   readonly settle: (operations: readonly Operation[] | null) => void;
 }
 
 /** Both versions of what was changed in two places, side by side; nothing is lost before the person has chosen. */
-export function ConflictDialog({ words, conflicts, settle }: ConflictDialogOptions) {
-  const [theirs, setTheirs] = useState<ReadonlySet<string>>(new Set());
+export function ConflictDialog({ words, conflicts, seen, settle }: ConflictDialogOptions) {
+  const [theirs, setTheirs] = useState<ReadonlySet<string>>(
+    () => new Set(conflicts.flatMap((conflict) => untouched(conflict, seen))),
+  );
   const choose = (key: string, other: boolean) => {
     const next = new Set(theirs);
     if (other) next.add(key);
@@ -24,7 +28,7 @@ export function ConflictDialog({ words, conflicts, settle }: ConflictDialogOptio
     setTheirs(next);
   };
   return (
-    <Dialog title="This was changed in another window as well" close={() => undefined} wide>
+    <Dialog title="This was changed in another window as well" wide>
       <p>
         Your change “{words}” met another one that was recorded in the meantime. Both are shown; choose for each field,
         or for all of them at once. The version that you don't keep stays in the history.
@@ -34,8 +38,9 @@ export function ConflictDialog({ words, conflicts, settle }: ConflictDialogOptio
       ))}
       <footer className="dialog-feet">
         <Button weight="strong" onClick={() => settle(conflicts.map((conflict) => chosen(conflict, theirs)))}>
-          {theirs.size === 0 ? "Keep mine" : "Keep what is chosen"}
+          Keep what is chosen
         </Button>
+        <Button onClick={() => settle(conflicts.map((conflict) => chosen(conflict, new Set())))}>Keep mine</Button>
         <Button onClick={() => settle(null)}>Keep theirs</Button>
       </footer>
     </Dialog>
@@ -50,7 +55,7 @@ interface ConflictTableOptions {
 
 function ConflictTable({ conflict, theirs, choose }: ConflictTableOptions) {
   const fields = conflictFields(conflict.yours, conflict.theirs?.body ?? null);
-  const title = isPartKind(conflict.kind) ? titles[conflict.kind] : conflict.kind;
+  const title = new Map<string, string>(Object.entries(titles)).get(conflict.kind) ?? conflict.kind;
   if (conflict.theirs === null) return <p>{title}: the other window took it away. Keeping yours brings it back.</p>;
   if (conflict.yours === null) return <p>{title}: you took it away, the other window changed it.</p>;
   return (
@@ -95,6 +100,14 @@ const ConflictRow = ({ field, id, theirs, choose }: ConflictRowOptions) => (
     ))}
   </tr>
 );
+
+/** The fields that this window did not change itself: there the other version is the natural choice. */
+function untouched({ id, yours, theirs }: Conflict, seen: readonly Part[]): readonly string[] {
+  const before = seen.find((part) => part.id === id && part.revision !== theirs?.revision);
+  if (before === undefined || yours === null || theirs === null) return [];
+  const mine = new Set(conflictFields(yours, before.body).map(({ name }) => name));
+  return conflictFields(yours, theirs.body).flatMap(({ name }) => (mine.has(name) ? [] : [`${id}/${name}`]));
+}
 
 function chosen({ id, kind, yours, theirs }: Conflict, keepTheirs: ReadonlySet<string>): Operation {
   const baseRevision = theirs?.revision ?? 0;

@@ -1,16 +1,15 @@
 import { Link } from "wouter";
-import type { Part, PartOf } from "../../../record/parts.ts";
-import { filmWords } from "./ledger/entry-subject.ts";
+import type { PartOf } from "../../../record/parts.ts";
+import { purposeWords } from "../../words/later-words.ts";
 import "./film-strip.css";
 
 interface FilmStripOptions {
   readonly caseId: string;
   readonly films: readonly PartOf<"film">[];
-  readonly parts: readonly Part[];
 }
 
 /** The films of a moment; each opens in the light box. */
-export function FilmStrip({ caseId, films, parts }: FilmStripOptions) {
+export function FilmStrip({ caseId, films }: FilmStripOptions) {
   if (films.length === 0) return null;
   return (
     <ul className="film-strip" aria-label="Films">
@@ -18,7 +17,7 @@ export function FilmStrip({ caseId, films, parts }: FilmStripOptions) {
         <li key={film.id}>
           <Link href={`/case/${caseId}/light-box/${film.id}`}>
             <img src={`/api/films/${film.body.hash}/preview?width=320`} alt="" loading="lazy" />
-            <span>{film.body.caption || filmWords(film, parts)}</span>
+            <span>{film.body.caption || purposeWords[film.body.purpose]}</span>
           </Link>
         </li>
       ))}

@@ -1,5 +1,4 @@
 import { useMemo, useState } from "react";
-import { Link } from "wouter";
 import { emblem } from "../../../figures/emblem.ts";
 import { canalStatesOn } from "../../../record/canal-states.ts";
 import type { BodyOf, Part } from "../../../record/parts.ts";
@@ -11,7 +10,6 @@ import { useTeeth } from "../../record/readings.ts";
 import "./moment-emblem.css";
 
 interface MomentEmblemOptions {
-  readonly caseId: string;
   readonly parts: readonly Part[];
   /** The last day that counts. */
   readonly day: string;
@@ -20,7 +18,7 @@ interface MomentEmblemOptions {
 }
 
 /** The tooth with every canal in the state in which this moment left it. */
-export function MomentEmblem({ caseId, parts, day, note }: MomentEmblemOptions) {
+export function MomentEmblem({ parts, day, note }: MomentEmblemOptions) {
   const teeth = useTeeth();
   const about = thePart(parts, "case")?.body;
   const anatomy = thePart(parts, "anatomy")?.body;
@@ -36,9 +34,7 @@ export function MomentEmblem({ caseId, parts, day, note }: MomentEmblemOptions) 
   if (figure === undefined) return <NoAnatomy tooth={about.tooth} {...(note ? { note } : {})} />;
   return (
     <div className="moment-emblem">
-      <Link href={`/case/${caseId}/anatomy`} className="moment-emblem-link" aria-label="Roots and canals of this tooth">
-        <FigureView figure={figure} />
-      </Link>
+      <FigureView figure={figure} />
     </div>
   );
 }

@@ -54,12 +54,12 @@ export function MomentPage({ caseId, moment, parts, book, noteAnatomy, remove, r
         <h2 id="moment-title" tabIndex={-1}>
           {title}
         </h2>
-        <span className="quiet">
-          {dayInWords(day)} · {moment.line}
-        </span>
+        <span className="quiet">{[dayInWords(day), moment.when].filter((text) => text !== "").join(" · ")}</span>
       </header>
-      <MomentEmblem {...{ caseId, parts, day }} {...(book ? { note: noteAnatomy } : {})} />
-      <FilmStrip {...{ caseId, films, parts }} />
+      <div className="moment-picture">
+        <MomentEmblem {...{ parts, day }} {...(book ? { note: noteAnatomy } : {})} />
+        <FilmStrip {...{ caseId, films }} />
+      </div>
       {moment.shape === "due" && <DuePage moment={moment} readOnly={book === undefined} record={recordDue} />}
       {part && <PartForm key={part.id} {...{ part, title, book }} />}
       {part && part.kind !== "case" && book && <Remove title={title} remove={() => remove(part, title)} />}

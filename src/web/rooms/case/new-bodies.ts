@@ -1,3 +1,4 @@
+import type { CanalStanding } from "../../../record/canal-states.ts";
 import type { BodyOf } from "../../../record/parts.ts";
 
 type Tested = BodyOf<"findings">["teeth"][number];
@@ -12,9 +13,10 @@ export const emptyTestedTooth = (tooth: string, role: Tested["role"]): Tested =>
   probingMm: {},
 });
 
-/** A canal in a visit with nothing done yet. */
-export const emptyCanalRow = (canal: string): CanalRow => ({
-  ...{ canal, state: "notFound", patency: "notTried", reference: "" },
+/** A canal at the beginning of a visit: as the visit before left it. */
+export const canalRowAtStart = (canal: string, standing: CanalStanding = { state: "notFound" }): CanalRow => ({
+  ...{ canal, state: standing.state, patency: "notTried", reference: "" },
+  ...(standing.state === "blocked" ? { blockedBy: standing.with } : {}),
 });
 
 /** The bodies of moments that are added by hand, by kind: nothing is said before the person says it. */
@@ -47,12 +49,12 @@ export const newBodies = {
     ...{ on, to: "", explainedBy: "resident", answeredBy: "patient", answer: "undecided", capacity: "has" },
     ...{ imagesFor: [], note: "" },
   }),
-  visit: (on: string, canals: readonly string[]): BodyOf<"visit"> => ({
+  visit: (on: string, canals: Readonly<Record<string, CanalStanding>>): BodyOf<"visit"> => ({
     ...{ on, aim: "", holdPoints: [], timeOut: "notDone", historyConfirmed: false },
     isolation: { rubberDam: "notRecorded" },
     magnification: "notRecorded",
     anaesthetic: [],
-    canals: canals.map(emptyCanalRow),
+    canals: Object.entries(canals).map(([canal, standing]) => canalRowAtStart(canal, standing)),
     ...{
       irrigation: [],
       instruments: [],

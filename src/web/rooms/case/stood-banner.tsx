@@ -16,7 +16,7 @@ export const StoodBanner = ({ sequence, reading, back }: StoodBannerOptions) => 
       {reading.error?.message ??
         (reading.isPending
           ? `Reading the case as it stood after change ${sequence}`
-          : `The case as it stood after change ${sequence}. It can only be read; the ledger shows what held then.`)}
+          : `The case as it stood after change ${sequence}. It can only be read.`)}
     </span>
     <Button onClick={back}>Back to now</Button>
   </div>

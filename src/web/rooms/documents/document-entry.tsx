@@ -7,8 +7,8 @@ import { bytesInWords, countOf } from "../../parts/figures-in-words.ts";
 import { SayRefusal } from "../../parts/say-refusal.tsx";
 import { useCase } from "../../record/case-access.tsx";
 import { useLedgerEntry } from "../../record/readings.ts";
-import { wordsOfName } from "../../words/words-of-name.ts";
 import { LedgerEntryView } from "../case/ledger/ledger-entry-view.tsx";
+import { valueName } from "../case/ledger/ledger-lines.ts";
 
 interface DocumentEntryOptions {
   readonly caseId: string;
@@ -24,6 +24,8 @@ const kinds = { deck: "Deck", handout: "Hand-out" } as const;
 export function DocumentEntry({ caseId, made, sequence, isFresh }: DocumentEntryOptions) {
   const [open, setOpen] = useState(isFresh);
   const [shown, setShown] = useState<string>();
+  const { view } = useCase(caseId);
+  const topicOf = (entryId: string) => view?.ledger.find(({ id }) => id === entryId)?.topic;
   const since = sequence - made.sequence;
   return (
     <li className="document-entry" data-fresh={isFresh}>
@@ -54,7 +56,7 @@ export function DocumentEntry({ caseId, made, sequence, isFresh }: DocumentEntry
               <Button weight="bare" onClick={() => setShown(ledgerEntry)}>
                 {text}
               </Button>
-              <span className="quiet">{wordsOfName(path)}</span>
+              <span className="quiet">{valueName(topicOf(ledgerEntry), path)}</span>
             </li>
           ))}
         </ul>

@@ -30,7 +30,9 @@ export function CaseRow({ row, index }: CaseRowOptions) {
         </Link>
       </th>
       <td>
-        {row.pseudonym} <span className="quiet">{patientInWords(row, row.presentedOn)}</span>
+        <span className="case-row-who">
+          {row.pseudonym} <span className="quiet">{patientInWords(row, row.presentedOn)}</span>
+        </span>
         {row.demo && <span className="case-row-demo">Demo: invented</span>}
       </td>
       <td>{wordFor(treatmentWords, row.treatment)}</td>

@@ -19,7 +19,7 @@ export const AnatomyForm = () => (
       start={() => ({ name: "X", levels: [1] })}
       nameOf={(row, index) => rowName(row, "name", `root ${index + 1}`)}
       columns={[
-        { head: "Root", cell: <TextField at="name" label="Name" bare /> },
+        { head: "Root", narrow: true, cell: <TextField at="name" label="Name" bare /> },
         { head: "Lies", cell: <SelectField at="side" label="Side" words={sideWords} unset="in line" bare /> },
         {
           head: "Canals, orifice to foramen",

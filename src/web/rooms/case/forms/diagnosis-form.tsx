@@ -7,8 +7,8 @@ import { apicalWords, pulpalWords } from "../../../words/case-words.ts";
 export const DiagnosisForm = () => (
   <>
     <div className="fields">
-      <ChoiceField at="pulpal" label="Pulp" words={pulpalWords} />
-      <ChoiceField at="apical" label="Apical tissues" words={apicalWords} />
+      <ChoiceField at="pulpal" label="Pulpal diagnosis" words={pulpalWords} />
+      <ChoiceField at="apical" label="Apical diagnosis" words={apicalWords} />
       <TextField at="because" label="Because" prose />
       <DayField at="madeOn" label="Made on" />
     </div>

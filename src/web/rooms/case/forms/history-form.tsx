@@ -26,7 +26,7 @@ export const HistoryForm = () => (
         nameOf={(row) => flagWords[flagOf(row)] ?? "flag"}
         columns={[
           { head: "Flag", cell: <SelectField at="flag" label="Flag" words={flagWords} bare />, wide: true },
-          { head: "Detail", cell: <TextField at="detail" label="Detail" optional bare /> },
+          { head: "Detail", cell: <TextField at="detail" label="Detail" optional wraps bare /> },
         ]}
       />
     </section>
@@ -53,7 +53,7 @@ function Medicines() {
       add={count === 0 ? "Add a medicine by its international name" : "Add a medicine"}
       start={() => ""}
       nameOf={(row, index) => (typeof row === "string" && row !== "" ? row : `medicine ${index + 1}`)}
-      columns={[{ head: "International name", cell: <TextField at="" label="Name" bare /> }]}
+      columns={[{ head: "International name", cell: <TextField at="" label="Name" wraps bare /> }]}
     />
   );
 }

@@ -37,7 +37,7 @@ export function KeyCell<Value extends string>({ at, label, words }: KeyCellOptio
       >
         {Object.entries<string>(words).map(([answer, word]) => (
           <option key={answer} value={answer}>
-            {answer === "notDone" ? "·  not done" : word}
+            {word}
           </option>
         ))}
       </select>

@@ -25,8 +25,8 @@ export const PlanForm = () => (
         nameOf={(row, index) => wordFor(wayWords, rowName(row, "way", `way ${index + 1}`))}
         columns={[
           { head: "Way", cell: <SelectField at="way" label="Way" words={wayWords} bare /> },
-          { head: "For it", cell: <TextField at="forIt" label="For it" bare />, wide: true },
-          { head: "Against it", cell: <TextField at="againstIt" label="Against it" bare />, wide: true },
+          { head: "For it", cell: <TextField at="forIt" label="For it" wraps bare />, wide: true },
+          { head: "Against it", cell: <TextField at="againstIt" label="Against it" wraps bare />, wide: true },
         ]}
       />
     </section>
@@ -38,7 +38,7 @@ export const PlanForm = () => (
         add="Add a risk"
         start={() => ""}
         nameOf={(row, index) => (typeof row === "string" && row !== "" ? row : `risk ${index + 1}`)}
-        columns={[{ head: "Risk", cell: <TextField at="" label="Risk" bare /> }]}
+        columns={[{ head: "Risk", cell: <TextField at="" label="Risk" wraps bare /> }]}
       />
     </section>
   </>

@@ -21,7 +21,7 @@ export const TestSheet = () => (
       start={() => emptyTestedTooth("11", "control")}
       nameOf={(row, index) => rowName(row, "tooth", `tooth ${index + 1}`)}
       columns={[
-        { head: "Tooth", cell: <TextField at="tooth" label="Tooth" bare /> },
+        { head: "Tooth", narrow: true, cell: <TextField at="tooth" label="Tooth" bare /> },
         {
           head: "Is",
           cell: <SelectField at="role" label="Role" words={{ tooth: "the tooth", control: "control" }} bare />,
@@ -29,16 +29,22 @@ export const TestSheet = () => (
         { head: "Cold", cell: <KeyCell at="cold.reply" label="Cold" words={replyWords} /> },
         {
           head: "lingers",
+          narrow: true,
           unit: "s",
           cell: <NumberField at="cold.lingersSeconds" label="Cold lingers" unit="s" bare />,
         },
         { head: "Heat", cell: <KeyCell at="heat.reply" label="Heat" words={replyWords} /> },
-        { head: "Electric", cell: <NumberField at="electric" label="Electric" words={notDone} required bare /> },
+        {
+          head: "Electric",
+          narrow: true,
+          cell: <NumberField at="electric" label="Electric" words={notDone} required bare />,
+        },
         { head: "Percussion", cell: <KeyCell at="percussion" label="Percussion" words={touchWords} /> },
         { head: "Palpation", cell: <KeyCell at="palpation" label="Palpation" words={touchWords} /> },
         { head: "Bite", cell: <KeyCell at="bite" label="Bite" words={touchWords} /> },
         {
           head: "Mobility",
+          narrow: true,
           cell: <NumberField at="mobility" label="Mobility" words={{ x: "notDone" }} required bare />,
         },
         {

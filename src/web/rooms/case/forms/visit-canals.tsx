@@ -4,8 +4,8 @@ import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { Rows } from "../../../parts/fields/rows.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
 import { canalStateWords, patencyWords } from "../../../words/visit-words.ts";
-import { useCanalNames } from "../canal-names.tsx";
-import { emptyCanalRow } from "../new-bodies.ts";
+import { useCanals } from "../canals.ts";
+import { canalRowAtStart } from "../new-bodies.ts";
 import { rowName } from "./row-name.ts";
 
 const referencePoints = [
@@ -18,22 +18,16 @@ const referencePoints = [
   "lingual cusp",
   "incisal edge",
 ];
-const materials = [
-  "gutta-percha, bioceramic sealer",
-  "gutta-percha, epoxy resin sealer",
-  "mineral trioxide",
-  "calcium silicate cement",
-];
-const techniques = ["warm vertical", "cold lateral", "single cone", "carrier", "apical plug"];
 
 /** The canals of a visit: how far each came, its length and shape; and how it was filled. */
 export function CanalTables() {
-  const names = useCanalNames();
+  const canals = useCanals();
+  const names = Object.keys(canals);
   const rows = useField("canals", "Canals").value;
   const taken = Array.isArray(rows) ? rows.map((row) => rowName(row, "canal", "")) : [];
   const next = names.find((name) => !taken.includes(name));
   const nameOf = (row: unknown, index: number) => rowName(row, "canal", `canal ${index + 1}`);
-  const start = () => emptyCanalRow(next ?? `C${taken.length + 1}`);
+  const start = () => canalRowAtStart(next ?? `C${taken.length + 1}`, next === undefined ? undefined : canals[next]);
   return (
     <>
       <section className="form-part">
@@ -45,7 +39,7 @@ export function CanalTables() {
           start={start}
           nameOf={nameOf}
           columns={[
-            { head: "Canal", cell: <TextField at="canal" label="Canal" offers={names} bare /> },
+            { head: "Canal", narrow: true, cell: <TextField at="canal" label="Canal" offers={names} bare /> },
             { head: "Left", cell: <SelectField at="state" label="State" words={canalStateWords} bare /> },
             { head: "Patency", cell: <SelectField at="patency" label="Patency" words={patencyWords} bare /> },
             {
@@ -56,17 +50,17 @@ export function CanalTables() {
             {
               head: "Locator",
               unit: "mm",
-              cell: <NumberField at="locatorMm" label="Locator" unit="mm" bare />,
+              cell: <NumberField at="locatorMm" label="Locator" unit="mm" digits={1} bare />,
               figure: true,
             },
             {
               head: "Length",
               unit: "mm",
-              cell: <NumberField at="workingLengthMm" label="Working length" unit="mm" bare />,
+              cell: <NumberField at="workingLengthMm" label="Working length" unit="mm" digits={1} bare />,
               figure: true,
             },
             { head: "Size", cell: <NumberField at="apicalSize" label="Apical size" bare />, figure: true },
-            { head: "Taper", cell: <NumberField at="taper" label="Taper" bare />, figure: true },
+            { head: "Taper", cell: <NumberField at="taper" label="Taper" digits={2} bare />, figure: true },
           ]}
         />
       </section>
@@ -80,23 +74,25 @@ export function CanalTables() {
             nameOf={nameOf}
             fixed
             columns={[
-              { head: "Canal", cell: <CanalName /> },
+              { head: "Canal", narrow: true, cell: <CanalName /> },
               {
                 head: "Filled with",
-                cell: <TextField at="filledWith" label="Filled with" offers={materials} optional bare />,
+                cell: <TextField at="filledWith" label="Filled with" optional wraps bare />,
                 wide: true,
               },
               {
                 head: "Technique",
-                cell: <TextField at="technique" label="Technique" offers={techniques} optional bare />,
+                cell: <TextField at="technique" label="Technique" optional wraps bare />,
               },
               {
                 head: "Short of the apex",
                 unit: "mm",
-                cell: <NumberField at="fillingEndMm" label="End of filling, short of the apex" unit="mm" bare />,
+                cell: (
+                  <NumberField at="fillingEndMm" label="End of filling, short of the apex" unit="mm" digits={1} bare />
+                ),
                 figure: true,
               },
-              { head: "If blocked, by", cell: <TextField at="blockedBy" label="Blocked by" optional bare /> },
+              { head: "If blocked, by", cell: <TextField at="blockedBy" label="Blocked by" optional wraps bare /> },
             ]}
           />
         </section>

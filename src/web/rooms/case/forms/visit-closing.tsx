@@ -19,7 +19,7 @@ export const Closing = () => (
         columns={[
           { head: "At", cell: <SelectField at="at" label="At" words={holdPointWords} bare /> },
           { head: "Seen", cell: <SelectField at="seenBy" label="Seen by" words={seenByWords} bare /> },
-          { head: "Said", cell: <TextField at="says" label="Said" bare />, wide: true },
+          { head: "Said", cell: <TextField at="says" label="Said" wraps bare />, wide: true },
         ]}
       />
     </section>
@@ -32,7 +32,7 @@ export const Closing = () => (
         start={() => ({ material: "", lot: "" })}
         nameOf={(row, index) => rowName(row, "material", `lot ${index + 1}`)}
         columns={[
-          { head: "Material", cell: <TextField at="material" label="Material" bare />, wide: true },
+          { head: "Material", cell: <TextField at="material" label="Material" wraps bare />, wide: true },
           { head: "Lot", cell: <TextField at="lot" label="Lot" bare /> },
           { head: "Expires", cell: <DayField at="expires" label="Expires" optional bare /> },
         ]}

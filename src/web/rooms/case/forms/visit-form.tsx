@@ -12,7 +12,7 @@ import { Materials } from "./visit-materials.tsx";
 export const VisitForm = () => (
   <>
     <div className="fields">
-      <TextField at="aim" label="Aim" />
+      <TextField at="aim" label="Aim" prose />
       <DayField at="on" label="On" />
       <NumberField at="minutes" label="Time at the chair" unit="min" />
       <SelectField at="help" label="The resident" words={helpWords} unset="not recorded" />

@@ -68,9 +68,9 @@ export const Materials = () => (
         start={() => ({ size: 25, taper: 0.04, alloy: "nickelTitanium", movement: "continuous" })}
         nameOf={(row, index) => `${rowName(row, "canal", "instrument")} ${index + 1}`}
         columns={[
-          { head: "Canal", cell: <TextField at="canal" label="Canal" optional bare /> },
+          { head: "Canal", narrow: true, cell: <TextField at="canal" label="Canal" optional bare /> },
           { head: "Size", cell: <NumberField at="size" label="Size" required bare />, figure: true },
-          { head: "Taper", cell: <NumberField at="taper" label="Taper" required bare />, figure: true },
+          { head: "Taper", cell: <NumberField at="taper" label="Taper" digits={2} required bare />, figure: true },
           { head: "Alloy", cell: <SelectField at="alloy" label="Alloy" words={alloyWords} bare />, wide: true },
           { head: "Movement", cell: <SelectField at="movement" label="Movement" words={movementWords} bare /> },
           { head: "Turns", unit: "/min", cell: <NumberField at="rpm" label="Turns a minute" bare />, figure: true },
@@ -135,7 +135,7 @@ export const Materials = () => (
             figure: true,
           },
           { head: "At", unit: "min", cell: <NumberField at="atMin" label="At minute" unit="min" bare />, figure: true },
-          { head: "Technique", cell: <TextField at="technique" label="Technique" optional bare />, wide: true },
+          { head: "Technique", cell: <TextField at="technique" label="Technique" optional wraps bare />, wide: true },
         ]}
       />
     </section>

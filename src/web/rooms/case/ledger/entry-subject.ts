@@ -12,6 +12,29 @@ export interface InputOrigin {
   readonly href: string;
 }
 
+const names: Readonly<Record<string, string>> = {
+  points: "Course",
+  sigmaMm: "Error of a point",
+  scaleRelativeSigma: "Error of the scale",
+  canalOnFilmMm: "Length on the film",
+  locatorMm: "Locator",
+  stopShortMm: "Stop short of the apex",
+  curved: "Whether it is curved",
+  openApex: "Whether the apex is open",
+  clickSigmaPx: "click error",
+  relativeSigma: "error of the scale",
+  mmPerPx: "scale",
+  "intervals.lengthMm": "interval of the length",
+  lengthMm: "Length",
+  from: "One end",
+  to: "The other end",
+  sigmaPx: "Click error",
+  pruettDeg: "largest bend",
+};
+
+/** An input or a field in words: known names by hand, others as the code writes them. */
+const wordsOf = (name: string): string => names[name] ?? names[name.replace(/^\w+\[\d+\]\./, "")] ?? wordsOfName(name);
+
 const partIn = (record: string, parts: readonly Part[]): Part | undefined =>
   parts.find((part) => record.startsWith(`${part.id}/`) || record === part.id);
 
@@ -39,18 +62,23 @@ export function filmWords(film: Part, parts: readonly Part[]): string {
 
 /** Where an input of an entry came from. */
 export function inputOrigin({ input, record }: InputPath, parts: readonly Part[], caseId: string): InputOrigin {
-  const name = wordsOfName(input);
+  const name = wordsOf(input);
   const [first = "", ...rest] = record.split("/");
-  if (first === "settings") return { input: name, from: `settings: ${wordsOfName(rest.join(" "))}`, href: "/settings" };
+  if (first === "settings")
+    return { input: name, from: `settings: ${wordsOf(rest.join(" ")).toLowerCase()}`, href: "/settings" };
   if (first === "ledger")
-    return { input: name, from: `another entry: ${wordsOfName(rest.slice(1).join(" "))}`, href: `#${rest[0] ?? ""}` };
+    return {
+      input: name,
+      from: `another entry: ${wordsOf(rest.slice(1).join(" ")).toLowerCase()}`,
+      href: `#${rest[0] ?? ""}`,
+    };
   const part = partIn(record, parts);
   if (part === undefined) return { input: name, from: "a part that no longer stands", href: `/case/${caseId}` };
   return { input: name, ...placeOf(part, parts, caseId, rest) };
 }
 
 function placeOf(part: Part, parts: readonly Part[], caseId: string, rest: readonly string[]) {
-  const field = wordsOfName(rest.join(" ")).toLowerCase();
+  const field = wordsOf(rest.at(-1) ?? "").toLowerCase();
   if (part.kind === "film")
     return { from: `${filmWords(part, parts)}: ${field}`, href: `/case/${caseId}/light-box/${part.id}` };
   if (part.kind === "mark")

@@ -42,6 +42,10 @@ const shown: Readonly<Record<string, readonly Shown[]>> = {
   ],
 };
 
+/** What a value of an output is called, by its topic and place. */
+export const valueName = (topic: string | undefined, at: string): string =>
+  shown[topic ?? ""]?.find((one) => one.at === at)?.name ?? wordsOfName(at.split(".").at(-1) ?? at);
+
 /** What an entry is called: by its first value, whether it stands or not. */
 export const entryName = (topic: string): string => shown[topic]?.[0]?.name ?? wordsOfName(topic);
 

@@ -11,10 +11,13 @@ interface LedgerPanelOptions {
   readonly parts: readonly Part[];
   readonly moment: Moment | undefined;
   readonly hasLightBox: boolean;
+  /** The case is shown as it stood; the ledger is the one of now and would mislead. */
+  readonly readOnly: boolean;
 }
 
 /** Every number that was computed from the case; those that rest on the moment in view come first. */
-export function LedgerPanel({ caseId, ledger, parts, moment, hasLightBox }: LedgerPanelOptions) {
+export function LedgerPanel({ caseId, ledger, parts, moment, hasLightBox, readOnly }: LedgerPanelOptions) {
+  if (readOnly) return <LedgerOfNow />;
   const all = ledger.filter(({ topic }) => topic !== "tooth");
   const told = all.filter(({ refused }) => refused === undefined);
   const refused = all.filter((entry) => entry.refused !== undefined);
@@ -35,6 +38,13 @@ export function LedgerPanel({ caseId, ledger, parts, moment, hasLightBox }: Ledg
     </aside>
   );
 }
+
+const LedgerOfNow = () => (
+  <aside className="ledger" aria-label="Ledger">
+    <h2>Ledger</h2>
+    <p className="ledger-empty">Its numbers hold for the case of now and are not shown beside the past.</p>
+  </aside>
+);
 
 function restsOn(entry: LedgerEntry, moment: Moment, parts: readonly Part[]): boolean {
   const films: readonly string[] = moment.films.map(({ id }) => id);

@@ -18,7 +18,7 @@ export function AddMoment({ add }: { readonly add: (kind: Addable) => void }) {
           Add a moment
           <KeyHint keys="a" />
         </Button>
-        <Popover className="add-moment" placement="bottom start">
+        <Popover className="add-moment" placement="top start">
           <Menu className="add-moment-list" aria-label="Add a moment">
             {addable.map((kind) => (
               <MenuItem key={kind} id={kind} className="add-moment-item" onAction={() => add(kind)}>

@@ -8,6 +8,8 @@ export interface Moment {
   /** The part's id; `films-2026-03-12` for films of a day without a moment; `due` for the next one. */
   readonly id: string;
   readonly day: string;
+  /** How far into the case it lies: `day 23`, `7 months`. */
+  readonly when: string;
   readonly title: string;
   /** What it holds, in one line. */
   readonly line: string;
@@ -34,9 +36,18 @@ export function spineMoments(parts: readonly Part[], dueOn: string | null, today
   const moments = standing.map((part): Moment => {
     const day = dayOf(part) ?? first;
     const own = films.filter((film) => placed.get(film.id) === part.id);
-    const line = [dayFrom(first, day), ...lineOf(part), ...filmCount(own.length)].join(" · ");
+    const line = [...lineOf(part), ...filmCount(own.length)].join(" · ");
     const shape = part.kind === "mishap" ? "mishap" : "done";
-    return { id: part.id, day, title: titleOf(part, standing), line, shape, part, films: own };
+    return {
+      id: part.id,
+      day,
+      when: dayFrom(first, day),
+      title: titleOf(part, standing),
+      line,
+      shape,
+      part,
+      films: own,
+    };
   });
   const loose = films.filter((film) => placed.get(film.id) === undefined);
   return [...moments, ...filmMoments(loose, first), ...dueMoment(standing, dueOn, today)].sort((a, b) =>
@@ -66,8 +77,8 @@ function filmMoments(loose: readonly PartOf<"film">[], first: string): readonly 
   const days = [...new Set(loose.map((film) => film.body.takenOn))];
   return days.map((day) => {
     const films = loose.filter((film) => film.body.takenOn === day);
-    const line = [dayFrom(first, day), ...filmCount(films.length)].join(" · ");
-    return { id: `films-${day}`, day, title: "Films", line, shape: "done", films };
+    const line = filmCount(films.length).join("");
+    return { id: `films-${day}`, day, when: dayFrom(first, day), title: "Films", line, shape: "done", films };
   });
 }
 
@@ -78,7 +89,7 @@ function dueMoment(standing: readonly Part[], dueOn: string | null, today: strin
   const title = again ? "Recall due" : "Visit due";
   const late = daysBetween(today, dueOn) < 0;
   const line = late ? `overdue: it was ${distanceInWords(today, dueOn)}` : distanceInWords(today, dueOn);
-  return [{ id: "due", day: dueOn, title, line, shape: "due", films: [] }];
+  return [{ id: "due", day: dueOn, when: "", title, line, shape: "due", films: [] }];
 }
 
 const isFilled = (standing: readonly Part[]): boolean =>

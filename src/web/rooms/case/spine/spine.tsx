@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useRef } from "react";
+import { type KeyboardEvent, useEffect, useRef } from "react";
 import { Link } from "wouter";
 import { AddMoment } from "./add-moment.tsx";
 import type { Addable } from "./addable.ts";
@@ -34,12 +34,16 @@ export function Spine({ caseId, moments, standing, shown, add }: SpineOptions) {
     next.focus();
     next.click();
   };
+  useEffect(() => {
+    const link = shown === "" ? null : list.current?.querySelector('[aria-current="page"]');
+    link?.scrollIntoView({ block: "nearest", inline: "nearest" });
+  }, [shown]);
   return (
     <nav className="spine" aria-label="Moments of the case" ref={list} onKeyDown={walk}>
       <ol className="spine-line">
-        {moments.map((moment) => (
+        {moments.map((moment, index) => (
           <li key={moment.id} data-shape={moment.shape} data-shown={moment.id === shown}>
-            <SpineLink caseId={caseId} page={moment} shown={shown} mark={moment.shape} />
+            <SpineLink {...{ caseId, shown }} page={withDay(moment, moments[index - 1])} mark={moment.shape} />
           </li>
         ))}
       </ol>
@@ -53,6 +57,13 @@ export function Spine({ caseId, moments, standing, shown, add }: SpineOptions) {
       </ul>
     </nav>
   );
+}
+
+/** The day stands where it changes; a recall says in its title how long after the treatment it was. */
+function withDay(moment: Moment, before: Moment | undefined): StandingPage {
+  const told = moment.day === before?.day || moment.part?.kind === "recall";
+  const day = told ? "" : moment.when;
+  return { ...moment, line: [day, moment.line].filter((text) => text !== "").join(" · ") };
 }
 
 const shapeWords = { done: "", mishap: "mishap: ", due: "due: " } as const;

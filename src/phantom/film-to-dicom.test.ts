@@ -79,7 +79,7 @@ describe("filmToDicom", () => {
       filmToDicom(film, { ...description, laterality: "R", arch: "lower" }),
     );
     expect(text).toContain("Mandible");
-    expect(text).toContain("R\\F");
+    expect(text).toContain("A\\F");
   });
   it("refuses samples that do not fill the picture", () => {
     expect(() => filmToDicom({ ...film, rows: 4 }, description)).toThrow(/15 samples for 4 rows of 5/);

@@ -117,7 +117,8 @@ function geometryOf(film: FilmPixels, description: FilmDescription): Uint8Array[
     text(0x00200010, "SH", description.name),
     text(0x00200011, "IS", String(description.number)),
     text(0x00200013, "IS", "1"),
-    text(0x00200020, "CS", description.laterality === "L" ? "L\\F" : "R\\F"),
+    // Held as if facing the patient: columns run to distal on the left side, to mesial on the right.
+    text(0x00200020, "CS", description.laterality === "L" ? "P\\F" : "A\\F"),
     text(0x00200062, "CS", description.laterality),
   ];
 }

@@ -1,6 +1,7 @@
 import { truePoints } from "../anatomy/canal.ts";
 import type { Projection } from "../exposure/projection.ts";
-import type { ToothPoint } from "../tooth-point.ts";
+import { distanceMm, type ToothPoint } from "../tooth-point.ts";
+import type { PlacedInstrument } from "../treatment/instrument.ts";
 import { type DemoFilm, treatedTooth } from "./demo-film.ts";
 
 /** A place on a film: column and row in pixels, (0,0) the centre of the first pixel. */
@@ -21,7 +22,7 @@ export interface FilmTruth {
   readonly canalsMm: Readonly<Record<string, readonly (readonly [number, number, number])[]>>;
   /** Length of each canal along its course. */
   readonly lengthsMm: Readonly<Record<string, number>>;
-  /** One instrument whose length is known: what the ruler read, and where stop and tip fall. */
+  /** The straightest instrument whose length is known: what the ruler read, and where stop and tip fall. */
   readonly knownLength?: KnownLength;
   /** Every such instrument, by the canal it stands in. */
   readonly knownLengths?: Readonly<Record<string, KnownLength>>;
@@ -41,7 +42,12 @@ export function truthOf(film: DemoFilm, projection: Projection): FilmTruth {
   const instruments = Object.entries(film.instruments ?? {}).map(
     ([name, { lengthMm, stop, tip }]) => [name, { lengthMm, from: onFilm(stop), to: onFilm(tip) }] as const,
   );
-  const first = instruments[0];
+  const straightness = ({ stop, tip, lengthMm }: PlacedInstrument): number => distanceMm(stop, tip) / lengthMm;
+  const straightest = Object.entries(film.instruments ?? {}).reduce<string | undefined>((best, [name, placed]) => {
+    const other = best === undefined ? undefined : film.instruments?.[best];
+    return other === undefined || straightness(placed) > straightness(other) ? name : best;
+  }, undefined);
+  const known = instruments.find(([name]) => name === straightest)?.[1];
   return {
     canals: Object.fromEntries(courses.map(([name, points]) => [name, points.map(onFilm)])),
     canalsMm: Object.fromEntries(
@@ -51,7 +57,7 @@ export function truthOf(film: DemoFilm, projection: Projection): FilmTruth {
       ]),
     ),
     lengthsMm: Object.fromEntries(canals.map((canal) => [canal.name, rounded(canal.course.lengthMm, 4)])),
-    ...(first === undefined ? {} : { knownLength: first[1], knownLengths: Object.fromEntries(instruments) }),
+    ...(known === undefined ? {} : { knownLength: known, knownLengths: Object.fromEntries(instruments) }),
     lesionRadiusMm: film.lesionRadiusMm,
   };
 }

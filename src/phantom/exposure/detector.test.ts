@@ -80,7 +80,9 @@ describe("samplesOf", () => {
     const quiet = { ...usualDetector, readoutQuanta: 0 };
     const neighbour = (detector: typeof usualDetector): number =>
       grainOf(samplesOf(flat(0.3), { ...exposure, detector }), 160, 120).neighbour;
-    expect(neighbour(quiet)).toBeGreaterThan(0.4);
+    // White noise blurred by s = 0.525 px has neighbours that share exp(-1 / (4 s^2)) = 0.40; pixels this coarse share less.
+    expect(neighbour(quiet)).toBeGreaterThan(0.25);
+    expect(neighbour(quiet)).toBeLessThan(0.45);
     expect(Math.abs(neighbour({ ...quiet, blurMm: 0.005 }))).toBeLessThan(0.08);
   });
   it("adds the scatter of the surroundings: a dark place is lighter beside a bright field", () => {

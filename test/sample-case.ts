@@ -8,7 +8,7 @@ import { type BodyOf, type Part, type PartKind, partTypes } from "../src/record/
 import { firstSettings } from "../src/record/settings.ts";
 
 /** A film of nothing but a soft ramp, for tests that need pixels and not a tooth. */
-export function rampFilm(columns: number, rows: number): FilmPixels {
+function rampFilm(columns: number, rows: number): FilmPixels {
   const samples = Uint16Array.from({ length: columns * rows }, (_, at) => ((at % columns) * 4095) / columns);
   const technical = { sourceFormat: "png", wasColour: false, lossy: false } as const;
   const film: FilmPixels = { columns, rows, bitsStored: 12, samples, photometric: "MONOCHROME2", technical };

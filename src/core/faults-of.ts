@@ -32,7 +32,7 @@ function faultsOfUnion(
 }
 
 /** A path as people write it: `views[1].horizontalAngleDeg`. */
-export function pathText(path: readonly PropertyKey[]): string {
+function pathText(path: readonly PropertyKey[]): string {
   return path.reduce<string>((text, step) => {
     if (typeof step === "number") return `${text}[${step}]`;
     return text === "" ? String(step) : `${text}.${String(step)}`;

@@ -10,8 +10,6 @@ export type PartId = Id<"part">;
 export type LedgerEntryId = Id<"ledger entry">;
 /** SHA-256 of a film's bytes as 64 lower-case hexadecimal digits. */
 export type FilmHash = Id<"film">;
-/** The id of a published source, a folder of `data/`. */
-export type SourceId = Id<"source">;
 
 /** A text known to name a case. */
 export const caseId = (text: string): CaseId => text as CaseId;
@@ -21,5 +19,3 @@ export const partId = (text: string): PartId => text as PartId;
 export const ledgerEntryId = (text: string): LedgerEntryId => text as LedgerEntryId;
 /** A text known to be a film's hash. */
 export const filmHash = (text: string): FilmHash => text as FilmHash;
-/** A text known to name a source. */
-export const sourceId = (text: string): SourceId => text as SourceId;

@@ -13,10 +13,6 @@ export type Px = Quantity<"px">;
 export type Deg = Quantity<"deg">;
 /** Radians. */
 export type Rad = Quantity<"rad">;
-/** Minutes of a visit. */
-export type Minute = Quantity<"min">;
-/** Milligrams in a cubic metre of air. */
-export type MgPerM3 = Quantity<"mg/m3">;
 
 /** A number known to be millimetres. */
 export const mm = (value: number): Mm => value as Mm;
@@ -42,9 +38,4 @@ export interface ImagePoint {
 export interface PlanePoint {
   readonly x: Mm;
   readonly y: Mm;
-}
-
-/** A calibrated place in space, in mm. */
-export interface SpacePoint extends PlanePoint {
-  readonly z: Mm;
 }

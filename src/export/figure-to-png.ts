@@ -16,7 +16,7 @@ export function svgToPng(svg: string, widthPx: number, fontsFolder: string): Uin
 }
 
 /** The font files that ship with the program. */
-export const fontFilesIn = (folder: string): string[] =>
+const fontFilesIn = (folder: string): string[] =>
   readdirSync(folder)
     .filter((name) => name.endsWith(".otf"))
     .sort()

@@ -26,7 +26,7 @@ function widthsOf(width: number, letters: string): Record<string, number> {
  * The width of a text in inches at a size in points.
  * @source Helvetica font metrics, Adobe Core 14 AFM files (from memory); a guess for letters outside it
  */
-export function textWidthIn(text: string, sizePt: number): number {
+function textWidthIn(text: string, sizePt: number): number {
   const thousandths = [...text].reduce((sum, letter) => sum + (widthsByLetter[letter] ?? usualWidth), 0);
   return (thousandths / 1000) * (sizePt / pointsInInch);
 }

@@ -7,7 +7,7 @@ import { type Part, partTypes } from "./parts.ts";
 import { checkBody, kindOf } from "./read-part.ts";
 
 /** What a gesture asks to be done to one part; baseRevision is the revision that the person saw, 0 for a new part. */
-export const operationSchema = z.discriminatedUnion("op", [
+const operationSchema = z.discriminatedUnion("op", [
   z.strictObject({
     op: z.literal("put"),
     id: partIdSchema,

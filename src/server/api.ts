@@ -57,9 +57,6 @@ export interface SessionView {
 
 /** What a new case needs. */
 export const newCaseSchema = z.strictObject({ case: casePart.body });
-/** See {@link newCaseSchema}. */
-export type NewCase = z.infer<typeof newCaseSchema>;
-
 const count = z.coerce.number().int().min(0).max(20_000);
 /** How a film is taken in: its file's name (only for messages), the day, and what is done at import. */
 export const filmImportSchema = z.object({

@@ -1,5 +1,6 @@
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
+import { type FilmHash, filmHash } from "../core/ids.ts";
 import { Refusal } from "../core/refusal.ts";
 import { sealOf } from "./column-codecs.ts";
 import type { Db } from "./dialect.ts";
@@ -9,8 +10,8 @@ import { filmPath, isKept, sha256Of, writeKeptFile } from "./kept-files.ts";
  * Keeps a film's bytes once, by content; gives their SHA-256. The row is written after the file has reached the disk, so
  * that no row ever names a file that is not there; until then the file is noted as unfinished.
  */
-export async function keepFilm(db: Db, home: string, bytes: Uint8Array): Promise<string> {
-  const hash = sha256Of(bytes);
+export async function keepFilm(db: Db, home: string, bytes: Uint8Array): Promise<FilmHash> {
+  const hash = filmHash(sha256Of(bytes));
   const path = filmPath(hash);
   const known = await db.selectFrom("films").select("hash").where("hash", "=", hash).executeTakeFirst();
   if (known !== undefined && (await isKept(home, path, bytes.length))) return hash;

@@ -1,4 +1,4 @@
-import type { CaseId } from "../core/ids.ts";
+import type { CaseId, FilmHash } from "../core/ids.ts";
 import type { CaseFile } from "../record/case-file.ts";
 import type { Change, Gesture } from "../record/change.ts";
 import type { CaseFacts } from "../record/facts.ts";
@@ -85,7 +85,7 @@ export interface Store {
   refreshLedger(caseId: string, deriveLedger: DeriveLedger): Promise<void>;
 
   /** Keeps a film's bytes once, by content; gives their hash. Written to a temporary name, flushed, renamed. */
-  keepFilm(bytes: Uint8Array): Promise<string>;
+  keepFilm(bytes: Uint8Array): Promise<FilmHash>;
   /** @throws Refusal `record.notFound` */
   readFilm(hash: string): Promise<Uint8Array>;
 

@@ -28,7 +28,7 @@ const marksOf = (parts: readonly Part[], film: string): Mark[] =>
   partsOf(parts, "mark").filter((mark) => mark.body.film === film);
 
 /** `day 23, tube 20 degrees to mesial`. */
-export function filmWords(film: BodyOf<"film">, first: string): string {
+function filmWords(film: BodyOf<"film">, first: string): string {
   const angle = film.horizontalAngleDeg;
   const tube =
     angle === undefined
@@ -40,7 +40,7 @@ export function filmWords(film: BodyOf<"film">, first: string): string {
 }
 
 /** A film as a block with its drawn measures. */
-export function filmBlock(film: PartOf<"film">, marks: readonly Mark[], read: LedgerReader): FilmBlock {
+function filmBlock(film: PartOf<"film">, marks: readonly Mark[], read: LedgerReader): FilmBlock {
   const { hash, columns, rows, view, caption } = film.body;
   const overlay = filmMeasures({ columns, rows, measures: marks.flatMap((mark) => drawnMark(mark, read)) });
   return {
@@ -112,7 +112,7 @@ function scaleLines(film: PartOf<"film">, read: LedgerReader): { kind: "text"; h
 }
 
 /** The cautions that stand beside an output. */
-export function cautionsOf(output: unknown): string[] {
+function cautionsOf(output: unknown): string[] {
   const cautions: unknown = typeof output === "object" && output !== null ? Reflect.get(output, "cautions") : undefined;
   return Array.isArray(cautions) ? cautions.filter((caution): caution is string => typeof caution === "string") : [];
 }

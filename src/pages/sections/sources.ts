@@ -34,8 +34,7 @@ export function sourcePages(source: CaseSource): Page[] {
 }
 
 /** What stands under every document. */
-export const caution =
-  "These figures support, and never replace, licensed judgement, product labelling and local rules.";
+const caution = "These figures support, and never replace, licensed judgement, product labelling and local rules.";
 
 function sourceIdsOf({ ledger }: CaseSource): string[] {
   const ids = ledger.flatMap(({ output }) => {

@@ -3,7 +3,7 @@ import { definePart } from "../part.ts";
 import { day, words } from "../values.ts";
 
 /** The pulpal terms of the 2009 consensus, one at a date. */
-export const pulpalTerms = [
+const pulpalTerms = [
   "normalPulp",
   "reversiblePulpitis",
   "symptomaticIrreversiblePulpitis",
@@ -14,7 +14,7 @@ export const pulpalTerms = [
   "notDetermined",
 ] as const;
 /** The apical terms of the 2009 consensus, one at a date. */
-export const apicalTerms = [
+const apicalTerms = [
   "normalApicalTissues",
   "symptomaticApicalPeriodontitis",
   "asymptomaticApicalPeriodontitis",

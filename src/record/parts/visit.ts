@@ -4,7 +4,7 @@ import { between, canalName, day, line, mmBetween, otherPart, words } from "../v
 import { anaesthetic, instrumentUse, irrigant, medicament, solventDose, vitalSigns } from "./visit-materials.ts";
 
 /** The states of a canal, in the order in which a treatment goes through them. */
-export const canalStates = ["notFound", "located", "negotiated", "shaped", "medicated", "filled", "blocked"] as const;
+const canalStates = ["notFound", "located", "negotiated", "shaped", "medicated", "filled", "blocked"] as const;
 
 const canalRow = z.strictObject({
   canal: canalName,

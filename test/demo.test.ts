@@ -1,8 +1,10 @@
+import { createHash } from "node:crypto";
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
 import { caseFiles } from "../scripts/demo/cases/all-cases.ts";
+import { filmsOnList } from "../scripts/demo/cases/film-list.ts";
 
 import { caseId as known } from "../src/core/ids.ts";
 import { deriveLedger } from "../src/ledger/derive-ledger.ts";
@@ -110,6 +112,48 @@ describe("cases A, B and C", () => {
       );
       expect(refused.map((entry) => `${entry.subject}: ${entry.refused?.join("; ")}`)).toEqual([]);
     }
+  });
+});
+
+describe("the films of A, B and C", () => {
+  const films = filmsOnList(rawList);
+  const told = (listedAs: string) => parts(`demo-${listedAs.toLowerCase()}`);
+
+  it("are those of the list, and lie beside it under the hash that the cases name", () => {
+    for (const listed of films) {
+      const bytes = readFileSync(join(root, "data/demo/films", listed.file));
+      expect(createHash("sha256").update(bytes).digest("hex"), listed.file).toBe(listed.sha256);
+      const film = partsOf(told(listed.case), "film").filter(({ body }) => body.hash === listed.sha256);
+      expect(film, listed.file).toHaveLength(1);
+    }
+  });
+
+  it("carry marks within the click's error of the truth", () => {
+    for (const listed of films) {
+      const film = partsOf(told(listed.case), "film").find(({ body }) => body.hash === listed.sha256);
+      for (const { body } of partsOf(told(listed.case), "mark").filter((mark) => mark.body.film === film?.id)) {
+        if (body.shape !== "trace") continue;
+        const truth = listed.truth.canals[body.canal ?? ""] ?? listed.truth.canals.D ?? [];
+        const [end, trueEnd] = [body.points.at(-1), truth.at(-1)];
+        const off = Math.hypot((end?.[0] ?? 0) - (trueEnd?.[0] ?? 0), (end?.[1] ?? 0) - (trueEnd?.[1] ?? 0));
+        expect(off, `${listed.file} ${body.canal}`).toBeLessThan(4);
+      }
+    }
+  });
+
+  it("agree with the canal tables: working lengths are half a millimetre short of the true length, within half one", () => {
+    for (const { case: listedAs, truth, magnification, detectorSpacingMm } of films)
+      for (const [listedCanal, known] of Object.entries(truth.knownLengths ?? {})) {
+        const canal = listedAs === "B" && listedCanal === "D" ? "DB" : listedCanal;
+        const end = truth.canals[listedCanal]?.at(-1) ?? known.to;
+        const beyondTip = Math.hypot(end[0] - known.to[0], end[1] - known.to[1]) * (detectorSpacingMm / magnification);
+        const trueLengthMm = known.lengthMm + beyondTip;
+        const rows = partsOf(told(listedAs), "visit").flatMap((visit) => visit.body.canals);
+        for (const row of rows.filter((one) => one.canal === canal)) {
+          expect(Math.abs((row.workingLengthMm ?? 0) - (trueLengthMm - 0.5)), `${listedAs} ${canal}`).toBeLessThan(0.5);
+          expect(Math.abs((row.locatorMm ?? trueLengthMm) - trueLengthMm), `${listedAs} ${canal}`).toBeLessThan(0.6);
+        }
+      }
   });
 });
 

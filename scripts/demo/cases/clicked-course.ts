@@ -1,8 +1,8 @@
 import type { SeededRandom } from "../../../src/core/statistics/seeded-random.ts";
 import { evenly, type OnFilm } from "./film-line.ts";
 
-/** What a careful hand misses by, px per axis. */
-export const clickSigmaPx = 0.8;
+/** What a careful hand misses by, px per axis: a little less than the 1 px that the settings begin with. */
+const clickSigmaPx = 0.8;
 /** A followed line is sampled about so often, px. */
 const samplePx = 4;
 

@@ -15,21 +15,32 @@ export function beforeEnd(line: readonly OnFilm[], distancePx: number): OnFilm {
   return placeAt(line, along, Math.max(0, (along.at(-1) ?? 0) - distancePx));
 }
 
+/** Above the orifice an instrument straightens up: its lean dies out over this length. */
+const leanMm = 4;
+/** The canal's direction at its orifice is taken over this length. */
+const directionOverMm = 0.5;
+
 /**
  * The way of an instrument from its stop into a canal: it leaves the canal in the canal's direction and straightens up.
- * Gives points from the stop to just before the canal's first.
+ * Takes the stop, the canal from its orifice on, and px in a mm. Gives points from the stop to just before the orifice.
  */
-export function fromStop(stop: OnFilm, canal: readonly OnFilm[]): OnFilm[] {
+export function fromStop(stop: OnFilm, canal: readonly OnFilm[], pxPerMm: number): OnFilm[] {
   const orifice = canal[0] ?? stop;
-  const below = beforeEnd([...canal].reverse(), 20);
-  const chord = Math.hypot(orifice[0] - stop[0], orifice[1] - stop[1]);
+  const below = beforeEnd([...canal].reverse(), directionOverMm * pxPerMm);
   const turn = Math.hypot(below[0] - orifice[0], below[1] - orifice[1]) || 1;
-  const pull = (at: 0 | 1): number => ((below[at] - orifice[at]) / turn) * chord * 0.4;
-  const middle: OnFilm = [orifice[0] - pull(0), orifice[1] - pull(1)];
-  return Array.from({ length: 24 }, (_, step): OnFilm => {
-    const t = step / 24;
-    const mixed = (at: 0 | 1): number => (1 - t) ** 2 * stop[at] + 2 * t * (1 - t) * middle[at] + t ** 2 * orifice[at];
-    return [mixed(0), mixed(1)];
+  const out = { u: (below[0] - orifice[0]) / turn, v: (below[1] - orifice[1]) / turn };
+  const rise = 0.3 * Math.abs(out.v) + 0.7;
+  const leanPx = leanMm * pxPerMm;
+  const at = (away: number): OnFilm => [
+    orifice[0] - out.u * leanPx * (1 - Math.exp(-away / leanPx)),
+    orifice[1] - Math.sign(out.v) * away * rise,
+  ];
+  const whole = Math.abs(stop[1] - orifice[1]) / rise;
+  const [endU, endV] = at(whole);
+  return Array.from({ length: 40 }, (_, step): OnFilm => {
+    const share = 1 - step / 40;
+    const [u, v] = at(whole * share);
+    return [u + (stop[0] - endU) * share, v + (stop[1] - endV) * share];
   });
 }
 

@@ -11,12 +11,13 @@ export const filmOnList = z.object({
   horizontalAngleDeg: z.number(),
   verticalAngleDeg: z.number(),
   receptor: z.enum(["turnsWithBeam", "fixed"]),
-  rightIs: z.enum(["distal", "mesial"]),
+  uRunsTo: z.enum(["distal", "mesial"]),
   apexIs: z.enum(["up", "down"]),
   detectorSpacingMm: z.number(),
   magnification: z.number(),
   columns: z.int(),
   rows: z.int(),
+  bitsStored: z.int(),
   sha256: z.string(),
   truth: z.object({
     canals: z.record(z.string(), z.array(point).min(2)),
@@ -29,5 +30,5 @@ export type FilmOnList = z.infer<typeof filmOnList>;
 
 /** The films of the demo from their list as it was read from disk; none where there is no list yet. */
 export function filmsOnList(raw: unknown): FilmOnList[] {
-  return raw === undefined ? [] : z.object({ films: z.array(filmOnList) }).parse(raw).films;
+  return raw === undefined ? [] : z.array(filmOnList).parse(raw);
 }

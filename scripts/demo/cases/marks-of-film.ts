@@ -1,6 +1,6 @@
 import type { SeededRandom } from "../../../src/core/statistics/seeded-random.ts";
 import { type Writing, write } from "./case-of-moments.ts";
-import { clicked, clickedCourse, clickSigmaPx } from "./clicked-course.ts";
+import { clicked, clickedCourse } from "./clicked-course.ts";
 import { beforeEnd, fromStop, type OnFilm } from "./film-line.ts";
 import type { FilmOnList } from "./film-list.ts";
 import type { FilmRecipe } from "./film-recipe.ts";
@@ -19,11 +19,11 @@ export function marksOfFilm(toMark: FilmToMark, random: SeededRandom): Writing[]
   const { film, recipe, nameOf } = toMark;
   const canals = renamed<readonly OnFilm[]>(film.truth.canals, nameOf);
   const known = renamed<Known>(film.truth.knownLengths ?? {}, nameOf);
-  const shared = { film: recipe.id, sigmaPx: clickSigmaPx };
+  const shared = { film: recipe.id };
   return [
     ...(recipe.known ?? []).flatMap((canal) => knownMark({ canal, known: known.get(canal), shared }, random)),
     ...(recipe.traces?.canals ?? []).flatMap((canal) =>
-      courseMarks({ canal, course: courseOf(canal, canals, known, recipe), shared, recipe }, random),
+      courseMarks({ canal, course: courseOf(canal, { canals, known, toMark }), shared, recipe }, random),
     ),
     ...lesionMark(toMark, canals.get(recipe.lesionAt ?? ""), random),
     ...stretchMark(toMark, canals.get(recipe.stretch?.canal ?? ""), random),
@@ -35,7 +35,6 @@ const renamed = <Thing>(named: Readonly<Record<string, Thing>>, nameOf: (listed:
 
 interface Shared {
   readonly film: string;
-  readonly sigmaPx: number;
 }
 
 function knownMark(
@@ -50,16 +49,19 @@ function knownMark(
   ];
 }
 
-function courseOf(
-  canal: string,
-  canals: ReadonlyMap<string, readonly OnFilm[]>,
-  known: ReadonlyMap<string, Known>,
-  { traces }: FilmRecipe,
-): readonly OnFilm[] | undefined {
+interface OnThisFilm {
+  readonly canals: ReadonlyMap<string, readonly OnFilm[]>;
+  readonly known: ReadonlyMap<string, Known>;
+  readonly toMark: FilmToMark;
+}
+
+const pxPerMm = ({ magnification, detectorSpacingMm }: FilmOnList): number => magnification / detectorSpacingMm;
+
+function courseOf(canal: string, { canals, known, toMark }: OnThisFilm): readonly OnFilm[] | undefined {
   const course = canals.get(canal);
   const stop = known.get(canal)?.from;
-  if (course === undefined || traces?.from === "orifice" || stop === undefined) return course;
-  return [...fromStop(stop, course), ...course];
+  if (course === undefined || stop === undefined || toMark.recipe.traces?.from === "orifice") return course;
+  return [...fromStop(stop, course, pxPerMm(toMark.film)), ...course];
 }
 
 interface CourseToMark {
@@ -88,7 +90,7 @@ function lesionMark(
   random: SeededRandom,
 ): Writing[] {
   const end = canal?.at(-1);
-  const radiusPx = (film.truth.lesionRadiusMm * film.magnification) / film.detectorSpacingMm;
+  const radiusPx = film.truth.lesionRadiusMm * pxPerMm(film);
   if (end === undefined || radiusPx < 10) return [];
   const middle: OnFilm = [end[0], end[1] + (film.apexIs === "up" ? -0.35 : 0.35) * radiusPx];
   const points = Array.from({ length: 36 }, (_, at): [number, number] => {
@@ -106,9 +108,8 @@ function stretchMark(
 ): Writing[] {
   if (canal === undefined || recipe.stretch === undefined) return [];
   const { what, fromMm, toMm } = recipe.stretch;
-  const pxPerMm = film.magnification / film.detectorSpacingMm;
-  const [from, to] = [fromMm, toMm].map((mm) => clicked(beforeEnd(canal, mm * pxPerMm), random));
+  const [from, to] = [fromMm, toMm].map((mm) => clicked(beforeEnd(canal, mm * pxPerMm(film)), random));
   if (from === undefined || to === undefined) return [];
-  const body = { film: recipe.id, sigmaPx: clickSigmaPx, shape: "distance" as const, what, from, to };
+  const body = { film: recipe.id, shape: "distance" as const, what, from, to };
   return [write("mark", `${recipe.id}-stretch`, body)];
 }

@@ -49,7 +49,7 @@ export const published = {
   martins2018: paper({
     title:
       "Worldwide analyses of maxillary first molar second mesiobuccal prevalence: a multicenter cone-beam computed tomographic study",
-    authors: ["Martins JNR", "Alkhawas MBAM", "Altaki Z", "Bellardini G", "Berti L", "Boveda C", "et al."],
+    authors: ["Martins JNR", "Alkhawas MBAM", "Altaki Z", "Bellardini G", "Berti L", "Boveda C", "and others"],
     journal: "J Endod",
     year: 2018,
     volume: "44(11)",
@@ -137,7 +137,7 @@ export const published = {
   martins2022: paper({
     title:
       "Worldwide assessment of the mandibular first molar second distal root and root canal: a cross-sectional study with meta-analysis",
-    authors: ["Martins JNR", "Nole C", "Ounsi HF", "Parashos P", "Plotino G", "et al."],
+    authors: ["Martins JNR", "Nole C", "Ounsi HF", "Parashos P", "Plotino G", "and others"],
     journal: "J Endod",
     year: 2022,
     volume: "48(2)",
@@ -159,7 +159,7 @@ export const published = {
   guideline2023: paper({
     title:
       "Treatment of pulpal and apical disease: the European Society of Endodontology (ESE) S3-level clinical practice guideline",
-    authors: ["Duncan HF", "Kirkevang L-L", "Peters OA", "et al."],
+    authors: ["Duncan HF", "Kirkevang L-L", "Peters OA", "and others"],
     journal: "Int Endod J",
     year: 2023,
     volume: "56(S3)",

@@ -10,7 +10,7 @@ const presenting: Moment = {
   writes: [
     write("case", "case-1", {
       pseudonym: "P-0417",
-      birthYear: 1966,
+      birthYear: 1967,
       sex: "female",
       tooth: "26",
       treatment: "retreatment",

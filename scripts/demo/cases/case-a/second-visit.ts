@@ -25,7 +25,7 @@ const canals: Visit["canals"] = [
     fillingEndMm: 0.8,
   },
   { canal: "MB2", ...filled, ...lengths.MB2, apicalSize: 25, taper: 0.04, technique: "single cone", fillingEndMm: 1.2 },
-  { canal: "DB", ...filled, ...lengths.DB, apicalSize: 30, taper: 0.04, technique: "single cone", fillingEndMm: 0.5 },
+  { canal: "DB", ...filled, ...lengths.DB, apicalSize: 30, taper: 0.05, technique: "single cone", fillingEndMm: 0.8 },
   {
     canal: "P",
     ...filled,
@@ -33,7 +33,7 @@ const canals: Visit["canals"] = [
     apicalSize: 40,
     taper: 0.04,
     technique: "warm vertical compaction",
-    fillingEndMm: 0.5,
+    fillingEndMm: 1,
   },
 ];
 

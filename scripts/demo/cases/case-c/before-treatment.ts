@@ -10,7 +10,7 @@ const presenting: Moment = {
   writes: [
     write("case", "case-1", {
       pseudonym: "P-0233",
-      birthYear: 2012,
+      birthYear: 2013,
       sex: "female",
       tooth: "35",
       treatment: "apicalBarrier",

@@ -7,11 +7,12 @@ export const courseStepPx = 3;
 /**
  * A course of evenly spaced points from a chain of neighbouring pixels.
  * Takes the chain from one anchor to the next, and both anchors, which the course begins and ends at exactly.
- * Gives points about {@link courseStepPx} apart. A chain of pixels is a stair; a mean over seventeen neighbours takes
- * the stair out and moves an arc of radius R by about 12 / R pixels, a quarter of a pixel for the tightest canals.
+ * Gives points about {@link courseStepPx} apart. A chain of pixels is a stair and wavers by a pixel where the line is
+ * faint; a mean over seventeen neighbours, taken twice, takes both out and moves an arc of radius R by about 24 / R
+ * pixels, half a pixel for the tightest canals.
  */
 export function courseOfPath(path: readonly ImagePoint[], from: ImagePoint, to: ImagePoint): ImagePoint[] {
-  return evenlySpaced(smoothed([from, ...path.slice(1, -1), to]), courseStepPx);
+  return evenlySpaced(smoothed(smoothed([from, ...path.slice(1, -1), to])), courseStepPx);
 }
 
 /** A straight course between two places. */

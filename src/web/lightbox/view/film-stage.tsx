@@ -1,11 +1,11 @@
 import "./film.css";
 import { useRef } from "react";
 import { filmName } from "../kernels/film-name.ts";
-import { orientationMatrix } from "../kernels/film-placement.ts";
 import { DrawingLayer } from "./drawing-layer.tsx";
 import { FilmCanvas } from "./film-canvas.tsx";
 import { keyOnFilm, spaceOnFilm } from "./keys-on-film.ts";
 import { MarksLayer } from "./marks-layer.tsx";
+import { NamesLayer } from "./names-layer.tsx";
 import { usePointing, useWheelZoom } from "./pointing.ts";
 import type { LightBox } from "./use-light-box.ts";
 
@@ -51,21 +51,15 @@ function OnTheBox({ box }: { box: LightBox }) {
   if (placing === undefined) return null;
   const { matrix, placement, pane } = placing;
   const unit = 1 / placement.zoom;
-  const [a, b, c, d] = orientationMatrix(box.orientation);
   return (
     <>
       <FilmCanvas film={pixels.film} line={pixels.line} window={box.window} matrix={matrix} />
       <svg className="film-overlay" width={pane.width} height={pane.height} aria-hidden="true">
         <g transform={`matrix(${matrix.join(" ")})`}>
-          <MarksLayer
-            marks={box.shown}
-            chosen={box.chosen}
-            place={box.place}
-            unit={unit}
-            upright={`matrix(${a} ${c} ${b} ${d} 0 0)`}
-          />
+          <MarksLayer marks={box.shown} chosen={box.chosen} place={box.place} unit={unit} />
           <DrawingLayer state={tool.state} asking={asking} crosshair={crosshair} unit={unit} />
         </g>
+        <NamesLayer marks={box.shown} chosen={box.chosen?.markId} placing={placing} />
       </svg>
     </>
   );

@@ -1,4 +1,3 @@
-import { DemoMark } from "../../parts/demo-mark.tsx";
 import { KeyHint } from "../../parts/key-hint.tsx";
 import { useShortcut } from "../../parts/shortcuts.ts";
 import { dayName, type Film, purposeName } from "../kernels/film-name.ts";
@@ -9,11 +8,10 @@ interface FilmStripOptions {
   readonly shown: string | undefined;
   readonly show: (filmId: string) => void;
   readonly add: () => void;
-  readonly demo: boolean;
 }
 
 /** The films of the case by day, under the light; the last place takes a new one. */
-export function FilmStrip({ films, presentedOn, shown, show, add, demo }: FilmStripOptions) {
+export function FilmStrip({ films, presentedOn, shown, show, add }: FilmStripOptions) {
   const step = (by: number) => {
     const next = films[films.findIndex(({ id }) => id === shown) + by];
     if (next !== undefined) show(next.id);
@@ -40,7 +38,6 @@ export function FilmStrip({ films, presentedOn, shown, show, add, demo }: FilmSt
           </button>
         </li>
       </ol>
-      {demo && <DemoMark />}
     </nav>
   );
 }

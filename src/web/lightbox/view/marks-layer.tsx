@@ -1,7 +1,7 @@
 import { memo } from "react";
 import type { ImagePoint } from "../../../core/units.ts";
 import { distancesAlong, pointAt } from "../kernels/course-of-path.ts";
-import { handlesOf, lineOf, type Mark, markName } from "../kernels/mark-shape.ts";
+import { handlesOf, lineOf, type Mark } from "../kernels/mark-shape.ts";
 import type { Choice, PlaceOnCourse } from "./use-light-box.ts";
 
 interface MarksLayerOptions {
@@ -10,19 +10,14 @@ interface MarksLayerOptions {
   readonly place: PlaceOnCourse | undefined;
   /** Film pixels that one pixel of the screen covers. */
   readonly unit: number;
-  /** Turns words upright again on a film that is turned or mirrored. */
-  readonly upright: string;
 }
 
-/** All that is marked on the film, in the film's own pixels; lines and words keep their size on the screen. */
-export const MarksLayer = memo(function MarksLayer({ marks, chosen, place, unit, upright }: MarksLayerOptions) {
+/** All that is marked on the film, in the film's own pixels; lines keep their width on the screen. */
+export const MarksLayer = memo(function MarksLayer({ marks, chosen, place, unit }: MarksLayerOptions) {
   return (
     <>
       {marks.map((mark) => (
         <MarkOnFilm key={mark.id} mark={mark} chosen={mark.id === chosen?.markId ? chosen : undefined} unit={unit} />
-      ))}
-      {marks.map((mark) => (
-        <MarkName key={mark.id} mark={mark} isChosen={mark.id === chosen?.markId} unit={unit} upright={upright} />
       ))}
       <PlaceMark marks={marks} place={place} unit={unit} />
     </>
@@ -105,20 +100,6 @@ function ticksOf(from: ImagePoint, to: ImagePoint, half: number): string {
 export const Knob = ({ at, unit, isChosen = false }: { at: ImagePoint; unit: number; isChosen?: boolean }) => (
   <circle className="mark-knob" data-chosen={isChosen} cx={at.column} cy={at.row} r={(isChosen ? 6 : 4.5) * unit} />
 );
-
-function MarkName({ mark, isChosen, unit, upright }: { mark: Mark; isChosen: boolean; unit: number; upright: string }) {
-  const { body } = mark;
-  const at = lineOf(body).at(body.shape === "trace" ? -1 : 0);
-  const says = body.shape === "knownLength" ? `${body.lengthMm} mm` : markName(body);
-  const isNamed = body.shape === "trace" ? body.canal !== undefined : body.shape === "knownLength" || body.what !== "";
-  if (at === undefined || !isNamed) return null;
-  const transform = `translate(${at.column} ${at.row}) ${upright} scale(${unit})`;
-  return (
-    <text className="mark-name" data-chosen={isChosen} data-shape={body.shape} transform={transform} x={10} y={16}>
-      {says}
-    </text>
-  );
-}
 
 /** The place on a course that the pointer names, here or on the graph beside the film. */
 function PlaceMark({ marks, place, unit }: { marks: readonly Mark[]; place: PlaceOnCourse | undefined; unit: number }) {

@@ -84,7 +84,7 @@ export function useLightBox(options: LightBoxOptions): LightBox {
   const placing = usePlacement(film.body, pane.size, orientation);
   const recorded = useRecordedWindow(film, pixels);
   const [polarity, follow] = useState<Polarity>("dark");
-  const [chosen, choose] = useState<Choice>();
+  const [chosen, choose] = useState<Choice | undefined>(() => firstCourse(marks));
   const [crosshair, setCrosshair] = useState<ImagePoint>();
   const [place, setPlace] = useState<PlaceOnCourse>();
   const [asking, setAsking] = useState<Asking>();
@@ -166,6 +166,12 @@ export function useLightBox(options: LightBoxOptions): LightBox {
 const pair = ({ column, row }: ImagePoint): [number, number] => [column, row];
 const choiceOf = (markId: string, handle: number | undefined): Choice =>
   handle === undefined ? { markId } : { markId, handle };
+
+/** What is chosen when a film is laid on the box: its first course, so that its length stands there at once. */
+function firstCourse(marks: readonly Mark[]): Choice | undefined {
+  const course = marks.find(({ body }) => body.shape === "trace");
+  return course && { markId: course.id };
+}
 
 function useOrientation(film: Film): FilmOrientation {
   const { quarterTurns = 0, mirrored = false } = film.body.view ?? {};

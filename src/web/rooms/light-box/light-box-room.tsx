@@ -61,14 +61,7 @@ function Films({ view, save, filmPartId }: FilmsOptions) {
         {(open, isOver) => (
           <>
             <Box {...{ view, save, films, film, open, record }} isMissing={filmPartId !== undefined} />
-            <FilmStrip
-              films={films}
-              presentedOn={facts.presentedOn}
-              shown={film?.id}
-              show={show}
-              add={open}
-              demo={facts.demo}
-            />
+            <FilmStrip films={films} presentedOn={facts.presentedOn} shown={film?.id} show={show} add={open} />
             {isOver && <p className="drop-here">Let go to take in this film</p>}
             {incoming && (
               <ImportSheet

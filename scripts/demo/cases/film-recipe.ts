@@ -16,6 +16,8 @@ export interface FilmRecipe {
     readonly from: "orifice" | "stop";
     readonly polarity: "dark" | "bright";
   };
+  /** Whether the ends of the courses were marked as well, as two films at two angles need them. */
+  readonly apices?: true;
   /** The canals whose instruments were marked as known lengths. */
   readonly known?: readonly string[];
   /** The canal at whose foramen the edge of a lesion was followed. */

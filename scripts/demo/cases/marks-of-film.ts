@@ -76,11 +76,10 @@ function courseMarks({ canal, course, shared, recipe }: CourseToMark, random: Se
   if (course === undefined || end === undefined) return [];
   const id = `${shared.film}-${canal.toLowerCase()}`;
   const polarity = recipe.traces?.polarity ?? "dark";
-  const what = `foramen of ${canal}`;
-  return [
-    write("mark", id, { ...shared, shape: "trace", canal, polarity, ...clickedCourse(course, random) }),
-    write("mark", `${id}-end`, { ...shared, shape: "spot", what, at: clicked(end, random) }),
-  ];
+  const what = `apex ${canal}`;
+  const trace = write("mark", id, { ...shared, shape: "trace", canal, polarity, ...clickedCourse(course, random) });
+  if (recipe.apices !== true) return [trace];
+  return [trace, write("mark", `${id}-apex`, { ...shared, shape: "spot", what, at: clicked(end, random) })];
 }
 
 /** The edge of a lesion, as round as the list says, around a place just beyond the foramen. */

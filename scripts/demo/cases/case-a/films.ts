@@ -17,6 +17,7 @@ export const filmsPlan: FilmsPlan = {
       },
       caption: "Old fillings of MB1, DB and P, short and with voids; lucency at the mesiobuccal root",
       traces: filledBefore,
+      apices: true,
       lesionAt: "MB1",
     },
     "a-day-0-mesial-20": {
@@ -27,6 +28,7 @@ export const filmsPlan: FilmsPlan = {
       },
       caption: "Tube 20° to mesial: the old filling lies off the middle of the mesiobuccal root",
       traces: filledBefore,
+      apices: true,
     },
     "a-visit-1-length": {
       ...{

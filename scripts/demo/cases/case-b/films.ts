@@ -11,12 +11,14 @@ export const filmsPlan: FilmsPlan = {
       ...{ id: "film-straight", time: "13:14", words: "Diagnostic film read: three courses traced" },
       caption: "Deep caries on the distal side; a second outline behind the distal root",
       traces: { canals: ["MB", "DB", "DL"], from: "orifice", polarity: "dark" },
+      apices: true,
       lesionAt: "MB",
     },
     "b-day-0-mesial-25": {
       ...{ id: "film-angled", time: "13:19", words: "Angled film read: third root stands apart, four courses traced" },
       caption: "Tube 25° to mesial: a third root stands apart from the distal one",
       traces: { canals: ["MB", "ML", "DB", "DL"], from: "orifice", polarity: "dark" },
+      apices: true,
     },
     "b-visit-1-length": {
       ...{

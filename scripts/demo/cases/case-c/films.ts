@@ -11,6 +11,7 @@ export const filmsPlan: FilmsPlan = {
       ...{ id: "film-straight", time: "15:18", words: "Diagnostic film read: course traced, lesion outlined" },
       caption: "Open apex, canal wide to its end, lucency around it",
       traces: { canals: ["R"], from: "orifice", polarity: "dark" },
+      apices: true,
       lesionAt: "R",
     },
     "c-visit-2-barrier": {

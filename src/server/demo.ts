@@ -2,6 +2,7 @@ import { createHash } from "node:crypto";
 import { existsSync } from "node:fs";
 import { readdir, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
+import { Refusal } from "../core/refusal.ts";
 import { caseFileSchema } from "../record/case-file.ts";
 import type { Store } from "../store/store.ts";
 import type { Demo } from "./bench.ts";
@@ -36,9 +37,17 @@ export async function demoOf(place: DemoPlace): Promise<Demo> {
       if (facts.demo) await place.store.removeCase(facts.caseId, recording);
     await put("removed");
   };
-  if (state === "loading") await load();
+  if (state === "loading") await load().catch(saySo(place));
   return { state: () => state, load, remove };
 }
+
+/** A demo that can't be loaded keeps nobody from their own cases; the next start tries again. */
+const saySo =
+  ({ say }: DemoPlace) =>
+  (thrown: unknown): void => {
+    if (!(thrown instanceof Refusal)) throw thrown;
+    say(`The demo could not be loaded whole (${thrown.message}); the next start tries again`);
+  };
 
 async function readState(file: string): Promise<State> {
   if (!existsSync(file)) return "loading";

@@ -133,7 +133,7 @@ describe("the films of A, B and C", () => {
       const film = partsOf(told(listed.case), "film").find(({ body }) => body.hash === listed.sha256);
       for (const { body } of partsOf(told(listed.case), "mark").filter((mark) => mark.body.film === film?.id)) {
         if (body.shape !== "trace") continue;
-        const truth = listed.truth.canals[body.canal ?? ""] ?? listed.truth.canals.D ?? [];
+        const truth = listed.truth.canals[body.canal ?? "R"] ?? listed.truth.canals.D ?? [];
         const [end, trueEnd] = [body.points.at(-1), truth.at(-1)];
         const off = Math.hypot((end?.[0] ?? 0) - (trueEnd?.[0] ?? 0), (end?.[1] ?? 0) - (trueEnd?.[1] ?? 0));
         expect(off, `${listed.file} ${body.canal}`).toBeLessThan(4);

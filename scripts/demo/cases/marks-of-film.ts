@@ -75,9 +75,10 @@ function courseMarks({ canal, course, shared, recipe }: CourseToMark, random: Se
   const end = course?.at(-1);
   if (course === undefined || end === undefined) return [];
   const id = `${shared.film}-${canal.toLowerCase()}`;
+  const named = recipe.traces?.unnamed === true ? {} : { canal };
   const polarity = recipe.traces?.polarity ?? "dark";
   const what = `apex ${canal}`;
-  const trace = write("mark", id, { ...shared, shape: "trace", canal, polarity, ...clickedCourse(course, random) });
+  const trace = write("mark", id, { ...shared, shape: "trace", ...named, polarity, ...clickedCourse(course, random) });
   if (recipe.apices !== true) return [trace];
   return [trace, write("mark", `${id}-apex`, { ...shared, shape: "spot", what, at: clicked(end, random) })];
 }

@@ -134,7 +134,7 @@ const secondVisit = (films: readonly string[]): Visit =>
         apicalSize: 40,
         taper: 0.04,
         technique: "warm vertical compaction",
-        fillingEndMm: 0.4,
+        fillingEndMm: 1,
       },
       {
         canal: "DL",

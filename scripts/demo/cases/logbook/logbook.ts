@@ -4,7 +4,7 @@ import { shortCase } from "./short-case.ts";
 import { storyOf } from "./story.ts";
 
 /** How many teeth the logbook of the demo holds. */
-export const casesInLogbook = 240;
+const casesInLogbook = 240;
 const seed = 5;
 
 /** The short cases of the logbook in the order in which they presented; each has its own dice, so that one can change alone. */

@@ -35,7 +35,7 @@ const sixMonths = (filmOn: FilmOn): Moment => ({
         readings: readBy(4, 3),
         lesionMm: 3.2,
         nextOn: days.twelveMonths,
-        note: "Chews on the left again since about the second month. Percussion slightly different from 25 and 27, not painful. Lucency at the mesiobuccal root smaller, edge less sharp; bone pattern coming in from the distal side. Ceramic over all cusps since the seventh week, margins closed.",
+        note: "Chews on the left again since about the second month. Percussion slightly different from 25 and 27, not painful. Lucency at the mesiobuccal root smaller, edge less sharp; bone pattern coming in from the distal side. Composite over all cusps since the seventh week, margins closed.",
       }),
     ),
   ],
@@ -83,7 +83,7 @@ const sheet: BodyOf<"findings"> = {
   ],
   seen: {
     ...{ swelling: "none", sinusTract: "none", caries: "none", crack: "none", fever: "no" },
-    restoration: "ceramic over all cusps, margins closed",
+    restoration: "composite over all cusps, margins closed",
   },
   onFilm: {
     ...{ ligament: "widened", lamina: "intact", lucency: "none", sclerosis: "no", resorption: "none" },

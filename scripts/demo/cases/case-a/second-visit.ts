@@ -152,7 +152,7 @@ export const secondVisit = (films: readonly string[]): readonly Moment[] => [
     writes: [
       write("handback", "handback-1", {
         on: days.secondVisit,
-        restoreWith: "Indirect restoration over all cusps on the composite build-up; no post",
+        restoreWith: "Composite over all cusps on the build-up, indirect later if it wears; no post",
         restoreBy: days.crown,
         orificesMarkedBy: "tinted flowable composite over each orifice",
         warnings:

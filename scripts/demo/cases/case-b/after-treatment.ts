@@ -14,7 +14,7 @@ export const afterTreatment = (filmsOn: (day: string) => readonly string[]): rea
       writes: [
         write("handback", "handback-1", {
           on: days.secondVisit,
-          restoreWith: "Indirect restoration that covers all cusps; distal margin is 1 mm above the bone, in composite",
+          restoreWith: "Composite that covers all cusps, indirect later if it wears; distal margin is 1 mm above the bone, in composite",
           restoreBy: days.cuspsCovered,
           orificesMarkedBy: "tinted flowable composite over each of four orifices",
           warnings:
@@ -73,8 +73,8 @@ export const afterTreatment = (filmsOn: (day: string) => readonly string[]): rea
             nextOn: days.next,
             note:
               film === undefined
-                ? "No complaint, tests as the controls. Ceramic restoration over all cusps, margins closed. Film put off at the patient's wish; due in a year."
-                : "No complaint, tests as the controls. Ceramic restoration over all cusps, margins closed. Ligament of even width round all three roots.",
+                ? "No complaint, tests as the controls. Composite over all cusps, margins closed. Film put off at the patient's wish; due in a year."
+                : "No complaint, tests as the controls. Composite over all cusps, margins closed. Ligament of even width round all three roots.",
           }),
         ),
       ],

@@ -10,14 +10,17 @@ export interface Ends {
 
 /**
  * How many decimals a number deserves: with an interval, those of its half-width's first figure; without, three figures
- * in all, four at most behind the point.
+ * in all, four at most behind the point and none that the number does not have.
  */
 export function decimalsFor(value: number, interval?: Ends): number {
   const half = interval === undefined ? 0 : Math.abs(interval.high - interval.low) / 2;
   if (half > 0) return within(0, 4, -Math.floor(Math.log10(half) + 1e-9));
   const size = Math.abs(value);
-  return size === 0 ? 0 : within(0, 4, 2 - Math.floor(Math.log10(size)));
+  return size === 0 ? 0 : Math.min(ownDecimals(size), within(0, 4, 2 - Math.floor(Math.log10(size))));
 }
+
+/** How many decimals a number has by itself: none are shown that it does not have. */
+const ownDecimals = (value: number): number => String(value).split(".")[1]?.length ?? 0;
 
 const within = (low: number, high: number, value: number): number => Math.min(high, Math.max(low, value));
 

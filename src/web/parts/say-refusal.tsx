@@ -28,6 +28,7 @@ export function SayRefusal({ of: refused, retry, whole = false }: SayRefusalOpti
   if (!whole) return says;
   return (
     <main className="say-whole">
+      <h1>This can't be shown</h1>
       {says}
       <p>
         <Link href="/">Go to the logbook</Link>

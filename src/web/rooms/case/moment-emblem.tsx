@@ -1,5 +1,6 @@
 import { useMemo, useState } from "react";
 import { emblem } from "../../../figures/emblem.ts";
+import type { Figure } from "../../../figures/svg-tree.ts";
 import { canalStatesOn } from "../../../record/canal-states.ts";
 import type { BodyOf, Part } from "../../../record/parts.ts";
 import { thePart } from "../../../record/parts.ts";
@@ -24,10 +25,7 @@ export function MomentEmblem({ parts, day, note }: MomentEmblemOptions) {
   const anatomy = thePart(parts, "anatomy")?.body;
   const tooth = teeth.data?.find(({ twoDigit }) => twoDigit === about?.tooth);
   const figure = useMemo(
-    () =>
-      tooth &&
-      anatomy &&
-      emblem({ tooth, roots: anatomy.roots, states: canalStatesOn(parts, day), theme: "paper", widthPx: 640 }),
+    () => tooth && anatomy && readable({ tooth, roots: anatomy.roots, states: canalStatesOn(parts, day) }),
     [tooth, anatomy, parts, day],
   );
   if (about === undefined || tooth === undefined) return <div className="moment-emblem" />;
@@ -37,6 +35,18 @@ export function MomentEmblem({ parts, day, note }: MomentEmblemOptions) {
       <FigureView figure={figure} />
     </div>
   );
+}
+
+const usualWidthPx = 640;
+/** Below this many pixels for a unit of the drawing its names are too small to read. */
+const leastScale = 0.75;
+
+/** The emblem at its usual width, wider where a tooth with many canals would else be drawn too small. */
+function readable(tooth: Omit<Parameters<typeof emblem>[0], "theme" | "widthPx">): Figure {
+  const figure = emblem({ ...tooth, theme: "paper", widthPx: usualWidthPx });
+  const width = Number(String(figure.tree.attributes.viewBox).split(" ")[2]);
+  const least = Math.round(width * leastScale);
+  return least <= figure.widthPx ? figure : emblem({ ...tooth, theme: "paper", widthPx: least });
 }
 
 function NoAnatomy({ tooth, note }: { readonly tooth: string; readonly note?: (body: BodyOf<"anatomy">) => void }) {

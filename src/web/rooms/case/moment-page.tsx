@@ -18,6 +18,7 @@ import { ReviewForm } from "./forms/review-form.tsx";
 import { VisitForm } from "./forms/visit-form.tsx";
 import { MomentEmblem } from "./moment-emblem.tsx";
 import "./moment-page.css";
+import { RemoveCase } from "./remove-case.tsx";
 import type { Moment } from "./spine/spine-moments.ts";
 
 const forms: Partial<Readonly<Record<PartKind, ComponentType>>> = {
@@ -62,6 +63,7 @@ export function MomentPage({ caseId, moment, parts, book, noteAnatomy, remove, r
       </div>
       {moment.shape === "due" && <DuePage moment={moment} readOnly={book === undefined} record={recordDue} />}
       {part && <PartForm key={part.id} {...{ part, title, book }} />}
+      {part?.kind === "case" && book && <RemoveCase caseId={caseId} />}
       {part && part.kind !== "case" && book && <Remove title={title} remove={() => remove(part, title)} />}
     </article>
   );

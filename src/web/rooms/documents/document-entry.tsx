@@ -37,6 +37,10 @@ export function DocumentEntry({ caseId, made, sequence, isFresh }: DocumentEntry
         </span>
         <a className="button" href={`/api/documents/${made.id}/file`} download={made.fileName}>
           Save the file
+          <span className="unseen">
+            {" "}
+            {kinds[made.as]} of {momentInWords(made.at)}
+          </span>
         </a>
       </div>
       <p className="document-since" data-old={since > 0}>

@@ -36,7 +36,7 @@ export function CaseRow({ row, index }: CaseRowOptions) {
         {row.demo && <span className="case-row-demo">Demo: invented</span>}
       </td>
       <td>{wordFor(treatmentWords, row.treatment)}</td>
-      <td className="case-row-long">
+      <td className="case-row-long" data-room="wide">
         {diagnosis.filter((text) => text !== null).join(" · ") || <Nothing says="no diagnosis" />}
       </td>
       <td>{dayInWords(row.presentedOn)}</td>

@@ -12,18 +12,23 @@ interface CaseTableOptions {
   readonly clear: () => void;
 }
 
-const heads: readonly { readonly by: SortKey; readonly name: string; readonly figure?: true; readonly spare?: true }[] =
-  [
-    { by: "tooth", name: "Tooth" },
-    { by: "pseudonym", name: "Patient" },
-    { by: "treatment", name: "Treatment" },
-    { by: "diagnosis", name: "Diagnosis" },
-    { by: "presentedOn", name: "Presented" },
-    { by: "filling", name: "Filling, mm short", figure: true },
-    { by: "mishaps", name: "Mishaps" },
-    { by: "score", name: "Last index", figure: true, spare: true },
-    { by: "nextOn", name: "Next" },
-  ];
+const heads: readonly {
+  readonly by: SortKey;
+  readonly name: string;
+  readonly figure?: true;
+  readonly spare?: true;
+  readonly room?: "wide";
+}[] = [
+  { by: "tooth", name: "Tooth" },
+  { by: "pseudonym", name: "Patient" },
+  { by: "treatment", name: "Treatment" },
+  { by: "diagnosis", name: "Diagnosis", room: "wide" },
+  { by: "presentedOn", name: "Presented" },
+  { by: "filling", name: "Filling, mm short", figure: true },
+  { by: "mishaps", name: "Mishaps" },
+  { by: "score", name: "Last index", figure: true, spare: true },
+  { by: "nextOn", name: "Next" },
+];
 
 /** In step with the height in case-table.css. */
 const rowPx = 40;
@@ -83,15 +88,17 @@ interface HeadOptions extends Pick<CaseTableOptions, "sorting" | "sort"> {
   readonly name: string;
   readonly figure?: true;
   readonly spare?: true;
+  readonly room?: "wide";
 }
 
-function Head({ by, name, figure, spare, sorting, sort }: HeadOptions) {
+function Head({ by, name, figure, spare, room, sorting, sort }: HeadOptions) {
   const on = sorting.by === by;
   return (
     <th
       scope="col"
       data-figure={figure}
       data-spare={spare}
+      data-room={room}
       aria-sort={on ? (sorting.down ? "descending" : "ascending") : "none"}
     >
       <button type="button" onClick={() => sort({ by, down: on ? !sorting.down : false })}>

@@ -42,9 +42,19 @@ const shown: Readonly<Record<string, readonly Shown[]>> = {
   ],
 };
 
-/** What a value of an output is called, by its topic and place. */
-export const valueName = (topic: string | undefined, at: string): string =>
-  shown[topic ?? ""]?.find((one) => one.at === at)?.name ?? wordsOfName(at.split(".").at(-1) ?? at);
+/** What a value of an output is called, by its topic and place: `Largest bend`, `Largest bend, low end`, `Sequence, root 2`. */
+export function valueName(topic: string | undefined, at: string): string {
+  const [, place = at, end] = /^(.*)\.(low|high)$/.exec(at) ?? [];
+  const known = shown[topic ?? ""]?.find((one) => [one.at, one.interval, `intervals.${one.at}`].includes(place));
+  const name = known?.name ?? plainName(place);
+  return end === undefined ? name : `${name}, ${end} end`;
+}
+
+function plainName(place: string): string {
+  const [, list, number] = /^(\w+?)s?\[(\d+)\]/.exec(place) ?? [];
+  const name = wordsOfName(place.split(".").at(-1) ?? place);
+  return list === undefined ? name : `${name}, ${list} ${Number(number) + 1}`;
+}
 
 /** What an entry is called: by its first value, whether it stands or not. */
 export const entryName = (topic: string): string => shown[topic]?.[0]?.name ?? wordsOfName(topic);

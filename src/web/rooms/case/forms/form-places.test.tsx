@@ -1,0 +1,141 @@
+import { renderToStaticMarkup } from "react-dom/server";
+import { describe, expect, it } from "vitest";
+import { z } from "zod";
+import { type Part, type PartKind, partTypes } from "../../../../record/parts.ts";
+import { EditPart } from "../../../parts/fields/editing.tsx";
+import { DraftBook } from "../../../record/draft-book.ts";
+import { canalRowAtStart, newBodies } from "../new-bodies.ts";
+import { AnatomyForm } from "./anatomy-form.tsx";
+import { CaseForm } from "./case-form.tsx";
+import { ConsentForm } from "./consent-form.tsx";
+import { DiagnosisForm } from "./diagnosis-form.tsx";
+import { ClaimForm, ReferenceForm } from "./evidence-forms.tsx";
+import { FindingsForm } from "./findings-form.tsx";
+import { HandbackForm } from "./handback-form.tsx";
+import { HistoryForm } from "./history-form.tsx";
+import { MishapForm } from "./mishap-form.tsx";
+import { PlanForm } from "./plan-form.tsx";
+import { RecallForm } from "./recall-form.tsx";
+import { ReviewForm } from "./review-form.tsx";
+import { VisitForm } from "./visit-form.tsx";
+
+const day = "2026-01-02";
+const reference = {
+  title: "t",
+  authors: [],
+  journal: "",
+  volume: "",
+  pages: "",
+  doi: "",
+  design: "bench",
+  takeaway: "",
+};
+const claim = { about: "plan-a", says: "s", speaks: "for", references: ["ref-a"], state: "contested", verdict: "" };
+const instrument = { size: 25, taper: 0.06, alloy: "nickelTitanium", movement: "continuous" };
+
+/** A body of each kind with one row in every list and every group there, so that every field is drawn. */
+const cases: readonly { readonly kind: PartKind; readonly form: React.ReactNode; readonly body: object }[] = [
+  { kind: "case", form: <CaseForm />, body: { presentedOn: day } },
+  {
+    kind: "medicalHistory",
+    form: <HistoryForm />,
+    body: { ...newBodies.medicalHistory(day), flags: [{ flag: "other" }], medicines: ["x"] },
+  },
+  { kind: "findings", form: <FindingsForm />, body: newBodies.findings(day, "26") },
+  { kind: "diagnosis", form: <DiagnosisForm />, body: newBodies.diagnosis(day) },
+  {
+    kind: "plan",
+    form: <PlanForm />,
+    body: { ...newBodies.plan(day), options: [{ way: "watch", forIt: "", againstIt: "" }], risksNamed: ["x"] },
+  },
+  { kind: "consent", form: <ConsentForm />, body: newBodies.consent(day) },
+  { kind: "mishap", form: <MishapForm />, body: { ...newBodies.mishap(day), instrument } },
+  { kind: "handback", form: <HandbackForm />, body: newBodies.handback(day) },
+  {
+    kind: "recall",
+    form: <RecallForm />,
+    body: { ...newBodies.recall(day), readings: [{ reader: "resident", score: 2, blind: true }] },
+  },
+  { kind: "review", form: <ReviewForm />, body: newBodies.review(day) },
+  { kind: "anatomy", form: <AnatomyForm />, body: { roots: [{ name: "MB", levels: [2, 1] }], foundBy: [] } },
+  { kind: "reference", form: <ReferenceForm />, body: reference },
+  { kind: "claim", form: <ClaimForm decisions={[]} references={[]} />, body: claim },
+  {
+    kind: "visit",
+    form: <VisitForm />,
+    body: {
+      ...newBodies.visit(day, {}),
+      canals: [canalRowAtStart("MB1")],
+      anaesthetic: [{ agent: "articaine", percent: 4, cartridgeMl: 1.7, cartridges: 1 }],
+      irrigation: [{ solution: "EDTA", volumeMl: 1, minutes: 1, activated: "no" }],
+      instruments: [instrument],
+      solvent: [{ solvent: "xylene", volumeMl: 0.1, atMin: 1 }],
+      holdPoints: [{ at: "access", seenBy: "nobody", says: "" }],
+      lots: [{ material: "", lot: "" }],
+      instrumentSet: { set: "", steriliserCycle: "" },
+      medicament: { kind: "none" },
+      temporary: { material: "" },
+    },
+  },
+];
+
+/** Every place that a form reads, as a body that tells what it is asked for. */
+function placesOf({ kind, form, body }: (typeof cases)[number]): ReadonlySet<string> {
+  const places = new Set<string>();
+  const part = { id: "part-a", kind, revision: 1, body: watched(body, "", places) } as Part;
+  const book = new DraftBook({ put: async () => Promise.reject(new Error("nothing is recorded here")) });
+  renderToStaticMarkup(
+    <EditPart part={part} title="Form" draft={undefined} book={book}>
+      {form}
+    </EditPart>,
+  );
+  return places;
+}
+
+function watched(value: object, at: string, places: Set<string>): object {
+  return new Proxy(value, {
+    get(target, name) {
+      const inner: unknown = Reflect.get(target, name);
+      if (typeof name === "symbol" || name in Array.prototype || name === "constructor") return inner;
+      const place = at === "" ? name : `${at}.${name}`;
+      places.add(place);
+      return typeof inner === "object" && inner !== null ? watched(inner, place, places) : inner;
+    },
+  });
+}
+
+/** Whether a form of the record has a field at a place. */
+function hasPlace(schema: z.ZodType, place: string): boolean {
+  const [name = "", ...rest] = place.split(".");
+  const inner = innerOf(schema, name);
+  return inner !== undefined && (rest.length === 0 || hasPlace(inner, rest.join(".")));
+}
+
+function innerOf(schema: z.ZodType, name: string): z.ZodType | undefined {
+  if (schema instanceof z.ZodOptional) return innerOf(schema.unwrap() as z.ZodType, name);
+  if (schema instanceof z.ZodArray) return /^\d+$/.test(name) ? (schema.element as z.ZodType) : undefined;
+  return schema instanceof z.ZodObject ? (schema.shape[name] as z.ZodType | undefined) : undefined;
+}
+
+describe("the forms", () => {
+  it.each(cases)("of $kind write only where the record has a field", (one) => {
+    const schema: z.ZodType = partTypes[one.kind].body;
+    const places = placesOf(one);
+    expect(places.size).toBeGreaterThan(3);
+    expect([...places].filter((place) => !hasPlace(schema, place))).toEqual([]);
+  });
+
+  it.each(["medicalHistory", "diagnosis", "plan", "consent", "mishap", "handback", "recall", "review"] as const)(
+    "begin a %s that the record takes",
+    (kind) => {
+      expect(partTypes[kind].body.safeParse(newBodies[kind](day)).error).toBeUndefined();
+    },
+  );
+
+  it("begin findings and a visit that the record takes", () => {
+    expect(partTypes.findings.body.safeParse(newBodies.findings(day, "26")).error).toBeUndefined();
+    const canals = { MB1: { state: "blocked", with: "a ledge" }, P: { state: "filled" } } as const;
+    const visit = partTypes.visit.body.parse(newBodies.visit(day, canals));
+    expect(visit.canals).toMatchObject([{ canal: "MB1", state: "blocked", blockedBy: "a ledge" }, { state: "filled" }]);
+  });
+});

@@ -1,0 +1,42 @@
+import { describe, expect, it } from "vitest";
+import { ledgerLines, valueName } from "./ledger-lines.ts";
+
+const thin = "\u202f";
+
+describe("ledger lines", () => {
+  it("give a value with its interval, in the order in which they are read", () => {
+    const output = {
+      ...{ lengthMm: 21.31, pruettDeg: 38.7, pruettRadiusMm: 23.3 },
+      intervals: {
+        pruettDeg: { low: 26.2, high: 42.1, level: 0.95 },
+        lengthMm: { low: 20.7, high: 21.9, level: 0.95 },
+      },
+    };
+    expect(ledgerLines({ topic: "curvature", output })).toEqual([
+      { at: "pruettDeg", name: "Largest bend", value: "39°", interval: "26\u201342" },
+      { at: "pruettRadiusMm", name: "Radius there", value: `23.3${thin}mm` },
+      { at: "lengthMm", name: "Length of the course", value: `21.3${thin}mm`, interval: "20.7\u201321.9" },
+    ]);
+  });
+
+  it("leave out what was not computed, and say nothing for a refusal", () => {
+    expect(ledgerLines({ topic: "canals", output: { code: { display: "²46 M² D¹" }, extraRoot: null } })).toEqual([
+      { at: "code.display", name: "Roots and canals", value: "²46 M² D¹" },
+    ]);
+    expect(ledgerLines({ topic: "calibrate" })).toEqual([]);
+  });
+
+  it("read a topic that is new to them by the names of its numbers", () => {
+    expect(ledgerLines({ topic: "removal", output: { wallLeftMm: 0.41, note: "x" } })).toEqual([
+      { at: "wallLeftMm", name: "Wall left", value: `0.41${thin}mm` },
+    ]);
+  });
+
+  it("name the places of an output", () => {
+    expect(valueName("curvature", "pruettDeg")).toBe("Largest bend");
+    expect(valueName("curvature", "intervals.pruettDeg.low")).toBe("Largest bend, low end");
+    expect(valueName("workingLength", "recommendedInterval.high")).toBe("Working length by film, high end");
+    expect(valueName("canals", "roots[1].sequence")).toBe("Sequence, root 2");
+    expect(valueName(undefined, "someNumber")).toBe("Some number");
+  });
+});

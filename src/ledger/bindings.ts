@@ -2,6 +2,7 @@ import type { Binding } from "./binding.ts";
 import { calibrateBinding } from "./bindings/calibrate.ts";
 import { canalsBinding } from "./bindings/canals.ts";
 import { curvatureBinding } from "./bindings/curvature.ts";
+import { lesionBinding } from "./bindings/lesion.ts";
 import { toothBinding } from "./bindings/tooth.ts";
 import { workingLengthBinding } from "./bindings/working-length.ts";
 
@@ -12,4 +13,5 @@ export const bindings: readonly Binding[] = [
   calibrateBinding,
   curvatureBinding,
   workingLengthBinding,
+  lesionBinding,
 ];

@@ -47,6 +47,21 @@ describe("the ledger", () => {
     expect(inputPaths).toContainEqual({ input: "locatorMm", record: "visit-1/canals/0/locatorMm" });
   });
 
+  it("takes a working length only from a course that begins at the reference point", () => {
+    const change = (purpose: "diagnostic" | "workingLength", from?: "orifice" | "referencePoint") =>
+      deriveLedger(
+        source({
+          parts: sampleParts().map((one) => {
+            if (one.kind === "film") return { ...one, body: { ...one.body, purpose } };
+            if (one.kind !== "mark" || one.body.shape !== "trace" || from === undefined) return one;
+            return { ...one, body: { ...one.body, from } };
+          }),
+        }),
+      ).some((entry) => entry.topic === "workingLength");
+    expect([change("workingLength"), change("diagnostic")]).toEqual([true, false]);
+    expect([change("workingLength", "orifice"), change("diagnostic", "referencePoint")]).toEqual([false, true]);
+  });
+
   it("gives no stop where the findings call the apex open", () => {
     const findings = part("findings", "findings-1", {
       takenOn: "2024-03-04",

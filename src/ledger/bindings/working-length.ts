@@ -6,16 +6,22 @@ import { type Part, type PartOf, partsOf } from "../../record/parts.ts";
 import type { Binding, BindingContext, Gap, Question } from "../binding.ts";
 import { type MarkOf, marksOn } from "../marks-on.ts";
 
-/** The working length that a traced canal's course gives, with the apex locator's reading of that canal beside it. */
+/** The working length that a canal's course from its reference point gives, with the apex locator's reading of that canal beside it. */
 export const workingLengthBinding: Binding = {
   topic: workingLengthTopic,
   ask: (context) =>
     partsOf(context.parts, "film").flatMap((film) =>
       marksOn(context.parts, film.id, "trace")
-        .filter((trace) => trace.body.canal !== undefined)
+        .filter((trace) => trace.body.canal !== undefined && fromReferencePoint(trace, film))
         .map((trace) => lengthOf(trace, film, context)),
     ),
 };
+
+/** A working length is counted from the reference point; a course from the orifice says nothing about it. */
+function fromReferencePoint({ body }: MarkOf<"trace">, film: PartOf<"film">): boolean {
+  const lengthFilm = film.body.purpose === "workingLength" || film.body.purpose === "masterCone";
+  return body.from === undefined ? lengthFilm : body.from === "referencePoint";
+}
 
 const course = z.object({
   lengthMm: z.number(),

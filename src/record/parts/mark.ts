@@ -11,9 +11,13 @@ const trace = z.strictObject({
   ...shared,
   shape: z.literal("trace"),
   canal: canalName.optional().describe("The canal that the course belongs to."),
+  from: z
+    .enum(["orifice", "referencePoint"])
+    .optional()
+    .describe("Where the course begins; a length film's at the reference point unless this says otherwise."),
   polarity: z.enum(["dark", "bright"]),
-  anchors: z.array(filmPoint).min(2).max(60).describe("What the person marked, orifice to apex."),
-  points: z.array(filmPoint).min(4).max(4_000).describe("The course, orifice to apex."),
+  anchors: z.array(filmPoint).min(2).max(60).describe("What the person marked, towards the apex."),
+  points: z.array(filmPoint).min(4).max(4_000).describe("The course, towards the apex."),
 });
 const knownLength = z.strictObject({
   ...shared,

@@ -1,11 +1,10 @@
 import type { FastifyInstance } from "fastify";
 import type { ZodTypeProvider } from "fastify-type-provider-zod";
 import { z } from "zod";
-import { decodeFilm } from "../../imaging/decode-film.ts";
-import { encodePreview, previewOf } from "../../imaging/preview.ts";
 import { type FilmImported, filmImportSchema } from "../api.ts";
 import { type Bench, recordingOf } from "../bench.ts";
 import { caseView } from "../case-view.ts";
+import { previewsOf } from "../previews.ts";
 import { takeInFilm } from "../take-in-film.ts";
 
 /** The largest file that is taken in as a film. */
@@ -43,16 +42,15 @@ export async function filmRoutes(plain: FastifyInstance, bench: Bench): Promise<
       .send(await bench.store.readFilm(params.hash)),
   );
   const small = z.object({ width: z.coerce.number().int().min(16).max(2_000).default(320) });
+  const preview = previewsOf(bench.store);
   app.get(
     "/api/films/:hash/preview",
     { schema: { params: kept, querystring: small } },
-    async ({ params, query }, reply) => {
-      const film = await decodeFilm(await bench.store.readFilm(params.hash), "the kept film");
-      return reply
+    async ({ params, query }, reply) =>
+      reply
         .header("Cache-Control", forever)
         .type("image/png")
-        .send(encodePreview(previewOf(film, { maxSide: query.width })));
-    },
+        .send(await preview(params.hash, query.width)),
   );
 }
 

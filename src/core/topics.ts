@@ -1,5 +1,6 @@
 import { calibrateTopic } from "./radiograph/calibrate-topic.ts";
 import { curvatureTopic } from "./radiograph/curvature-topic.ts";
+import { lesionTopic } from "./radiograph/lesion-topic.ts";
 import { workingLengthTopic } from "./radiograph/working-length-topic.ts";
 import { Refusal } from "./refusal.ts";
 import { canalsTopic } from "./tooth/canals-topic.ts";
@@ -7,7 +8,14 @@ import { toothTopic } from "./tooth/tooth-topic.ts";
 import type { Topic } from "./topic.ts";
 
 /** The only register of computations; command line, forms, method pages and tests loop over it. */
-export const topics: readonly Topic[] = [toothTopic, canalsTopic, calibrateTopic, workingLengthTopic, curvatureTopic];
+export const topics: readonly Topic[] = [
+  toothTopic,
+  canalsTopic,
+  calibrateTopic,
+  workingLengthTopic,
+  curvatureTopic,
+  lesionTopic,
+];
 
 /**
  * The topic of a name.

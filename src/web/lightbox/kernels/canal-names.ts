@@ -1,16 +1,5 @@
-import type { BodyOf } from "../../../record/parts.ts";
 import { canalName } from "../../../record/values.ts";
 import type { Mark } from "./mark-shape.ts";
-
-/** The names of a tooth's canals at their orifices: as the anatomy gives them, otherwise the root's name, numbered. */
-export function canalNamesOf({ roots }: BodyOf<"anatomy">): string[] {
-  return roots.flatMap(({ name, levels, orifices }): string[] => {
-    const [first = 1] = levels;
-    const count = typeof first === "number" ? first : first.canals;
-    if (orifices !== undefined && orifices.length > 0) return [...orifices];
-    return count === 1 ? [name] : Array.from({ length: count }, (_, index) => `${name}${index + 1}`);
-  });
-}
 
 /** The names to offer for a new course: those without a course on this film first. */
 export function namesToOffer(names: readonly string[], marks: readonly Mark[]): string[] {

@@ -64,7 +64,7 @@ function AskCanal({ box, asking, canals }: AskCanalOptions) {
   const first = useRef<HTMLButtonElement & HTMLInputElement>(null);
   useEffect(() => first.current?.focus(), []);
   useFilmAfterwards(box);
-  const bind = (canal?: string) => box.answer(traceBody(box.film.id, asking.course, asking.polarity, canal));
+  const bind = (canal: string) => box.answer(traceBody(box.film.id, asking.course, asking.polarity, canal));
   const accepts = isCanalName(typed.trim());
   return (
     <form
@@ -75,7 +75,7 @@ function AskCanal({ box, asking, canals }: AskCanalOptions) {
       onKeyDown={(event) => {
         const offer = event.target instanceof HTMLInputElement ? undefined : offers[Number(event.key) - 1];
         if (offer !== undefined) bind(offer);
-        if (event.key === "Escape") bind();
+        if (event.key === "Escape") box.passOver();
       }}
     >
       <p>Which canal is this?</p>
@@ -104,7 +104,7 @@ function AskCanal({ box, asking, canals }: AskCanalOptions) {
             Name it
           </Button>
         )}
-        <Button weight="bare" onClick={() => bind()}>
+        <Button weight="bare" onClick={box.passOver}>
           Leave it unnamed
         </Button>
       </div>
@@ -141,7 +141,7 @@ function AskLength({ box, asking }: { box: LightBox; asking: Extract<Asking, { w
         finish();
       }}
       onKeyDown={(event) => {
-        if (event.key === "Escape") box.answer(undefined);
+        if (event.key === "Escape") box.passOver();
         if (event.key !== "Enter" || !(event.target instanceof HTMLSelectElement)) return;
         event.preventDefault();
         finish();
@@ -179,7 +179,7 @@ function AskLength({ box, asking }: { box: LightBox; asking: Extract<Asking, { w
         <Button type="submit" weight="strong" disabled={lengthOf(typed) === undefined} hint="Enter">
           Record
         </Button>
-        <Button weight="bare" onClick={() => box.answer(undefined)}>
+        <Button weight="bare" onClick={box.passOver}>
           Leave
         </Button>
       </div>

@@ -4,6 +4,7 @@ import { filmName } from "../kernels/film-name.ts";
 import { DrawingLayer } from "./drawing-layer.tsx";
 import { FilmCanvas } from "./film-canvas.tsx";
 import { keyOnFilm, spaceOnFilm } from "./keys-on-film.ts";
+import { useListedKeys } from "./listed-keys.ts";
 import { MarksLayer } from "./marks-layer.tsx";
 import { NamesLayer } from "./names-layer.tsx";
 import { usePointing, useWheelZoom } from "./pointing.ts";
@@ -14,6 +15,7 @@ export function FilmStage({ box }: { readonly box: LightBox }) {
   const pointing = usePointing(box);
   const keys = useKeysOnFilm(box, pointing.space);
   useWheelZoom(box);
+  useListedKeys();
   const { pane, tool, film, presentedOn } = box;
   return (
     <div

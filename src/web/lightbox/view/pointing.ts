@@ -36,6 +36,8 @@ export function usePointing(box: LightBox) {
       event.currentTarget.focus({ preventScroll: true });
       event.currentTarget.setPointerCapture(event.pointerId);
       latest.current.setCrosshair(undefined);
+      // A question that is passed over by going on with the film is answered: nothing that was marked is lost.
+      if (latest.current.asking !== undefined) return latest.current.passOver();
       if (event.button === 1 || space.current.held) {
         space.current.used = true;
         pushing.current = pointing.screen;

@@ -63,6 +63,8 @@ export interface LightBox extends LightBoxOptions {
   readonly setPlace: (place: PlaceOnCourse | undefined) => void;
   readonly asking: Asking | undefined;
   readonly answer: (body: MarkBody | undefined) => void;
+  /** Leaves the question: a course is recorded without a name, a length without millimetres is not recorded. */
+  readonly passOver: () => void;
   readonly look: (
     as: Partial<{ window: GreyWindow; orientation: FilmOrientation }>,
     did: Parameters<typeof filmViewed>[2],
@@ -131,6 +133,13 @@ export function useLightBox(options: LightBoxOptions): LightBox {
   });
   const tool = useTool(world, carryOut, ridge.want);
   sendLater.current = tool.send;
+  const answer = (body: MarkBody | undefined) => {
+    setAsking(undefined);
+    if (body === undefined) return;
+    make(body);
+    tool.take("move", polarity);
+    setCrosshair(undefined);
+  };
   useLeftover(asking, film.id, make);
 
   return {
@@ -153,13 +162,8 @@ export function useLightBox(options: LightBoxOptions): LightBox {
       },
       [tool.take, tool.state.tool],
     ),
-    answer: (body) => {
-      setAsking(undefined);
-      if (body === undefined) return;
-      make(body);
-      tool.take("move", polarity);
-      setCrosshair(undefined);
-    },
+    answer,
+    passOver: () => answer(asking?.what === "canal" ? traceBody(film.id, asking.course, asking.polarity) : undefined),
   };
 }
 

@@ -1,51 +1,41 @@
 import { Link } from "wouter";
 import type { CaseView } from "../../../server/api.ts";
-import { DemoMark } from "../../parts/demo-mark.tsx";
+import { Button } from "../../parts/button.tsx";
 import { PageHead } from "../../parts/page-head.tsx";
-import { useSettings, useTeeth } from "../../record/readings.ts";
+import { inTextField, useShortcut } from "../../parts/shortcuts.ts";
+import { useRedo, useUndo } from "../../record/case-access.tsx";
 import type { SaveState } from "../../record/save-queue.ts";
-import { patientInWords, treatmentWords, wordFor } from "../../words/case-words.ts";
-import { toothInNotation } from "../../words/tooth-words.ts";
+import { AboutCase } from "../case/case-head.tsx";
+import { SaveMark } from "../case/save-mark.tsx";
 
-/** Whose tooth it is, where one is, and whether all is recorded. */
+/** Whose tooth it is, whether all is recorded, what can be taken back, and the way to the case. */
 export function LightBoxHead({ view, save }: { readonly view: CaseView; readonly save: SaveState }) {
   const { facts, caseId } = view;
-  const teeth = useTeeth();
-  const settings = useSettings();
-  const tooth = toothInNotation(facts.tooth, teeth.data, settings.data?.notation ?? "twoDigit");
+  const undo = useUndo(caseId);
+  const redo = useRedo(caseId);
+  // Inside a text field the keys belong to what is being typed there.
+  const unlessTyping = (act: () => void) => (event: KeyboardEvent) => !inTextField(event.target) && act();
+  useShortcut("Control+z", "Case", "Undo", unlessTyping(undo));
+  useShortcut("Control+Shift+z", "Case", "Redo", unlessTyping(redo));
   return (
     <PageHead
       end={
         <>
-          <span className="quiet" role="status">
-            {saveWords(save)}
-          </span>
-          {facts.demo && <DemoMark />}
+          <SaveMark save={save} pending={false} />
+          <Button weight="bare" disabled={view.undo === undefined} title={view.undo?.words} onClick={undo}>
+            Undo
+          </Button>
+          <Button weight="bare" disabled={view.redo === undefined} title={view.redo?.words} onClick={redo}>
+            Redo
+          </Button>
+          <Link href={`/case/${caseId}`} className="button">
+            Case
+          </Link>
         </>
       }
     >
-      <Link href={`/case/${caseId}`} className="head-case">
-        <strong>{tooth}</strong> {wordFor(treatmentWords, facts.treatment)}
-      </Link>
-      <span className="quiet">
-        {facts.pseudonym} · {patientInWords(facts, facts.presentedOn)}
-      </span>
-      <h1 className="head-room">Light box</h1>
+      <AboutCase facts={facts} />
+      <span className="head-room">Light box</span>
     </PageHead>
   );
-}
-
-function saveWords(save: SaveState): string {
-  switch (save.is) {
-    case "quiet":
-      return "";
-    case "saving":
-      return "recording";
-    case "saved":
-      return "recorded";
-    case "failed":
-      return save.retries ? `not recorded yet: ${save.why}` : save.why;
-    case "conflict":
-      return `"${save.words}" waits: the case was changed elsewhere; choose in the case`;
-  }
 }

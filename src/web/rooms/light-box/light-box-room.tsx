@@ -1,10 +1,10 @@
 import { useQueryClient } from "@tanstack/react-query";
 import { useMemo, useState } from "react";
 import { useLocation } from "wouter";
+import { canalStatesOn } from "../../../record/canal-states.ts";
 import type { Gesture } from "../../../record/change.ts";
-import { partsOf, thePart } from "../../../record/parts.ts";
+import { partsOf } from "../../../record/parts.ts";
 import type { CaseView } from "../../../server/api.ts";
-import { canalNamesOf } from "../../lightbox/kernels/canal-names.ts";
 import { type Film, filmsByDay } from "../../lightbox/kernels/film-name.ts";
 import { CaseOnBoxContext } from "../../lightbox/view/case-on-box.ts";
 import { FilmStrip } from "../../lightbox/view/film-strip.tsx";
@@ -12,9 +12,10 @@ import { ImportSheet } from "../../lightbox/view/import/import-sheet.tsx";
 import { IncomingFiles } from "../../lightbox/view/import/incoming-files.tsx";
 import { useAnnounce } from "../../parts/announcer.tsx";
 import { SayRefusal } from "../../parts/say-refusal.tsx";
-import { useShortcut } from "../../parts/shortcuts.ts";
-import { caseKey, useCase, useRecord, useRedo, useUndo } from "../../record/case-access.tsx";
+import { caseKey, useCase, useRecord, useSaveQueue } from "../../record/case-access.tsx";
 import type { SaveState } from "../../record/save-queue.ts";
+import { ConflictDialog } from "../case/conflict-dialog.tsx";
+import { SaveTrouble } from "../case/save-mark.tsx";
 import { FilmOnBox } from "./film-on-box.tsx";
 import { LightBoxHead } from "./light-box-head.tsx";
 import { NoFilms } from "./no-films.tsx";
@@ -27,7 +28,8 @@ interface LightBoxRoomOptions {
 
 /** The room of the films: take in, look at, calibrate, trace, mark. */
 export function LightBoxRoom({ caseId, filmPartId }: LightBoxRoomOptions) {
-  const { view, error, save } = useCase(caseId);
+  const { view, recorded, error, save } = useCase(caseId);
+  const queue = useSaveQueue(caseId);
   if (view === undefined)
     return (
       <div data-room="dark" className="light-box">
@@ -36,8 +38,19 @@ export function LightBoxRoom({ caseId, filmPartId }: LightBoxRoomOptions) {
     );
   return (
     <div data-room="dark" className="light-box">
-      <LightBoxHead view={view} save={save} />
+      <div>
+        <LightBoxHead view={view} save={save} />
+        <SaveTrouble save={save} retry={() => queue.retry()} />
+      </div>
       <Films view={view} save={save} filmPartId={filmPartId} />
+      {save.is === "conflict" && (
+        <ConflictDialog
+          words={save.words}
+          conflicts={save.conflicts}
+          seen={recorded?.parts ?? []}
+          settle={(operations) => queue.settle(operations)}
+        />
+      )}
     </div>
   );
 }
@@ -96,8 +109,7 @@ function Box({ view, save, films, film, isMissing, open, record }: BoxOptions) {
   const { caseId, facts, parts, ledger } = view;
   const say = useAnnounce();
   const marks = useMemo(() => partsOf(parts, "mark").filter(({ body }) => body.film === film?.id), [parts, film?.id]);
-  const anatomy = thePart(parts, "anatomy")?.body;
-  const canals = useMemo(() => (anatomy === undefined ? [] : canalNamesOf(anatomy)), [anatomy]);
+  const canals = useMemo(() => Object.keys(canalStatesOn(parts)), [parts]);
   if (films.length === 0) return <NoFilms open={open} />;
   if (film === undefined)
     return (
@@ -124,10 +136,6 @@ function useFilmActs(caseId: string) {
   const announce = useAnnounce();
   const send = useRecord(caseId);
   const [, go] = useLocation();
-  const undo = useUndo(caseId);
-  const redo = useRedo(caseId);
-  useShortcut("Control+z", "Everywhere in a case", "Undo", undo);
-  useShortcut("Control+Shift+z", "Everywhere in a case", "Redo", redo);
   const show = (filmId: string) => go(`/case/${caseId}/light-box/${filmId}`);
   return {
     show,

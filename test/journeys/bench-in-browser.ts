@@ -47,6 +47,7 @@ export async function benchInBrowser(options: Options = {}): Promise<BenchInBrow
     viewport: options.size ?? usualSize,
     permissions: ["clipboard-read", "clipboard-write"],
     acceptDownloads: true,
+    baseURL: new URL(server.address).origin,
   });
   const listening = listen(context);
   const page = context.pages()[0] ?? (await context.newPage());

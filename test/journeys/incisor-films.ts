@@ -91,7 +91,7 @@ function viewOf(dentine: TriangleMesh, enamel: TriangleMesh, angleDeg: number): 
   };
 }
 
-/** How many mm of a surface's inside each pixel's ray goes through; a ray through an open edge takes its left neighbour's. */
+/** How many mm of a surface's inside each pixel's ray goes through; a ray through an open edge takes the pixel's above it. */
 function pathsThrough({ corners, triangles }: TriangleMesh, view: View): Float64Array {
   const placed = corners.map(view);
   const path = new Float64Array(columns * rows);
@@ -115,7 +115,7 @@ function pathsThrough({ corners, triangles }: TriangleMesh, view: View): Float64
       }
   }
   for (let at = 0; at < path.length; at += 1)
-    path[at] = balance[at] === 0 ? Math.abs(path[at] ?? 0) : (path[at - 1] ?? 0);
+    path[at] = balance[at] === 0 ? Math.abs(path[at] ?? 0) : (path[at - columns] ?? 0);
   return path;
 }
 

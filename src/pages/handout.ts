@@ -5,7 +5,7 @@ import { type Block, type Page, type PageModel, says } from "./page-model.ts";
 import { inWords, sentence } from "./record-words.ts";
 import { recallPages } from "./sections/after.ts";
 import { anatomyPages } from "./sections/anatomy.ts";
-import { filmPages } from "./sections/films.ts";
+import { filmGallery } from "./sections/film-gallery.ts";
 import { sourcePages } from "./sections/sources.ts";
 import { canalTables } from "./sections/visits.ts";
 import { titleOf } from "./title-of.ts";
@@ -15,7 +15,7 @@ export function handout(source: CaseSource): PageModel {
   const pages = [
     summary(source),
     ...anatomyPages(source),
-    ...filmPages(source),
+    ...filmGallery(source),
     ...canalPages(source),
     ...recallPages(source),
     ...sourcePages(source),

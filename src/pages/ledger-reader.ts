@@ -48,7 +48,7 @@ export function ledgerReader(ledger: readonly LedgerEntry[]): LedgerReader {
       ...unitRun,
       quiet({ text: " (" }),
       quiet(low),
-      quiet({ text: " to " }),
+      quiet({ text: low.text.startsWith("−") ? " to " : "–" }),
       quiet(high),
       quiet({ text: ")" }),
     ];

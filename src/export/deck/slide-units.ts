@@ -9,6 +9,7 @@ export const sizes = {
   body: 18,
   dense: 12,
   table: 14,
+  narrowTable: 12,
   caption: 12,
   footer: 10,
 } as const;
@@ -17,7 +18,15 @@ export const sizes = {
 export type Unit =
   | { readonly kind: "heading"; readonly text: string; readonly heightIn: number }
   | { readonly kind: "line"; readonly line: Line; readonly sizePt: number; readonly heightIn: number }
-  | { readonly kind: "row"; readonly table: Table; readonly row: readonly Line[]; readonly heightIn: number };
+  | {
+      readonly kind: "row";
+      readonly table: Table;
+      readonly row: readonly Line[];
+      readonly sizePt: number;
+      /** The height of the caption and the head that stand over the first row in a column. */
+      readonly headIn: number;
+      readonly heightIn: number;
+    };
 
 const paragraphGapIn = 0.09;
 const rowPaddingIn = 0.14;
@@ -25,13 +34,16 @@ const cellPaddingIn = 0.16;
 /** A paragraph longer than this is broken, so that no unit is taller than a slide. */
 const linesInAUnit = 9;
 
-/** A table's head and caption over its first row. */
-export const tableHeadIn = linesHeightIn(1, sizes.caption) + linesHeightIn(1, sizes.table) + rowPaddingIn + 0.12;
+/** Narrower columns set their tables smaller. */
+const narrowIn = 7;
+/** Bold letters take this much more room. */
+const boldIsWider = 1.08;
+/** A table's caption with the gap under it. */
+export const captionIn = 0.3;
 
 /** What a block comes to in a column of a width, unit by unit; pictures have none. */
 export function unitsOf(block: Block, widthIn: number): Unit[] {
-  if (block.kind === "table")
-    return block.rows.map((row) => ({ kind: "row", table: block, row, heightIn: rowHeightIn(block, row, widthIn) }));
+  if (block.kind === "table") return rowUnits(block, widthIn);
   if (block.kind !== "text") return [];
   const heading: Unit[] =
     block.heading === undefined
@@ -59,10 +71,25 @@ function lineUnits(line: Line, widthIn: number, sizePt: number): Unit[] {
   return pieces.map((piece) => unitOf([{ text: piece.join(" ") }], piece.length));
 }
 
-function rowHeightIn({ columns }: Table, row: readonly Line[], widthIn: number): number {
-  const lines = row.map(
-    (cell, at) =>
-      wrapped(plain(cell), Math.max(0.2, widthIn * (columns[at]?.share ?? 1) - cellPaddingIn), sizes.table).length,
-  );
-  return linesHeightIn(Math.max(1, ...lines), sizes.table) + rowPaddingIn;
+function rowUnits(table: Table, widthIn: number): Unit[] {
+  const sizePt = widthIn < narrowIn ? sizes.narrowTable : sizes.table;
+  const heads = table.columns.map(({ head }) => [{ text: head }]);
+  const headIn = captionIn + rowHeightIn(heads, table, { widthIn, sizePt: sizePt * boldIsWider });
+  return table.rows.map((row) => ({
+    kind: "row",
+    ...{ table, row, sizePt, headIn },
+    heightIn: rowHeightIn(row, table, { widthIn, sizePt }),
+  }));
 }
+
+/** The height of a row, its cells broken into lines as they will stand. */
+function rowHeightIn(row: readonly Line[], { columns }: Table, set: { widthIn: number; sizePt: number }): number {
+  const lines = row.map((cell, at) => {
+    const share = columns[at]?.share ?? 1;
+    return wrapped(plain(cell), Math.max(0.2, set.widthIn * share - cellPaddingIn), set.sizePt).length;
+  });
+  return linesHeightIn(Math.max(1, ...lines), set.sizePt) + rowPaddingIn;
+}
+
+/** The height of a table's head alone, without its caption. */
+export const headRowIn = (unit: Extract<Unit, { kind: "row" }>): number => unit.headIn - captionIn;

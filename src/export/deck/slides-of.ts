@@ -1,6 +1,6 @@
 import type { Page } from "../../pages/page-model.ts";
 import { isPicture, type PictureBlock, proportionOf } from "../pictures.ts";
-import { sizes, tableHeadIn, type Unit, unitsOf } from "./slide-units.ts";
+import { sizes, type Unit, unitsOf } from "./slide-units.ts";
 
 /** A rectangle on a slide, in inches. */
 export interface Box {
@@ -91,7 +91,7 @@ function fill(units: readonly Unit[], first: Box): Unit[][] {
 
 /** A table's head stands over its first row in a column. */
 export const headIn = (unit: Unit, before: Unit | undefined): number =>
-  unit.kind === "row" && !(before?.kind === "row" && before.table === unit.table) ? tableHeadIn : 0;
+  unit.kind === "row" && !(before?.kind === "row" && before.table === unit.table) ? unit.headIn : 0;
 
 /** The heights of the caption under a picture, in inches. */
 export const captionBox = ({ x, y, w, h }: Box): Box => ({

@@ -1,7 +1,7 @@
 import PptxGenJS from "pptxgenjs";
 import type { Line, PageModel } from "../../pages/page-model.ts";
 import { alternativeOf, type PictureBlock, type Pictures } from "../pictures.ts";
-import { plain, sizes, type Unit } from "./slide-units.ts";
+import { captionIn, headRowIn, plain, sizes, type Unit } from "./slide-units.ts";
 import { type Box, captionBox, headIn, type Slide, slideSize, slidesOf } from "./slides-of.ts";
 
 /** A face that every office program has or replaces by one of the same widths, so that the layout holds. */
@@ -195,18 +195,18 @@ function addTable(slide: PptxSlide, run: readonly Unit[], box: Box): void {
   }));
   const body = rows.map(({ row }) =>
     row.map((cell, at) => ({
-      text: textRuns(cell, sizes.table, false),
+      text: textRuns(cell, first.sizePt, false),
       options: { align: columns[at]?.align ?? "left", ...(border === undefined ? {} : { border }) },
     })),
   );
   const total = columns.reduce((sum, { share }) => sum + share, 0);
   slide.addTable([head, ...body] as PptxGenJS.TableRow[], {
     x: box.x,
-    y: box.y + 0.3,
+    y: box.y + captionIn,
     w: box.w,
     colW: columns.map(({ share }) => (share / total) * box.w),
-    rowH: [0.38, ...rows.map(({ heightIn }) => heightIn)],
-    fontSize: sizes.table,
+    rowH: [headRowIn(first), ...rows.map(({ heightIn }) => heightIn)],
+    fontSize: first.sizePt,
     fontFace: face,
     color: ink,
     margin: [0.05, 0.08, 0.05, 0.02],

@@ -38,16 +38,23 @@ function section(page: Page, nameOf: (block: PictureBlock) => string): string {
   const title = `== ${escaped(page.title)}${page.subtitle === undefined ? "" : ` #quiet[#text(weight: "regular", size: 8.8pt)[${escaped(page.subtitle)}]]`}`;
   if (pictures.length === 0) return `${title}\n\n${words}`;
   const [first] = pictures;
+  if (pictures.length > 1) return `${title}\n\n${gallery(pictures, nameOf)}\n\n${words}`;
   const wide = first !== undefined && proportionOf(first) < 0.55;
   const drawn = pictures.map((block) => pictureSource(block, nameOf(block), wide ? "110mm" : "100%")).join("\n\n");
   if (wide || words === "") return `${title}\n\n${drawn}\n\n${words}`;
   return `#block(breakable: false)[\n${title}\n\n#grid(columns: (66mm, 1fr), column-gutter: 6mm, [${drawn}], [${words}])\n]`;
 }
 
+/** Several pictures three to a row. */
+function gallery(pictures: readonly PictureBlock[], nameOf: (block: PictureBlock) => string): string {
+  const cells = pictures.map((block) => `block(breakable: false)[${pictureSource(block, nameOf(block), "100%")}]`);
+  return `#grid(columns: (1fr, 1fr, 1fr), column-gutter: 4mm, row-gutter: 4mm, ${cells.join(", ")})`;
+}
+
 function pictureSource(block: PictureBlock, name: string, width: string): string {
   const caption = block.kind === "film" ? lineText(block.caption) : escaped(block.caption);
-  const under = caption === "" ? "" : `\\\n#text(size: 7.6pt)[#quiet[${caption}]]`;
-  return `#image(${quoted(name)}, width: ${width}, alt: ${quoted(alternativeOf(block))})${under}`;
+  const under = caption === "" ? "" : `\n#block(above: 0.5em)[#text(size: 7.4pt)[#quiet[${caption}]]]`;
+  return `#block[#image(${quoted(name)}, width: ${width}, alt: ${quoted(alternativeOf(block))})]${under}`;
 }
 
 function blockSource(block: Block): string {

@@ -24,11 +24,12 @@ export function filmPages(source: CaseSource): Page[] {
 }
 
 type Mark = PartOf<"mark">;
-const marksOf = (parts: readonly Part[], film: string): Mark[] =>
+/** The marks on a film. */
+export const marksOf = (parts: readonly Part[], film: string): Mark[] =>
   partsOf(parts, "mark").filter((mark) => mark.body.film === film);
 
 /** `day 23, tube 20 degrees to mesial`. */
-function filmWords(film: BodyOf<"film">, first: string): string {
+export function filmWords(film: BodyOf<"film">, first: string): string {
   const angle = film.horizontalAngleDeg;
   const tube =
     angle === undefined
@@ -40,7 +41,7 @@ function filmWords(film: BodyOf<"film">, first: string): string {
 }
 
 /** A film as a block with its drawn measures. */
-function filmBlock(film: PartOf<"film">, marks: readonly Mark[], read: LedgerReader): FilmBlock {
+export function filmBlock(film: PartOf<"film">, marks: readonly Mark[], read: LedgerReader): FilmBlock {
   const { hash, columns, rows, view, caption } = film.body;
   const overlay = filmMeasures({ columns, rows, measures: marks.flatMap((mark) => drawnMark(mark, read)) });
   return {
@@ -68,7 +69,8 @@ function drawnMark({ id, body }: Mark, read: LedgerReader): Parameters<typeof fi
   return [{ kind: "outline", points: body.points, label: body.what }];
 }
 
-const measured = [
+/** What is printed of a course: head, name in the output, digits, unit. */
+export const measured = [
   ["Length", "lengthMm", 1, "mm"],
   ["Schneider", "schneiderDeg", 0, "°"],
   ["Pruett angle", "pruettDeg", 0, "°"],

@@ -1,6 +1,20 @@
 import { describe, expect, it } from "vitest";
-import { teeth } from "../../core/tooth/teeth.ts";
+import type { ToothView } from "../record/readings.ts";
 import { readingsOf, toothInNotation } from "./tooth-words.ts";
+
+const tooth = (twoDigit: string, universal: string, quadrant: string): ToothView => ({
+  ...{ twoDigit, universal, quadrant, name: quadrant },
+  ...{ dentition: "permanent", arch: "upper", side: "left", type: "molar" },
+});
+/** Some of the 52 of ISO 3950, by hand. */
+const teeth = [
+  tooth("14", "5", "upper right 4"),
+  tooth("26", "14", "upper left 6"),
+  tooth("35", "20", "lower left 5"),
+  tooth("42", "26", "lower right 2"),
+  tooth("46", "30", "lower right 6"),
+  tooth("85", "T", "lower right E"),
+];
 
 const read = (text: string, own: "twoDigit" | "universal" | "quadrant" = "twoDigit") =>
   readingsOf(text, teeth, own).map(({ notation, tooth }) => `${notation} ${tooth.twoDigit}`);

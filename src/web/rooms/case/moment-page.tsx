@@ -76,7 +76,7 @@ interface PartFormOptions {
 }
 
 /** The form of a part's kind, bound to it. */
-export function PartForm({ part, title, book }: PartFormOptions) {
+function PartForm({ part, title, book }: PartFormOptions) {
   const Form = forms[part.kind];
   if (Form === undefined) return null;
   return (
@@ -109,7 +109,7 @@ function DuePage({ moment, readOnly, record }: DuePageOptions) {
 }
 
 /** Asks once more before a moment is taken out; it stays in the history. */
-export function Remove({ title, remove }: { readonly title: string; readonly remove: () => void }) {
+function Remove({ title, remove }: { readonly title: string; readonly remove: () => void }) {
   const [sure, setSure] = useState(false);
   return (
     <footer className="moment-foot">

@@ -38,19 +38,27 @@ const wordsOf = (name: string): string => names[name] ?? names[name.replace(/^\w
 const partIn = (record: string, parts: readonly Part[]): Part | undefined =>
   parts.find((part) => record.startsWith(`${part.id}/`) || record === part.id);
 
-/** What an entry is about, beyond its topic: `MB1, film of 12 Mar 2026`. */
-export function entrySubject(entry: Pick<LedgerEntry, "subject">, parts: readonly Part[]): string {
+/** What an entry is about, beyond its topic. */
+export interface EntrySubject {
+  /** The canal whose course was measured; empty where it is about none. */
+  readonly canal: string;
+  /** The film that it was measured on, as `final film of 12 Mar 2026`; empty where there is none. */
+  readonly film: string;
+}
+
+/** See {@link EntrySubject}. */
+export function entrySubject(entry: Pick<LedgerEntry, "subject">, parts: readonly Part[]): EntrySubject {
   const id = entry.subject.split(" of ").at(-1) ?? "";
   const part = parts.find((one) => one.id === id);
-  if (part?.kind === "film") return filmWords(part, parts);
-  if (part?.kind !== "mark") return "";
+  if (part?.kind === "film") return { canal: "", film: filmWords(part, parts) };
+  if (part?.kind !== "mark") return { canal: "", film: "" };
   const film = parts.find((one) => one.id === part.body.film);
-  const canal = part.body.shape === "trace" ? (part.body.canal ?? "a course without a canal") : "";
-  return [canal, film === undefined ? "" : filmWords(film, parts)].filter((text) => text !== "").join(", ");
+  const canal = part.body.shape === "trace" ? (part.body.canal ?? "a course") : "";
+  return { canal, film: film === undefined ? "" : filmWords(film, parts) };
 }
 
 /** A film as one would call it: its purpose and day. */
-export function filmWords(film: Part, parts: readonly Part[]): string {
+function filmWords(film: Part, parts: readonly Part[]): string {
   if (film.kind !== "film") return "";
   const { purpose, takenOn } = film.body;
   const alike = parts.filter(

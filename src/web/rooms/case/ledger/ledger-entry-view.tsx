@@ -24,7 +24,7 @@ export function LedgerEntryView({ caseId, entry, parts, open: atFirst = false }:
   const lines = ledgerLines(entry);
   const [first] = lines;
   const cautions = texts(valueAt(entry.output, "cautions"));
-  const subject = entrySubject(entry, parts);
+  const { canal, film } = entrySubject(entry, parts);
   return (
     <section className="ledger-entry" id={entry.id} data-open={open}>
       <button
@@ -34,12 +34,16 @@ export function LedgerEntryView({ caseId, entry, parts, open: atFirst = false }:
         aria-controls={inside}
         onClick={() => setOpen(!open)}
       >
-        <span className="ledger-name">{entryName(entry.topic)}</span>
+        <span className="ledger-name">
+          {canal === "" ? entryName(entry.topic) : `${canal}: ${lowered(entryName(entry.topic))}`}
+        </span>
         <span className="ledger-value">{first?.value ?? <span className="quiet">not computed</span>}</span>
         <span className="ledger-says">
-          {[first?.interval ?? "", subject].filter((text) => text !== "").join(" · ")}
+          {[first?.interval ?? "", film].filter((text) => text !== "").join(" · ")}
           {cautions.length > 0 && (
-            <span className="look"> {cautions.length === 1 ? "1 caution" : `${cautions.length} cautions`}</span>
+            <span className="ledger-caution">
+              {cautions.length === 1 ? "1 caution" : `${cautions.length} cautions`}
+            </span>
           )}
         </span>
       </button>
@@ -58,6 +62,8 @@ export function LedgerEntryView({ caseId, entry, parts, open: atFirst = false }:
     </section>
   );
 }
+
+const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** A refusal's line without the path that it begins with. */
 function sentenceOf(why: string): string {

@@ -1,7 +1,8 @@
+import type { ReactNode } from "react";
 import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
 import type { Part } from "../../../../record/parts.ts";
 import type { Moment } from "../spine/spine-moments.ts";
-import { partsBehind } from "./entry-subject.ts";
+import { entrySubject, partsBehind } from "./entry-subject.ts";
 import { LedgerEntryView } from "./ledger-entry-view.tsx";
 import "./ledger-panel.css";
 
@@ -24,20 +25,36 @@ export function LedgerPanel({ caseId, ledger, parts, moment, hasLightBox, readOn
   const here = told.filter((entry) => moment !== undefined && restsOn(entry, moment, parts));
   const elsewhere = told.filter((entry) => !here.includes(entry));
   const list = (entries: readonly LedgerEntry[]) =>
-    entries.map((entry) => <LedgerEntryView key={entry.id} {...{ caseId, entry, parts }} />);
+    byCanal(entries, parts).map((entry) => <LedgerEntryView key={entry.id} {...{ caseId, entry, parts }} />);
   return (
     <aside className="ledger" aria-label="Ledger">
       <h2>Ledger</h2>
       {here.length > 0 && <h3 className="ledger-group">From this moment</h3>}
       {list(here)}
-      {here.length > 0 && elsewhere.length > 0 && <h3 className="ledger-group">From the rest of the case</h3>}
-      {list(elsewhere)}
-      {refused.length > 0 && <h3 className="ledger-group">Could not be computed; each says why</h3>}
-      {list(refused)}
+      <Rest name="From the rest of the case" entries={elsewhere} list={list} open={here.length === 0} />
+      <Rest name="Could not be computed; each says why" entries={refused} list={list} open={refused.length < 4} />
       <WouldFill told={told} hasLightBox={hasLightBox} />
     </aside>
   );
 }
+
+interface RestOptions {
+  readonly name: string;
+  readonly entries: readonly LedgerEntry[];
+  readonly list: (entries: readonly LedgerEntry[]) => ReactNode;
+  readonly open: boolean;
+}
+
+/** A group that stands back behind what belongs to the moment in view. */
+const Rest = ({ name, entries, list, open }: RestOptions) =>
+  entries.length === 0 ? null : (
+    <details className="ledger-rest" open={open}>
+      <summary>
+        {name} ({entries.length})
+      </summary>
+      {list(entries)}
+    </details>
+  );
 
 const LedgerOfNow = () => (
   <aside className="ledger" aria-label="Ledger">
@@ -45,6 +62,14 @@ const LedgerOfNow = () => (
     <p className="ledger-empty">Its numbers hold for the case of now and are not shown beside the past.</p>
   </aside>
 );
+
+/** What is about no canal first, then canal by canal, in the order in which they come. */
+function byCanal(entries: readonly LedgerEntry[], parts: readonly Part[]): readonly LedgerEntry[] {
+  const canalOf = new Map(entries.map((entry) => [entry, entrySubject(entry, parts).canal]));
+  const canals = ["", ...new Set(canalOf.values())];
+  const place = (entry: LedgerEntry) => canals.indexOf(canalOf.get(entry) ?? "");
+  return [...entries].sort((a, b) => place(a) - place(b));
+}
 
 function restsOn(entry: LedgerEntry, moment: Moment, parts: readonly Part[]): boolean {
   const films: readonly string[] = moment.films.map(({ id }) => id);

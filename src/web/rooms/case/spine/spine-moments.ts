@@ -134,7 +134,7 @@ export const titles: Readonly<Record<PartKind, string>> = {
 };
 
 /** How far into the case a day lies: `day 23`, later `7 months`. */
-export function dayFrom(first: string, day: string): string {
+function dayFrom(first: string, day: string): string {
   const days = daysBetween(first, day);
   return days < 120 ? `day ${String(days).replace("-", "\u2212")}` : spanInWords(days);
 }

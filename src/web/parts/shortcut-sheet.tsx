@@ -21,7 +21,10 @@ export function ShortcutSheet({ close }: { readonly close: () => void }) {
           </dl>
         </section>
       ))}
-      <p className="quiet">Tab and Shift Tab walk through every field; Escape closes what is open above the page.</p>
+      <p className="quiet">
+        Tab and Shift Tab walk through every field, arrow keys from cell to cell in a table and along the spine; Alt
+        with an arrow moves a row. Escape closes what is open above the page.
+      </p>
     </Dialog>
   );
 }

@@ -75,7 +75,7 @@ function useTakeBack(caseId: string, way: "undo" | "redo") {
   const announce = useAnnounce();
   const queue = useSaveQueue(caseId);
   return useCallback(async () => {
-    if (queue.busy) return;
+    if (queue.busy) return announce("Still saving; try again in a moment");
     const before = client.getQueryData<CaseView>(caseKey(caseId));
     const line = way === "undo" ? before?.undo : before?.redo;
     if (line === undefined) return announce(way === "undo" ? "Nothing to undo" : "Nothing to redo");

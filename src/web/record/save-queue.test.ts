@@ -95,7 +95,7 @@ describe("the queue of gestures", () => {
   it("says why a lone gesture was refused", async () => {
     const { queue } = world([new Refused("input.invalid", "x", {}, [{ path: "minutes", says: "900 is too much" }])]);
     await expect(queue.put("bad", [put(1, "a")])).rejects.toThrow();
-    expect(queue.state).toEqual({ is: "failed", why: "900 is too much", words: "bad", retries: false });
+    expect(queue.state).toEqual({ is: "failed", why: "900 is too much.", words: "bad", retries: false });
   });
 
   it("stops at a conflict until the person chose, and nothing behind it is lost", async () => {

@@ -178,4 +178,4 @@ function conflictsOf(refused: Refused): readonly Conflict[] {
 }
 
 const whyOf = ({ message, faults }: Refused): string =>
-  faults.length === 0 ? message.replace(/\.$/, "") : faults.map(({ says }) => says).join("; ");
+  faults.length === 0 ? message : `${faults.map(({ says }) => says).join("; ")}.`;

@@ -35,7 +35,7 @@ export function SaveTrouble({ save, retry }: SaveTroubleOptions) {
   return (
     <div className="save-trouble" role="alert">
       <span>
-        “{save.words}” is not saved. {save.why}.
+        “{save.words}” is not saved. {save.why}
         {save.retries ? " It is tried again by itself." : " What you wrote is kept on the page; mend it there."}
       </span>
       {save.retries && <Button onClick={retry}>Try now</Button>}

@@ -1,4 +1,6 @@
 import { useState } from "react";
+import type { LedgerEntry } from "../../../record/ledger-entry.ts";
+import type { Part } from "../../../record/parts.ts";
 import type { DocumentView } from "../../../server/api.ts";
 import { Button } from "../../parts/button.tsx";
 import { momentInWords } from "../../parts/days-in-words.ts";
@@ -7,6 +9,7 @@ import { bytesInWords, countOf } from "../../parts/figures-in-words.ts";
 import { SayRefusal } from "../../parts/say-refusal.tsx";
 import { useCase } from "../../record/case-access.tsx";
 import { useLedgerEntry } from "../../record/readings.ts";
+import { entrySubject, entryTitle } from "../case/ledger/entry-subject.ts";
 import { LedgerEntryView } from "../case/ledger/ledger-entry-view.tsx";
 import { valueName } from "../case/ledger/ledger-lines.ts";
 
@@ -22,10 +25,9 @@ const kinds = { deck: "Deck", handout: "Hand-out" } as const;
 
 /** One document that left the bench: what it is, what it tells, which numbers it carries. */
 export function DocumentEntry({ caseId, made, sequence, isFresh }: DocumentEntryOptions) {
-  const [open, setOpen] = useState(isFresh);
+  const [open, setOpen] = useState(false);
   const [shown, setShown] = useState<string>();
   const { view } = useCase(caseId);
-  const topicOf = (entryId: string) => view?.ledger.find(({ id }) => id === entryId)?.topic;
   const since = sequence - made.sequence;
   return (
     <li className="document-entry" data-fresh={isFresh}>
@@ -55,17 +57,48 @@ export function DocumentEntry({ caseId, made, sequence, isFresh }: DocumentEntry
       )}
       {open && (
         <ul className="document-numbers">
-          {made.numbers.map(({ ledgerEntry, path, text }) => (
-            <li key={ledgerEntry + path}>
-              <Button weight="bare" onClick={() => setShown(ledgerEntry)}>
-                {text}
-              </Button>
-              <span className="quiet">{valueName(topicOf(ledgerEntry), path)}</span>
-            </li>
+          {[...byEntry(made.numbers)].map(([entryId, numbers]) => (
+            <NumbersOf
+              key={entryId}
+              entry={view?.ledger.find(({ id }) => id === entryId)}
+              parts={view?.parts ?? []}
+              numbers={numbers}
+              show={() => setShown(entryId)}
+            />
           ))}
         </ul>
       )}
       {shown !== undefined && <EntryDialog caseId={caseId} entryId={shown} close={() => setShown(undefined)} />}
+    </li>
+  );
+}
+
+type Numbers = DocumentView["numbers"];
+
+/** The numbers of a document under the entry that each came from. */
+function byEntry(numbers: Numbers): ReadonlyMap<string, Numbers> {
+  const entries = [...new Set(numbers.map(({ ledgerEntry }) => ledgerEntry))];
+  return new Map(entries.map((id) => [id, numbers.filter(({ ledgerEntry }) => ledgerEntry === id)]));
+}
+
+interface NumbersOfOptions {
+  /** Absent where the entry no longer holds. */
+  readonly entry: LedgerEntry | undefined;
+  readonly parts: readonly Part[];
+  readonly numbers: Numbers;
+  readonly show: () => void;
+}
+
+function NumbersOf({ entry, parts, numbers, show }: NumbersOfOptions) {
+  const subject = entry && entrySubject(entry, parts);
+  const named = new Map(numbers.map(({ path, text }) => [valueName(entry?.topic, path), text]));
+  return (
+    <li>
+      <Button weight="bare" onClick={show}>
+        {entry === undefined ? "An entry that no longer holds" : entryTitle(entry, parts)}
+      </Button>
+      {subject !== undefined && subject.film !== "" && <span className="quiet">{subject.film}</span>}
+      <span className="document-values">{[...named].map(([name, text]) => `${name} ${text}`).join(" · ")}</span>
     </li>
   );
 }

@@ -4,6 +4,7 @@ import { dayInWords } from "../../../parts/days-in-words.ts";
 import { purposeWords } from "../../../words/later-words.ts";
 import { wordsOfName } from "../../../words/words-of-name.ts";
 import { titles } from "../spine/spine-moments.ts";
+import { entryName } from "./ledger-lines.ts";
 
 /** Where one input of a sum came from: in words, and the address of the place. */
 export interface InputOrigin {
@@ -55,6 +56,13 @@ export function entrySubject(entry: Pick<LedgerEntry, "subject">, parts: readonl
   const film = parts.find((one) => one.id === part.body.film);
   const canal = part.body.shape === "trace" ? (part.body.canal ?? "a course") : "";
   return { canal, film: film === undefined ? "" : filmWords(film, parts) };
+}
+
+/** What an entry is called: `MB1: largest bend`. */
+export function entryTitle(entry: Pick<LedgerEntry, "subject" | "topic">, parts: readonly Part[]): string {
+  const { canal } = entrySubject(entry, parts);
+  const name = entryName(entry.topic);
+  return canal === "" ? name : `${canal}: ${name.charAt(0).toLowerCase()}${name.slice(1)}`;
 }
 
 /** A film as one would call it: its purpose and day. */

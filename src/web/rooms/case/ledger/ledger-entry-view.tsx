@@ -7,8 +7,8 @@ import { momentInWords } from "../../../parts/days-in-words.ts";
 import { valueAt } from "../../../record/body-path.ts";
 import { useTopics } from "../../../record/readings.ts";
 import { wordsOfName } from "../../../words/words-of-name.ts";
-import { entrySubject, inputOrigin } from "./entry-subject.ts";
-import { entryName, type LedgerLine, ledgerLines } from "./ledger-lines.ts";
+import { entrySubject, entryTitle, inputOrigin } from "./entry-subject.ts";
+import { type LedgerLine, ledgerLines } from "./ledger-lines.ts";
 
 interface EntryOptions {
   readonly caseId: string;
@@ -24,7 +24,7 @@ export function LedgerEntryView({ caseId, entry, parts, open: atFirst = false }:
   const lines = ledgerLines(entry);
   const [first] = lines;
   const cautions = texts(valueAt(entry.output, "cautions"));
-  const { canal, film } = entrySubject(entry, parts);
+  const { film } = entrySubject(entry, parts);
   return (
     <section className="ledger-entry" id={entry.id} data-open={open}>
       <button
@@ -34,9 +34,7 @@ export function LedgerEntryView({ caseId, entry, parts, open: atFirst = false }:
         aria-controls={inside}
         onClick={() => setOpen(!open)}
       >
-        <span className="ledger-name">
-          {canal === "" ? entryName(entry.topic) : `${canal}: ${lowered(entryName(entry.topic))}`}
-        </span>
+        <span className="ledger-name">{entryTitle(entry, parts)}</span>
         <span className="ledger-value">{first?.value ?? <span className="quiet">not computed</span>}</span>
         <span className="ledger-says">
           {[first?.interval ?? "", film].filter((text) => text !== "").join(" · ")}
@@ -62,8 +60,6 @@ export function LedgerEntryView({ caseId, entry, parts, open: atFirst = false }:
     </section>
   );
 }
-
-const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** A refusal's line without the path that it begins with. */
 function sentenceOf(why: string): string {

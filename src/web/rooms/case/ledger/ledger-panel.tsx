@@ -30,8 +30,11 @@ export function LedgerPanel({ caseId, ledger, parts, moment, hasLightBox, readOn
     <aside className="ledger" aria-label="Ledger">
       <h2>Ledger</h2>
       {here.length > 0 && <h3 className="ledger-group">From this moment</h3>}
+      {here.length === 0 && moment !== undefined && told.length > 0 && (
+        <p className="ledger-group">Nothing is computed from this moment.</p>
+      )}
       {list(here)}
-      <Rest name="From the rest of the case" entries={elsewhere} list={list} open={here.length === 0} />
+      <Rest name="From the rest of the case" entries={elsewhere} list={list} open={elsewhere.length < 8} />
       <Rest name="Could not be computed; each says why" entries={refused} list={list} open={refused.length < 4} />
       <WouldFill told={told} hasLightBox={hasLightBox} />
     </aside>

@@ -17,6 +17,5 @@ declare module "dcmjs" {
       readonly DicomMetaDictionary: { naturalizeDataset(dict: unknown): NaturalDataset };
     };
   };
-  // biome-ignore lint/style/noDefaultExport: this is how the library exports
   export default dcmjs;
 }

@@ -17,7 +17,7 @@ export const smoothIntersection = (a: number, b: number, roundingMm: number): nu
 /** The part of a voxel (0..1) that lies inside a surface at this distance from its middle. */
 export const coverage = (distance: number, voxelMm: number): number => {
   const part = 0.5 - distance / voxelMm;
-  return part < 0 ? 0 : part > 1 ? 1 : part;
+  return Math.min(1, Math.max(0, part));
 };
 
 /** Rises smoothly from 0 at `from` to 1 at `to`. */

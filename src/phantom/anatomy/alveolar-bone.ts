@@ -1,4 +1,5 @@
 import { type Profile, tableOf, valueAt } from "../profile.ts";
+import { smoothNoise } from "../smooth-noise.ts";
 import { type Solid, smoothIntersection, smoothStep } from "../solid.ts";
 import type { PlacedTooth } from "./placed-tooth.ts";
 
@@ -46,7 +47,11 @@ export function alveolarBoneOf(shape: BoneShape, teeth: readonly PlacedTooth[]):
   const crestTable = tableOf(shape.crest);
   const fallAt = fallAtTeeth(teeth);
   /** z of the crest: lower over the middle of each root on both faces. */
-  const crest = (x: number, y: number): number => crestTable(x) + 1.5 * fallAt(x) * smoothStep(1.5, 5.5, Math.abs(y));
+  const crest = (x: number, y: number): number =>
+    crestTable(x) +
+    1.5 * fallAt(x) * smoothStep(1.5, 5.5, Math.abs(y)) +
+    0.02 * y * y +
+    0.35 * smoothNoise(x / 1.9, y / 3.2, 0, 71);
   /** z of the gum: a papilla stands between the teeth. */
   const gumTop = (x: number, y: number): number =>
     crestTable(x) - 2.4 + 1.2 * fallAt(x) - 1.6 * (1 - smoothStep(0, 0.45, fallAt(x))) + 0.05 * y * y;

@@ -36,7 +36,8 @@ describe("alveolarBoneOf", () => {
     expect(bone.bone(9, 0, 8)).toBeLessThan(-4);
     expect(bone.bone(9, 6.5, 8)).toBeCloseTo(0.5, 6);
     expect(bone.bone(9, -6.5, 8)).toBeCloseTo(0.5, 6);
-    expect(bone.bone(9, 0, 1)).toBeCloseTo(1, 6);
+    // The crest is uneven by up to 0.35 mm.
+    expect(Math.abs(bone.bone(9, 0, 1) - 1)).toBeLessThan(0.36);
   });
   it("has its crest lower over the face of a root than between the teeth", () => {
     expect(bone.bone(0, 5.4, 2.6)).toBeGreaterThan(bone.bone(9, 5.4, 2.6) + 0.5);

@@ -91,11 +91,14 @@ export function crownOf(shape: CrownShape): Crown {
   const junctionRise = (x: number): number => shape.junctionRiseMm * Math.min(1, (x / neck) * (x / neck));
 
   const side = (x: number, y: number, z: number, insetMm: number): number => {
-    const at = Math.min(outline.a.length - 1, Math.max(0, Math.round((z - outline.from) / tableStepMm)));
-    const a = Math.max(0.15, (outline.a[at] ?? 1) - insetMm);
-    const b = Math.max(0.15, (outline.b[at] ?? 1) - insetMm);
+    const place = Math.min(outline.a.length - 1.001, Math.max(0, (z - outline.from) / tableStepMm));
+    const at = Math.floor(place);
+    const on = place - at;
+    const read = (table: Float64Array): number => (table[at] as number) * (1 - on) + (table[at + 1] as number) * on;
+    const a = Math.max(0.15, read(outline.a) - insetMm);
+    const b = Math.max(0.15, read(outline.b) - insetMm);
     const u = Math.abs(x) / a;
-    const v = Math.abs(y - (outline.middle[at] ?? 0)) / b;
+    const v = Math.abs(y - read(outline.middle)) / b;
     // Far from the wall an estimate is enough, and saves the powers.
     if (u > 1.4 || v > 1.4) return Math.max(u - 1, v - 1) * Math.min(a, b);
     const round = u * u + v * v;

@@ -35,7 +35,11 @@ const lesionOf = (radiusMm: number): JawSegment["lesions"] => [
 const before: JawSegment = {
   ...segment,
   lesions: lesionOf(0.8),
-  insets: [decayAt({ x: 4.4, y: 0.4, z: -3.6 }, 1.9, 462), decayAt({ x: 3, y: 0.2, z: -2.5 }, 1.5, 463)],
+  insets: [
+    decayAt({ x: 5, y: 0.3, z: -3.9 }, 1.3, 462),
+    decayAt({ x: 4, y: 0.5, z: -3.4 }, 1.4, 463),
+    decayAt({ x: 3, y: 0.2, z: -2.7 }, 1.2, 464),
+  ],
 };
 
 const distalBox = { from: [2.4, -2, -9], to: [6, 2.4, -1.4] } as const;

@@ -40,7 +40,7 @@ export const upperCentralIncisor: ToothShape = {
       { x: 2.9, y: 0.5, heightMm: 10.5 },
     ],
     cuspSlope: 0.62,
-    cuspRoundingMm: 0.8,
+    cuspRoundingMm: 1.5,
     trunkEndZ: 1.6,
     trunkEndsEarlierMm: { atSides: 0, atFaces: 0 },
     enamelAtSideMm: 0.9,
@@ -86,9 +86,9 @@ export const upperCentralIncisor: ToothShape = {
     halfMesiodistal: 1.5,
     halfBuccolingual: 0.75,
     middle: { x: 0, y: 0 },
-    roofZ: -4.6,
-    floorZ: 0.9,
-    hornMm: 1.6,
+    roofZ: -4,
+    floorZ: 2.2,
+    hornMm: 1,
   },
   filletMm: 1.2,
 };
@@ -170,5 +170,5 @@ export const lowerCanine: ToothShape = {
       ],
     },
   ],
-  chamber: { halfMesiodistal: 0.7, halfBuccolingual: 1.3, middle: { x: 0, y: 0 }, roofZ: -4.8, floorZ: 0.9, hornMm: 1 },
+  chamber: { halfMesiodistal: 0.7, halfBuccolingual: 1.3, middle: { x: 0, y: 0 }, roofZ: -4.8, floorZ: 2.2, hornMm: 1 },
 };

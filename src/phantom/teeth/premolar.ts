@@ -86,7 +86,7 @@ export const lowerSecondPremolar: ToothShape = {
       ],
     },
   ],
-  chamber: { halfMesiodistal: 0.6, halfBuccolingual: 1.4, middle: { x: 0, y: 0 }, roofZ: -2.6, floorZ: 1, hornMm: 1.4 },
+  chamber: { halfMesiodistal: 0.6, halfBuccolingual: 1.4, middle: { x: 0, y: 0 }, roofZ: -2.6, floorZ: 2, hornMm: 1.4 },
   filletMm: 1.2,
 };
 

@@ -30,7 +30,9 @@ export function canalStrand(canal: Canal, placed: PlacedTooth, shaping?: Shaping
   const whole = ballsAlong(canal, { fromMm: 0, toMm: canal.course.lengthMm }, (along) =>
     shapedRadiusMm(canal, shaping, along),
   );
-  const balls = whole.filter(({ middle, rz }) => placed.tooth.chamber(middle.x, middle.y, middle.z) > rz * 0.1);
+  // A chamber that narrows into its canal needs the canal's first part; one with a floor ends where the canal begins.
+  const inChamber = placed.tooth.roots.length === 1 ? -0.25 : 0.1;
+  const balls = whole.filter(({ middle, rx }) => placed.tooth.chamber(middle.x, middle.y, middle.z) > rx * inChamber);
   return {
     chain: { balls: balls.map((ball) => ({ ...ball, middle: placed.fromOwn(ball.middle) })) },
     material: "soft",

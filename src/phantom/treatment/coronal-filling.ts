@@ -65,9 +65,10 @@ export function crownFilling(
 export function decayAt(middle: ToothPoint, radiusMm: number, seed: number): Inset {
   return {
     solid: (x, y, z) =>
-      Math.hypot(x - middle.x, y - middle.y, (z - middle.z) * 0.85) -
+      Math.hypot(x - middle.x, (y - middle.y) * 0.8, (z - middle.z) * 0.85) -
       radiusMm +
-      0.4 * radiusMm * smoothNoise(x / 1.2, y / 1.2, z / 1.2, seed),
+      0.45 * radiusMm * smoothNoise(x / 1.1, y / 1.4, z / 1.1, seed) +
+      0.2 * radiusMm * smoothNoise(x / 0.45, y / 0.6, z / 0.45, seed + 1),
     box: boxAround(middle, { x: radiusMm * 1.5, y: radiusMm * 1.5, z: radiusMm * 1.5 }),
     material: "soft",
   };

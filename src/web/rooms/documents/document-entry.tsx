@@ -11,7 +11,7 @@ import { useCase } from "../../record/case-access.tsx";
 import { useLedgerEntry } from "../../record/readings.ts";
 import { entrySubject, entryTitle } from "../case/ledger/entry-subject.ts";
 import { LedgerEntryView } from "../case/ledger/ledger-entry-view.tsx";
-import { valueName } from "../case/ledger/ledger-lines.ts";
+import { numbersInWords } from "./numbers-in-words.ts";
 
 interface DocumentEntryOptions {
   readonly caseId: string;
@@ -91,14 +91,13 @@ interface NumbersOfOptions {
 
 function NumbersOf({ entry, parts, numbers, show }: NumbersOfOptions) {
   const subject = entry && entrySubject(entry, parts);
-  const named = new Map(numbers.map(({ path, text }) => [valueName(entry?.topic, path), text]));
   return (
     <li>
       <Button weight="bare" onClick={show}>
         {entry === undefined ? "An entry that no longer holds" : entryTitle(entry, parts)}
       </Button>
       {subject !== undefined && subject.film !== "" && <span className="quiet">{subject.film}</span>}
-      <span className="document-values">{[...named].map(([name, text]) => `${name} ${text}`).join(" · ")}</span>
+      <span className="document-values">{numbersInWords(numbers, entry?.topic).join(" · ")}</span>
     </li>
   );
 }

@@ -15,8 +15,6 @@ export interface FilmRecipe {
     readonly canals: readonly string[];
     readonly from: "orifice" | "stop";
     readonly polarity: "dark" | "bright";
-    /** A course that stays without its canal's name is no reading of that canal's working length. */
-    readonly unnamed?: true;
   };
   /** Whether the ends of the courses were marked as well, as two films at two angles need them. */
   readonly apices?: true;

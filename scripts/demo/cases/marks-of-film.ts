@@ -75,13 +75,17 @@ function courseMarks({ canal, course, shared, recipe }: CourseToMark, random: Se
   const end = course?.at(-1);
   if (course === undefined || end === undefined) return [];
   const id = `${shared.film}-${canal.toLowerCase()}`;
-  const named = recipe.traces?.unnamed === true ? {} : { canal };
   const polarity = recipe.traces?.polarity ?? "dark";
   const what = `apex ${canal}`;
-  const trace = write("mark", id, { ...shared, shape: "trace", ...named, polarity, ...clickedCourse(course, random) });
+  const trace = write("mark", id, { ...shared, shape: "trace", canal, polarity, ...clickedCourse(course, random) });
   if (recipe.apices !== true) return [trace];
   return [trace, write("mark", `${id}-apex`, { ...shared, shape: "spot", what, at: clicked(end, random) })];
 }
+
+/** Corners of a followed edge lie about so far apart, px: well over its error. */
+const cornerPx = 9;
+/** The edge of a lesion is soft: nobody places it better than this, px. */
+const edgeSigmaPx = 2;
 
 /** The edge of a lesion, as round as the list says, around a place just beyond the foramen. */
 function lesionMark(
@@ -93,11 +97,17 @@ function lesionMark(
   const radiusPx = film.truth.lesionRadiusMm * pxPerMm(film);
   if (end === undefined || radiusPx < 10) return [];
   const middle: OnFilm = [end[0], end[1] + (film.apexIs === "up" ? -0.35 : 0.35) * radiusPx];
-  const points = Array.from({ length: 36 }, (_, at): [number, number] => {
-    const turn = (2 * Math.PI * at) / 36;
+  const corners = Math.max(20, Math.round((2 * Math.PI * radiusPx) / cornerPx));
+  const points = Array.from({ length: corners }, (_, at): [number, number] => {
+    const turn = (2 * Math.PI * at) / corners;
     return clicked([middle[0] + radiusPx * Math.cos(turn), middle[1] + radiusPx * Math.sin(turn)], random);
   });
-  const body = { film: recipe.id, sigmaPx: 3, shape: "outline" as const, what: `lesion at ${recipe.lesionAt ?? ""}` };
+  const body = {
+    film: recipe.id,
+    sigmaPx: edgeSigmaPx,
+    shape: "outline" as const,
+    what: `lesion at ${recipe.lesionAt ?? ""}`,
+  };
   return [write("mark", `${recipe.id}-lesion`, { ...body, points })];
 }
 

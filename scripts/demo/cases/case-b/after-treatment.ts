@@ -14,7 +14,8 @@ export const afterTreatment = (filmsOn: (day: string) => readonly string[]): rea
       writes: [
         write("handback", "handback-1", {
           on: days.secondVisit,
-          restoreWith: "Composite that covers all cusps, indirect later if it wears; distal margin is 1 mm above the bone, in composite",
+          restoreWith:
+            "Composite that covers all cusps, indirect later if it wears; distal margin is 1 mm above the bone, in composite",
           restoreBy: days.cuspsCovered,
           orificesMarkedBy: "tinted flowable composite over each of four orifices",
           warnings:

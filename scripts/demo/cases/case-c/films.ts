@@ -10,7 +10,7 @@ export const filmsPlan: FilmsPlan = {
     "c-day-0-straight": {
       ...{ id: "film-straight", time: "15:18", words: "Diagnostic film read: course traced, lesion outlined" },
       caption: "Open apex, canal wide to its end, lucency around it",
-      traces: { canals: ["R"], from: "orifice", polarity: "dark", unnamed: true },
+      traces: { canals: ["R"], from: "orifice", polarity: "dark" },
       apices: true,
       lesionAt: "R",
     },

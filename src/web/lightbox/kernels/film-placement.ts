@@ -37,10 +37,7 @@ const cosines = [1, 0, -1, 0] as const;
 const sines = [0, 1, 0, -1] as const;
 
 /** The turning and mirroring alone, as the four numbers of a matrix without size or place. */
-export function orientationMatrix({
-  quarterTurns,
-  mirrored,
-}: FilmOrientation): readonly [number, number, number, number] {
+function orientationMatrix({ quarterTurns, mirrored }: FilmOrientation): readonly [number, number, number, number] {
   const turns = ((quarterTurns % 4) + 4) % 4;
   const cosine = cosines[turns] ?? 1;
   const sine = sines[turns] ?? 0;

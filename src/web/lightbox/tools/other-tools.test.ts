@@ -8,7 +8,7 @@ import { stepTwoPoint, twoPointAtRest } from "./two-point-tool.ts";
 import { stepWindow, windowAtRest } from "./window-tool.ts";
 
 const world = worldWith();
-const measured = { do: "measured", from: filmPoint(10, 10), to: filmPoint(60, 10) };
+const measured = { do: "measured", as: "distance", from: filmPoint(10, 10), to: filmPoint(60, 10) };
 
 describe("a known length or a distance", () => {
   const run = (events: readonly ToolEvent[]) =>

@@ -26,7 +26,7 @@ export type ToolEvent =
 /** What a tool asks to be done; nothing has happened to the record before it asks. */
 export type ToolEffect =
   | { readonly do: "traced"; readonly course: Course }
-  | { readonly do: "measured"; readonly from: ImagePoint; readonly to: ImagePoint }
+  | { readonly do: "measured"; readonly as: "known" | "distance"; readonly from: ImagePoint; readonly to: ImagePoint }
   | { readonly do: "outlined"; readonly points: readonly ImagePoint[] }
   | { readonly do: "spotted"; readonly at: ImagePoint }
   | { readonly do: "reshaped"; readonly mark: Mark; readonly body: MarkBody }

@@ -8,7 +8,7 @@ import type { Pointing, ToolEvent, ToolWorld } from "./tool-step.ts";
 /** Finds nothing: the ridge picture or the tree is not there yet. */
 export const notYet: PathFinder = () => undefined;
 /** A way around a corner with points enough to be recorded. */
-export const aroundCorner: PathFinder = (from, to) => [
+const aroundCorner: PathFinder = (from, to) => [
   from,
   filmPoint(to.column, from.row),
   filmPoint(to.column, (from.row + to.row) / 2),

@@ -43,5 +43,5 @@ const isNear = (from: ImagePoint | undefined, at: ImagePoint, { samePlacePx }: T
 function finished(state: TwoPointState, at: ImagePoint, world: ToolWorld): ToolStep<TwoPointState> {
   const { from } = state;
   if (from === undefined || isNear(from, at, world)) return stay(state);
-  return step(twoPointAtRest(state.tool), { do: "measured", from, to: at });
+  return step(twoPointAtRest(state.tool), { do: "measured", as: state.tool, from, to: at });
 }

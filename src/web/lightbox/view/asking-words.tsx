@@ -6,7 +6,7 @@ import { traceBody } from "../kernels/film-gestures.ts";
 import { toScreen } from "../kernels/film-placement.ts";
 import { pairOf } from "../kernels/film-point.ts";
 import type { MarkBody } from "../kernels/mark-shape.ts";
-import type { Asking, LightBox } from "./use-light-box.ts";
+import type { Asking, LightBox } from "./light-box.ts";
 
 type KnownLength = Extract<MarkBody, { shape: "knownLength" }>;
 

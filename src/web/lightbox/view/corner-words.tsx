@@ -4,7 +4,7 @@ import { useShortcut } from "../../parts/shortcuts.ts";
 import { windowText } from "../kernels/grey-window.ts";
 import type { Polarity } from "../tools/tool-step.ts";
 import { tools } from "../tools/tools.ts";
-import type { LightBox } from "./use-light-box.ts";
+import type { LightBox } from "./light-box.ts";
 
 /** What stands in the corners of the film: what the tool waits for, and how the film is shown. */
 export const CornerWords = ({ box }: { readonly box: LightBox }) => (
@@ -29,7 +29,7 @@ function ToolWords({ box }: { box: LightBox }) {
           : state.course.anchors.length === 0
             ? "Mark the orifice"
             : "Mark places on the way; Enter or a double press at the apex"}
-        {made < 1 && <Progress fraction={made} />}
+        {made < 1 && !box.followsNothing && <Progress fraction={made} />}
       </p>
       <div className="corner-choice" role="radiogroup" aria-label="Lines to follow">
         <PolarityChoice box={box} polarity="dark" says="dark, a canal" />

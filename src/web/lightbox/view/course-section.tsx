@@ -4,7 +4,7 @@ import { besideNumbers, entryOf, measuredCourse, numberOf, whyAbsent } from "../
 import { type Mark, markName } from "../kernels/mark-shape.ts";
 import { CurvatureGraph } from "./curvature-graph.tsx";
 import { LedgerFigure } from "./ledger-figure.tsx";
-import type { LightBox } from "./use-light-box.ts";
+import type { LightBox } from "./light-box.ts";
 
 interface CourseSectionOptions {
   readonly box: LightBox;

@@ -3,7 +3,7 @@ import { curvatureProfile } from "../../../figures/curvature-profile.ts";
 import { FigureView } from "../../parts/figure-view.tsx";
 import { quantityInWords } from "../../parts/figures-in-words.ts";
 import { type measuredCourse, sampleAt, withoutSide } from "../kernels/ledger-reading.ts";
-import type { LightBox } from "./use-light-box.ts";
+import type { LightBox } from "./light-box.ts";
 
 interface CurvatureGraphOptions {
   readonly box: LightBox;

@@ -3,8 +3,8 @@ import { pointsOfCourse } from "../kernels/course-segments.ts";
 import type { OutlineState } from "../tools/outline-tool.ts";
 import type { ToolState } from "../tools/tools.ts";
 import type { TraceState } from "../tools/trace-tool.ts";
+import type { Asking } from "./light-box.ts";
 import { Knob, Line } from "./marks-layer.tsx";
-import type { Asking } from "./use-light-box.ts";
 
 interface DrawingLayerOptions {
   readonly state: ToolState;

@@ -4,11 +4,11 @@ import { filmName } from "../kernels/film-name.ts";
 import { DrawingLayer } from "./drawing-layer.tsx";
 import { FilmCanvas } from "./film-canvas.tsx";
 import { keyOnFilm, spaceOnFilm } from "./keys-on-film.ts";
+import type { LightBox } from "./light-box.ts";
 import { useListedKeys } from "./listed-keys.ts";
 import { MarksLayer } from "./marks-layer.tsx";
 import { NamesLayer } from "./names-layer.tsx";
 import { usePointing, useWheelZoom } from "./pointing.ts";
-import type { LightBox } from "./use-light-box.ts";
 
 /** The film itself: its pixels, what is marked on it, and everything that mouse and keyboard do to it. */
 export function FilmStage({ box }: { readonly box: LightBox }) {

@@ -9,7 +9,7 @@ import { nearestOnLine } from "../kernels/nearest-on-marks.ts";
 import { anchorPutIn, courseOfMark, tracedBody } from "../tools/move-tool.ts";
 import type { Pointing } from "../tools/tool-step.ts";
 import { isBusy, isMarking } from "../tools/tools.ts";
-import type { LightBox } from "./use-light-box.ts";
+import type { LightBox } from "./light-box.ts";
 
 type Press = Pick<KeyboardEvent, "key" | "shiftKey" | "altKey" | "ctrlKey" | "metaKey">;
 
@@ -114,7 +114,7 @@ function stepBack(box: LightBox): void {
 const chosenMark = ({ marks, chosen }: LightBox): Mark | undefined => marks.find(({ id }) => id === chosen?.markId);
 
 /** Takes the chosen anchor out of its course, or the chosen mark off the film. */
-export function takeOff(box: LightBox): boolean {
+function takeOff(box: LightBox): boolean {
   const mark = chosenMark(box);
   if (mark === undefined) return false;
   const { body } = mark;

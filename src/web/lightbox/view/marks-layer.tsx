@@ -2,7 +2,7 @@ import { memo } from "react";
 import type { ImagePoint } from "../../../core/units.ts";
 import { distancesAlong, pointAt } from "../kernels/course-of-path.ts";
 import { handlesOf, lineOf, type Mark } from "../kernels/mark-shape.ts";
-import type { Choice, PlaceOnCourse } from "./use-light-box.ts";
+import type { Choice, PlaceOnCourse } from "./light-box.ts";
 
 interface MarksLayerOptions {
   readonly marks: readonly Mark[];

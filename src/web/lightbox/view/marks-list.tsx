@@ -2,7 +2,7 @@ import { useId, useState } from "react";
 import { isCanalName } from "../kernels/canal-names.ts";
 import { markNamed, markTakenOff } from "../kernels/film-gestures.ts";
 import { type Mark, markName } from "../kernels/mark-shape.ts";
-import type { LightBox } from "./use-light-box.ts";
+import type { LightBox } from "./light-box.ts";
 
 interface MarksListOptions {
   readonly box: LightBox;

@@ -5,9 +5,9 @@ import { dayInWords } from "../../parts/days-in-words.ts";
 import { filmTakenOut } from "../kernels/film-gestures.ts";
 import { dayName, purposeName } from "../kernels/film-name.ts";
 import { CourseSection } from "./course-section.tsx";
+import type { LightBox } from "./light-box.ts";
 import { MarksList } from "./marks-list.tsx";
 import { ScaleSection } from "./scale-section.tsx";
-import type { LightBox } from "./use-light-box.ts";
 
 interface MeasurePanelOptions {
   readonly box: LightBox;

@@ -5,7 +5,7 @@ import { inFilm } from "../kernels/film-point.ts";
 import { lineOf } from "../kernels/mark-shape.ts";
 import { nearestOnLine } from "../kernels/nearest-on-marks.ts";
 import type { Pointing } from "../tools/tool-step.ts";
-import type { LightBox } from "./use-light-box.ts";
+import type { LightBox } from "./light-box.ts";
 
 type PointerLike = Pick<React.PointerEvent, "clientX" | "clientY" | "shiftKey">;
 

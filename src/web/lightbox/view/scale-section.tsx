@@ -5,7 +5,7 @@ import type { Film } from "../kernels/film-name.ts";
 import { entryOf, numberOf, whyAbsent } from "../kernels/ledger-reading.ts";
 import { Cautions } from "./course-section.tsx";
 import { LedgerFigure } from "./ledger-figure.tsx";
-import type { LightBox } from "./use-light-box.ts";
+import type { LightBox } from "./light-box.ts";
 
 /** Where the film's scale comes from, what it is, and what speaks against it. */
 export function ScaleSection({ box, ledger }: { readonly box: LightBox; readonly ledger: readonly LedgerEntry[] }) {

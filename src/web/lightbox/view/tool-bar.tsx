@@ -2,8 +2,8 @@ import { KeyHint } from "../../parts/key-hint.tsx";
 import { useShortcut } from "../../parts/shortcuts.ts";
 import { reoriented } from "../kernels/film-placement.ts";
 import { type ToolName, tools } from "../tools/tools.ts";
+import type { LightBox } from "./light-box.ts";
 import { ToolIcon } from "./tool-icons.tsx";
-import type { LightBox } from "./use-light-box.ts";
 
 const room = "Light box";
 

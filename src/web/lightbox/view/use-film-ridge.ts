@@ -7,6 +7,8 @@ import type { FilmPixelsState } from "./use-film-pixels.ts";
 export interface RidgeUse {
   readonly state: RidgeState;
   readonly ridge: FilmRidge | undefined;
+  /** No lines can be followed on this film; the reason was said. */
+  readonly failed: boolean;
   readonly want: (wanted: readonly WantedPaths[]) => void;
 }
 
@@ -18,18 +20,23 @@ export function useFilmRidge(
 ): RidgeUse {
   const [state, setState] = useState<RidgeState>({});
   const [ridge, setRidge] = useState<FilmRidge>();
+  const [failed, setFailed] = useState(false);
   const told = useRef(on);
   told.current = on;
   useEffect(() => {
     setState({});
     setRidge(undefined);
+    setFailed(false);
     if (pixels.is !== "open") return;
     let opened: FilmRidge | undefined;
     let left = false;
     void openRidge(pixels, {
       progress: (line, fraction) => setState((before) => ({ ...before, [line]: fraction })),
       found: () => told.current.found(),
-      failed: (says) => told.current.failed(says),
+      failed: (says) => {
+        setFailed(true);
+        told.current.failed(says);
+      },
     }).then((made) => {
       if (left) return made?.close();
       opened = made;
@@ -41,7 +48,11 @@ export function useFilmRidge(
     };
   }, [pixels]);
   useEffect(() => void ridge?.prepare(polarity), [ridge, polarity]);
-  return { state, ridge, want: (wanted) => ridge?.want(wanted) };
+  // A course that waited for its paths goes on without them.
+  useEffect(() => {
+    if (failed) told.current.found();
+  }, [failed]);
+  return { state, ridge, failed, want: (wanted) => ridge?.want(wanted) };
 }
 
 async function openRidge(

@@ -1,77 +1,23 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import type { ImagePoint } from "../../../core/units.ts";
-import type { Gesture } from "../../../record/change.ts";
 import { newPartId } from "../../record/new-part-id.ts";
-import type { Course } from "../kernels/course-segments.ts";
-import { filmViewed, markMade, markReshaped, traceBody } from "../kernels/film-gestures.ts";
+import { straightCourse } from "../kernels/course-of-path.ts";
+import { filmViewed, markMade, traceBody } from "../kernels/film-gestures.ts";
 import type { Film } from "../kernels/film-name.ts";
-import type { FilmOrientation } from "../kernels/film-placement.ts";
+import type { FilmOrientation, ScreenPoint } from "../kernels/film-placement.ts";
 import type { GreyWindow } from "../kernels/grey-window.ts";
 import type { Mark, MarkBody } from "../kernels/mark-shape.ts";
 import { hitAt } from "../kernels/nearest-on-marks.ts";
 import { markInHand } from "../tools/move-tool.ts";
-import type { Polarity, ToolEffect, ToolWorld } from "../tools/tool-step.ts";
-import { isMarking, type ToolName } from "../tools/tools.ts";
-import type { RidgeState } from "../workers/film-ridge.ts";
+import type { Polarity, ToolWorld } from "../tools/tool-step.ts";
+import { isMarking } from "../tools/tools.ts";
+import { carryOut } from "./effects-on-film.ts";
+import type { Asking, Choice, LightBox, LightBoxOptions, PlaceOnCourse } from "./light-box.ts";
 import { type FilmPixelsState, useFilmPixels } from "./use-film-pixels.ts";
 import { useFilmRidge } from "./use-film-ridge.ts";
-import { type Pane, usePane } from "./use-pane.ts";
-import { type PlacementUse, usePlacement } from "./use-placement.ts";
+import { usePane } from "./use-pane.ts";
+import { usePlacement } from "./use-placement.ts";
 import { type ToolUse, useTool } from "./use-tool.ts";
-
-/** A mark that is chosen, and which of its places. */
-export interface Choice {
-  readonly markId: string;
-  readonly handle?: number;
-}
-/** A place on a course, as the share of its way from the orifice. */
-export interface PlaceOnCourse {
-  readonly markId: string;
-  readonly share: number;
-}
-/** What is marked but waits for a word before it is recorded. */
-export type Asking =
-  | { readonly what: "canal"; readonly course: Course; readonly polarity: Polarity }
-  | { readonly what: "length"; readonly from: ImagePoint; readonly to: ImagePoint };
-
-/** What the light box is given: a film, its marks, and where finished gestures go. */
-export interface LightBoxOptions {
-  readonly film: Film;
-  readonly presentedOn: string;
-  readonly marks: readonly Mark[];
-  readonly record: (gesture: Gesture) => void;
-  readonly say: (words: string) => void;
-}
-
-/** Everything that the light box knows and does while a film lies on it. */
-export interface LightBox extends LightBoxOptions {
-  readonly pixels: FilmPixelsState;
-  readonly ridge: RidgeState;
-  readonly pane: Pane;
-  readonly placing: PlacementUse | undefined;
-  readonly window: GreyWindow;
-  readonly orientation: FilmOrientation;
-  readonly tool: ToolUse;
-  readonly take: (tool: ToolName) => void;
-  readonly polarity: Polarity;
-  readonly follow: (polarity: Polarity) => void;
-  readonly chosen: Choice | undefined;
-  readonly choose: (choice: Choice | undefined) => void;
-  readonly crosshair: ImagePoint | undefined;
-  readonly setCrosshair: (at: ImagePoint | undefined) => void;
-  readonly place: PlaceOnCourse | undefined;
-  readonly setPlace: (place: PlaceOnCourse | undefined) => void;
-  readonly asking: Asking | undefined;
-  readonly answer: (body: MarkBody | undefined) => void;
-  /** Leaves the question: a course is recorded without a name, a length without millimetres is not recorded. */
-  readonly passOver: () => void;
-  readonly look: (
-    as: Partial<{ window: GreyWindow; orientation: FilmOrientation }>,
-    did: Parameters<typeof filmViewed>[2],
-  ) => void;
-  /** What is marked, the mark in the hand as it is now. */
-  readonly shown: readonly Mark[];
-}
 
 /** Presses within this many pixels of the screen are of one place; things this near are under the pointer. */
 const nearOnScreen = 7;
@@ -101,37 +47,16 @@ export function useLightBox(options: LightBoxOptions): LightBox {
   };
   const look: LightBox["look"] = (as, did) =>
     record(filmViewed(on, { window: as.window ?? recorded, orientation: as.orientation ?? orientation }, did));
-  const carryOut = (effect: ToolEffect) => {
-    switch (effect.do) {
-      case "traced":
-        return setAsking({ what: "canal", course: effect.course, polarity });
-      case "measured":
-        if (tool.state.tool === "known") return setAsking({ what: "length", from: effect.from, to: effect.to });
-        return make({ shape: "distance", film: film.id, what: "", from: pair(effect.from), to: pair(effect.to) });
-      case "outlined":
-        return make({ shape: "outline", film: film.id, what: "", points: effect.points.map(pair) });
-      case "spotted":
-        return make({ shape: "spot", film: film.id, what: "", at: pair(effect.at) });
-      case "reshaped":
-        return record(markReshaped(effect.mark, effect.body, on));
-      case "chosen":
-        return choose(effect.markId === undefined ? undefined : choiceOf(effect.markId, effect.handle));
-      case "pushed":
-        return placing?.push(effect.by);
-      case "windowed":
-        return look({ window: effect.window }, "Window set");
-      case "say":
-        return say(effect.words);
-    }
-  };
+  const acts = { ...on, ...{ record, say, look, polarity, make, choose, ask: setAsking } };
   const zoom = placing?.placement.zoom ?? 1;
   const world = (): ToolWorld => ({
-    find: (line) => ridge.ridge?.paths.finder(line) ?? (() => undefined),
+    find: (line) => (ridge.failed ? straightCourse : (ridge.ridge?.paths.finder(line) ?? (() => undefined))),
     ...{ polarity, marks, chosen: chosen?.markId, window: recorded, bitsStored: film.body.bitsStored },
     hit: (at) => hitAt(marks, at, nearOnScreen / zoom, chosen?.markId),
     samePlacePx: samePlaceOnScreen / zoom,
   });
-  const tool = useTool(world, carryOut, ridge.want);
+  const push = (by: ScreenPoint) => placing?.push(by);
+  const tool = useTool(world, (effect) => carryOut(effect, { ...acts, push }), ridge.want);
   sendLater.current = tool.send;
   const answer = (body: MarkBody | undefined) => {
     setAsking(undefined);
@@ -144,7 +69,8 @@ export function useLightBox(options: LightBoxOptions): LightBox {
 
   return {
     ...options,
-    ...{ pixels, ridge: ridge.state, pane, placing, orientation, tool, polarity, chosen, choose },
+    ...{ pixels, pane, placing, orientation, tool, polarity, chosen, choose },
+    ...{ ridge: ridge.state, followsNothing: ridge.failed },
     ...{ crosshair, setCrosshair, place, setPlace, asking, look },
     window: tool.state.tool === "window" && tool.state.drag !== undefined ? tool.state.drag.now : recorded,
     shown: useMemo(() => withHand(marks, tool.state), [marks, tool.state]),
@@ -166,10 +92,6 @@ export function useLightBox(options: LightBoxOptions): LightBox {
     passOver: () => answer(asking?.what === "canal" ? traceBody(film.id, asking.course, asking.polarity) : undefined),
   };
 }
-
-const pair = ({ column, row }: ImagePoint): [number, number] => [column, row];
-const choiceOf = (markId: string, handle: number | undefined): Choice =>
-  handle === undefined ? { markId } : { markId, handle };
 
 /** What is chosen when a film is laid on the box: its first course, so that its length stands there at once. */
 function firstCourse(marks: readonly Mark[]): Choice | undefined {

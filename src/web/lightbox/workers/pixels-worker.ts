@@ -1,4 +1,6 @@
-import jpegWasmUrl from "@cornerstonejs/codec-libjpeg-turbo-8bit/decodewasm?url";
+import jpegLsUrl from "@cornerstonejs/codec-charls/decodewasm?url";
+import jpegUrl from "@cornerstonejs/codec-libjpeg-turbo-8bit/decodewasm?url";
+import jpeg2000Url from "@cornerstonejs/codec-openjpeg/decodewasm?url";
 import { Refusal } from "../../../core/refusal.ts";
 import { windowOf } from "../../../imaging/auto-window.ts";
 import { decodeFilm } from "../../../imaging/decode-film.ts";
@@ -16,7 +18,7 @@ let film: FilmPixels | undefined;
 
 answerQuestions<PixelsQuestion, PixelsAnswer>(async (question): Promise<Answered<PixelsAnswer>> => {
   if (question.ask === "open") {
-    film = await decodeFilm(new Uint8Array(question.bytes), question.name, { loadJpegWasm });
+    film = await decodeFilm(new Uint8Array(question.bytes), question.name, { loadCodec });
     return { answer: { is: "opened", film: openedFilm(film) } };
   }
   if (film === undefined) throw new Refusal("file.missing", "Cannot draw the film: none is open");
@@ -28,11 +30,12 @@ answerQuestions<PixelsQuestion, PixelsAnswer>(async (question): Promise<Answered
   return { answer: { is: "drawn", bitmap, everyNth }, handedOver: [bitmap] };
 });
 
-async function loadJpegWasm(): Promise<Uint8Array> {
-  const response = await fetch(jpegWasmUrl);
-  if (!response.ok)
-    throw new Refusal("file.missing", "Cannot read JPEG: a file of the program is missing; build it again");
-  return new Uint8Array(await response.arrayBuffer());
+const codecs = { jpeg: jpegUrl, jpegLs: jpegLsUrl, jpeg2000: jpeg2000Url } as const;
+
+async function loadCodec(codec: keyof typeof codecs): Promise<Uint8Array> {
+  const response = await fetch(codecs[codec]);
+  if (response.ok) return new Uint8Array(await response.arrayBuffer());
+  throw new Refusal("file.missing", "Cannot unpack this film: a file of the program is missing; build it again");
 }
 
 function openedFilm(opened: FilmPixels): OpenedFilm {

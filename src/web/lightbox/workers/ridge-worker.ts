@@ -10,6 +10,9 @@ import { type Answered, answerQuestions } from "./worker-end.ts";
 /** How far a near tree reaches to each side; a pointer seldom is farther from the last anchor, and it comes first. */
 const nearPx = 420;
 
+/** Looking for lines takes about 40 bytes a pixel; a larger picture is cropped first. */
+const mostPixels = 24_000_000;
+
 let film: FilmPixels | undefined;
 const costs = new Map<Polarity, Float32Array>();
 
@@ -43,6 +46,11 @@ function filmOf({ columns, rows, bitsStored, photometric }: OpenedFilm, samples:
 
 function costsOf(line: Polarity, onProgress: (fraction: number) => void = () => undefined): Float32Array {
   if (film === undefined) throw new Refusal("file.missing", "Cannot follow lines: no film is open");
+  if (film.columns * film.rows > mostPixels)
+    throw new Refusal(
+      "file.tooLarge",
+      "Cannot follow lines: the picture is too large; courses are straight from place to place",
+    );
   const known = costs.get(line) ?? ridgeCost(ridge(film, { line, onProgress }));
   costs.set(line, known);
   return known;

@@ -2,9 +2,10 @@ import type { LedgerEntry } from "../../../record/ledger-entry.ts";
 import { AskingWords } from "../../lightbox/view/asking-words.tsx";
 import { CornerWords } from "../../lightbox/view/corner-words.tsx";
 import { FilmStage } from "../../lightbox/view/film-stage.tsx";
+import type { LightBoxOptions } from "../../lightbox/view/light-box.ts";
 import { MeasurePanel } from "../../lightbox/view/measure-panel.tsx";
 import { ToolBar } from "../../lightbox/view/tool-bar.tsx";
-import { type LightBoxOptions, useLightBox } from "../../lightbox/view/use-light-box.ts";
+import { useLightBox } from "../../lightbox/view/use-light-box.ts";
 
 interface FilmOnBoxOptions {
   readonly options: LightBoxOptions;

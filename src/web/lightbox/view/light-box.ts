@@ -1,0 +1,71 @@
+import type { ImagePoint } from "../../../core/units.ts";
+import type { Gesture } from "../../../record/change.ts";
+import type { Course } from "../kernels/course-segments.ts";
+import type { filmViewed } from "../kernels/film-gestures.ts";
+import type { Film } from "../kernels/film-name.ts";
+import type { FilmOrientation } from "../kernels/film-placement.ts";
+import type { GreyWindow } from "../kernels/grey-window.ts";
+import type { Mark, MarkBody } from "../kernels/mark-shape.ts";
+import type { Polarity } from "../tools/tool-step.ts";
+import type { ToolName } from "../tools/tools.ts";
+import type { RidgeState } from "../workers/film-ridge.ts";
+import type { FilmPixelsState } from "./use-film-pixels.ts";
+import type { Pane } from "./use-pane.ts";
+import type { PlacementUse } from "./use-placement.ts";
+import type { ToolUse } from "./use-tool.ts";
+
+/** A mark that is chosen, and which of its places. */
+export interface Choice {
+  readonly markId: string;
+  readonly handle?: number;
+}
+/** A place on a course, as the share of its way from the orifice. */
+export interface PlaceOnCourse {
+  readonly markId: string;
+  readonly share: number;
+}
+/** What is marked but waits for a word before it is recorded. */
+export type Asking =
+  | { readonly what: "canal"; readonly course: Course; readonly polarity: Polarity }
+  | { readonly what: "length"; readonly from: ImagePoint; readonly to: ImagePoint };
+
+/** What the light box is given: a film, its marks, and where finished gestures go. */
+export interface LightBoxOptions {
+  readonly film: Film;
+  readonly presentedOn: string;
+  readonly marks: readonly Mark[];
+  readonly record: (gesture: Gesture) => void;
+  readonly say: (words: string) => void;
+}
+
+/** Everything that the light box knows and does while a film lies on it. */
+export interface LightBox extends LightBoxOptions {
+  readonly pixels: FilmPixelsState;
+  readonly ridge: RidgeState;
+  /** Lines can't be followed on this film. */
+  readonly followsNothing: boolean;
+  readonly pane: Pane;
+  readonly placing: PlacementUse | undefined;
+  readonly window: GreyWindow;
+  readonly orientation: FilmOrientation;
+  readonly tool: ToolUse;
+  readonly take: (tool: ToolName) => void;
+  readonly polarity: Polarity;
+  readonly follow: (polarity: Polarity) => void;
+  readonly chosen: Choice | undefined;
+  readonly choose: (choice: Choice | undefined) => void;
+  readonly crosshair: ImagePoint | undefined;
+  readonly setCrosshair: (at: ImagePoint | undefined) => void;
+  readonly place: PlaceOnCourse | undefined;
+  readonly setPlace: (place: PlaceOnCourse | undefined) => void;
+  readonly asking: Asking | undefined;
+  readonly answer: (body: MarkBody | undefined) => void;
+  /** Leaves the question: a course is recorded without a name, a length without millimetres is not recorded. */
+  readonly passOver: () => void;
+  readonly look: (
+    as: Partial<{ window: GreyWindow; orientation: FilmOrientation }>,
+    did: Parameters<typeof filmViewed>[2],
+  ) => void;
+  /** What is marked, the mark in the hand as it is now. */
+  readonly shown: readonly Mark[];
+}

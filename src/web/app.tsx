@@ -1,4 +1,4 @@
-import { type ComponentType, lazy, Suspense, useState } from "react";
+import { lazy, Suspense, useState } from "react";
 import { Route, Switch } from "wouter";
 import { NothingHere } from "./parts/nothing-here.tsx";
 import { SayRefusal } from "./parts/say-refusal.tsx";
@@ -16,17 +16,9 @@ const MethodsRoom = lazy(async () => ({ default: (await import("./rooms/methods/
 const SettingsRoom = lazy(async () => ({ default: (await import("./rooms/settings/settings-room.tsx")).SettingsRoom }));
 const AboutRoom = lazy(async () => ({ default: (await import("./rooms/settings/about-room.tsx")).AboutRoom }));
 
-interface LightBoxOptions {
-  readonly caseId: string;
-  readonly filmPartId?: string;
-}
-const lightBox = import.meta.glob<{ LightBoxRoom: ComponentType<LightBoxOptions> }>(
-  "./rooms/light-box/light-box-room.tsx",
-);
-const LightBoxRoom = lazy<ComponentType<LightBoxOptions>>(async () => {
-  const [load] = Object.values(lightBox);
-  return { default: load === undefined ? NothingHere : (await load()).LightBoxRoom };
-});
+const LightBoxRoom = lazy(async () => ({
+  default: (await import("./rooms/light-box/light-box-room.tsx")).LightBoxRoom,
+}));
 
 /** The whole window: the first question if nobody has answered it, otherwise the room that the address names. */
 export function App() {
@@ -57,9 +49,7 @@ function Rooms() {
       </Route>
       <Route path="/case/:caseId/documents">{({ caseId }) => <DocumentsRoom key={caseId} caseId={caseId} />}</Route>
       <Route path="/case/:caseId/:moment?">
-        {({ caseId, moment }) => (
-          <CaseRoom key={caseId} caseId={caseId} moment={moment ?? ""} hasLightBox={Object.keys(lightBox).length > 0} />
-        )}
+        {({ caseId, moment }) => <CaseRoom key={caseId} caseId={caseId} moment={moment ?? ""} />}
       </Route>
       <Route path="/methods/:topic?">{({ topic }) => <MethodsRoom topic={topic ?? ""} />}</Route>
       <Route path="/settings">

@@ -18,11 +18,10 @@ interface CaseHeadOptions {
   readonly undo: () => void;
   readonly redo: () => void;
   readonly history: () => void;
-  readonly hasLightBox: boolean;
 }
 
 /** Which tooth of whom, how the record stands, and the ways out of the room. */
-export function CaseHead({ view, hasLightBox, history, undo, redo, ...saving }: CaseHeadOptions) {
+export function CaseHead({ view, history, undo, redo, ...saving }: CaseHeadOptions) {
   const { facts, caseId } = view;
   return (
     <PageHead
@@ -36,11 +35,9 @@ export function CaseHead({ view, hasLightBox, history, undo, redo, ...saving }: 
           <Button weight="bare" hint="h" onClick={history}>
             History
           </Button>
-          {hasLightBox && (
-            <Link href={`/case/${caseId}/light-box`} className="button">
-              Light box
-            </Link>
-          )}
+          <Link href={`/case/${caseId}/light-box`} className="button">
+            Light box
+          </Link>
           <Link href={`/case/${caseId}/documents`} className="button button-strong">
             Documents
           </Link>

@@ -24,11 +24,10 @@ interface CasePagesOptions {
   readonly moment: string;
   readonly today: string;
   readonly readOnly: boolean;
-  readonly hasLightBox: boolean;
 }
 
 /** Spine, page and ledger of a case as it stands or stood. */
-export function CasePages({ caseId, view, moment, today, readOnly, hasLightBox }: CasePagesOptions) {
+export function CasePages({ caseId, view, moment, today, readOnly }: CasePagesOptions) {
   const { parts, ledger, facts } = view;
   const named = pageOf(moment, parts);
   const moments = useMemo(() => spineMoments(parts, facts.nextOn, today), [parts, facts.nextOn, today]);
@@ -54,7 +53,7 @@ export function CasePages({ caseId, view, moment, today, readOnly, hasLightBox }
         <main className="case-page" id="page">
           {page}
         </main>
-        <LedgerPanel {...{ caseId, ledger, parts, hasLightBox, readOnly }} moment={shown} />
+        <LedgerPanel {...{ caseId, ledger, parts, readOnly }} moment={shown} />
       </div>
     </Canals.Provider>
   );

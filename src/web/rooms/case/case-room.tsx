@@ -3,6 +3,7 @@ import { useLocation } from "wouter";
 import { today } from "../../parts/days-in-words.ts";
 import { SayRefusal } from "../../parts/say-refusal.tsx";
 import { useShortcut } from "../../parts/shortcuts.ts";
+import { useTitle } from "../../parts/use-title.ts";
 import { useCase, useDraftBook, useRedo, useSaveQueue, useUndo } from "../../record/case-access.tsx";
 import { useCaseAt } from "../../record/readings.ts";
 import { CaseHead } from "./case-head.tsx";
@@ -18,11 +19,10 @@ interface CaseRoomOptions {
   readonly caseId: string;
   /** The moment that the address names; empty for the first look. */
   readonly moment: string;
-  readonly hasLightBox: boolean;
 }
 
 /** One tooth of one patient over time: spine, page and ledger. */
-export function CaseRoom({ caseId, moment, hasLightBox }: CaseRoomOptions) {
+export function CaseRoom({ caseId, moment }: CaseRoomOptions) {
   const { view, recorded, error, save } = useCase(caseId);
   const queue = useSaveQueue(caseId);
   const book = useDraftBook(caseId);
@@ -33,6 +33,7 @@ export function CaseRoom({ caseId, moment, hasLightBox }: CaseRoomOptions) {
   const undo = useUndo(caseId);
   const redo = useRedo(caseId);
   const [, go] = useLocation();
+  useTitle(view && `${view.facts.tooth}, ${view.facts.pseudonym}`);
   useTakeBackKeys(book, undo, redo);
   useShortcut("h", "Case", "All changes", () => setHistory(true));
   useShortcut("d", "Case", "Documents", () => go(`/case/${caseId}/documents`));
@@ -42,20 +43,10 @@ export function CaseRoom({ caseId, moment, hasLightBox }: CaseRoomOptions) {
   const looked = stoodAt === undefined ? undefined : stood.data;
   return (
     <div className="case-room">
-      <CaseHead
-        view={view}
-        {...{ save, undo, redo, hasLightBox }}
-        pending={book.pending}
-        history={() => setHistory(true)}
-      />
+      <CaseHead view={view} {...{ save, undo, redo }} pending={book.pending} history={() => setHistory(true)} />
       <SaveTrouble save={save} retry={() => queue.retry()} />
       {stoodAt !== undefined && <StoodBanner sequence={stoodAt} reading={stood} back={() => setStoodAt(undefined)} />}
-      <CasePages
-        {...{ caseId, hasLightBox, moment }}
-        view={looked ?? view}
-        today={today()}
-        readOnly={stoodAt !== undefined}
-      />
+      <CasePages {...{ caseId, moment }} view={looked ?? view} today={today()} readOnly={stoodAt !== undefined} />
       {history && (
         <HistoryDrawer
           caseId={caseId}

@@ -6,6 +6,7 @@ import { Button } from "../../parts/button.tsx";
 import { PageHead } from "../../parts/page-head.tsx";
 import { SayRefusal } from "../../parts/say-refusal.tsx";
 import { useShortcut } from "../../parts/shortcuts.ts";
+import { useTitle } from "../../parts/use-title.ts";
 import { ask, Refused } from "../../record/api.ts";
 import { useCase } from "../../record/case-access.tsx";
 import { useDocuments } from "../../record/readings.ts";
@@ -16,6 +17,7 @@ import "./documents-room.css";
 /** The documents of a case: made, listed, given out. */
 export function DocumentsRoom({ caseId }: { readonly caseId: string }) {
   const { view, error } = useCase(caseId);
+  useTitle(view && `Documents of ${view.facts.tooth}, ${view.facts.pseudonym}`);
   const documents = useDocuments(caseId);
   const making = useMaking(caseId);
   useShortcut("1", "Documents", "Make a deck", () => making.start("deck"));

@@ -2,6 +2,7 @@ import { type FormEvent, useState } from "react";
 import type { Settings } from "../../../record/settings.ts";
 import { Button } from "../../parts/button.tsx";
 import { SayRefusal } from "../../parts/say-refusal.tsx";
+import { useTitle } from "../../parts/use-title.ts";
 import { useKeepSettings } from "../../record/readings.ts";
 import { notationWords, roleWords } from "../../words/case-words.ts";
 import "../../parts/fields/fields.css";
@@ -9,6 +10,7 @@ import "./first-start.css";
 
 /** The one page of the first start: who writes, in which part, and how they write a tooth. */
 export function FirstStart({ settings }: { readonly settings: Settings }) {
+  useTitle("Who writes here?");
   const [draft, setDraft] = useState(settings);
   const keep = useKeepSettings();
   const submit = (event: FormEvent) => {

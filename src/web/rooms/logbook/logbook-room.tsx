@@ -6,6 +6,7 @@ import { today } from "../../parts/days-in-words.ts";
 import { PageHead } from "../../parts/page-head.tsx";
 import { SayRefusal } from "../../parts/say-refusal.tsx";
 import { useShortcut } from "../../parts/shortcuts.ts";
+import { useTitle } from "../../parts/use-title.ts";
 import { type ToothView, useCases, useSession, useSettings, useTeeth } from "../../record/readings.ts";
 import { toothInNotation } from "../../words/tooth-words.ts";
 import { CaseTable } from "./case-table.tsx";
@@ -32,6 +33,7 @@ const remembered: { filter: LogbookFilter; sorting: Sorting } = {
 
 /** All cases. */
 export function LogbookRoom() {
+  useTitle("Logbook");
   const cases = useCases();
   const teeth = useTeeth();
   const settings = useSettings();

@@ -2,6 +2,7 @@ import { Link } from "wouter";
 import type { TopicView } from "../../../server/api.ts";
 import { PageHead } from "../../parts/page-head.tsx";
 import { SayRefusal } from "../../parts/say-refusal.tsx";
+import { useTitle } from "../../parts/use-title.ts";
 import { useTopics } from "../../record/readings.ts";
 import { wordsOfName } from "../../words/words-of-name.ts";
 import { MarkdownView } from "./markdown-view.tsx";
@@ -9,6 +10,7 @@ import "./methods-room.css";
 
 /** How every number is computed, page by page. */
 export function MethodsRoom({ topic }: { readonly topic: string }) {
+  useTitle("Methods");
   const topics = useTopics();
   const shown = topics.data?.find(({ name }) => name === topic) ?? topics.data?.[0];
   return (

@@ -1,10 +1,12 @@
 import { Link } from "wouter";
 import { PageHead } from "../../parts/page-head.tsx";
+import { useTitle } from "../../parts/use-title.ts";
 import { useSession } from "../../record/readings.ts";
 import "./settings-room.css";
 
 /** What Canalog is, what it is not, and what it keeps where. */
 export function AboutRoom() {
+  useTitle("About");
   const session = useSession();
   return (
     <>

@@ -4,6 +4,7 @@ import { useAnnounce } from "../../parts/announcer.tsx";
 import { Button } from "../../parts/button.tsx";
 import { PageHead } from "../../parts/page-head.tsx";
 import { SayRefusal } from "../../parts/say-refusal.tsx";
+import { useTitle } from "../../parts/use-title.ts";
 import { useKeepSettings, useSession, useSettings } from "../../record/readings.ts";
 import { notationWords, roleWords } from "../../words/case-words.ts";
 import { Choice } from "../first-start/first-start.tsx";
@@ -11,6 +12,7 @@ import "./settings-room.css";
 
 /** What the person set once. */
 export function SettingsRoom() {
+  useTitle("Settings");
   const settings = useSettings();
   return (
     <>

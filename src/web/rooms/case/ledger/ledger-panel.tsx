@@ -11,13 +11,12 @@ interface LedgerPanelOptions {
   readonly ledger: readonly LedgerEntry[];
   readonly parts: readonly Part[];
   readonly moment: Moment | undefined;
-  readonly hasLightBox: boolean;
   /** The case is shown as it stood; the ledger is the one of now and would mislead. */
   readonly readOnly: boolean;
 }
 
 /** Every number that was computed from the case; those that rest on the moment in view come first. */
-export function LedgerPanel({ caseId, ledger, parts, moment, hasLightBox, readOnly }: LedgerPanelOptions) {
+export function LedgerPanel({ caseId, ledger, parts, moment, readOnly }: LedgerPanelOptions) {
   if (readOnly) return <LedgerOfNow />;
   const all = ledger.filter(({ topic }) => topic !== "tooth");
   const told = all.filter(({ refused }) => refused === undefined);
@@ -36,7 +35,7 @@ export function LedgerPanel({ caseId, ledger, parts, moment, hasLightBox, readOn
       {list(here)}
       <Rest name="From the rest of the case" entries={elsewhere} list={list} open={elsewhere.length < 8} />
       <Rest name="Could not be computed; each says why" entries={refused} list={list} open={refused.length < 4} />
-      <WouldFill told={told} hasLightBox={hasLightBox} />
+      <WouldFill told={told} />
     </aside>
   );
 }
@@ -85,17 +84,16 @@ function restsOn(entry: LedgerEntry, moment: Moment, parts: readonly Part[]): bo
 
 interface WouldFillOptions {
   readonly told: readonly LedgerEntry[];
-  readonly hasLightBox: boolean;
 }
 
 /** What the ledger waits for: each line goes once its number stands. */
-function WouldFill({ told, hasLightBox }: WouldFillOptions) {
+function WouldFill({ told }: WouldFillOptions) {
   const has = (topic: string) => told.some((entry) => entry.topic === topic);
   const missing = [
     ...(has("canals") ? [] : ["roots and canals give the code of the tooth's form"]),
-    ...(has("calibrate") || !hasLightBox ? [] : ["a film with a mark of known length gives its scale"]),
-    ...(has("curvature") || !hasLightBox ? [] : ["a canal traced on a film gives its length and its bend"]),
-    ...(has("workingLength") || !hasLightBox ? [] : ["a locator's reading stands beside the length from the film"]),
+    ...(has("calibrate") ? [] : ["a film with a mark of known length gives its scale"]),
+    ...(has("curvature") ? [] : ["a canal traced on a film gives its length and its bend"]),
+    ...(has("workingLength") ? [] : ["a locator's reading stands beside the length from the film"]),
   ];
   if (missing.length === 0) return null;
   return (

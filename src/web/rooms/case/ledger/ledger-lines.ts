@@ -40,6 +40,20 @@ const shown: Readonly<Record<string, readonly Shown[]>> = {
     { at: "accessAngleDeg", name: "Access angle", unit: "°" },
     { at: "totalTurnDeg", name: "All turning", unit: "°" },
   ],
+  lesion: [
+    { at: "largestDiameterMm", name: "Lesion, widest", unit: "mm" },
+    { at: "acrossDiameterMm", name: "Across it", unit: "mm" },
+    { at: "areaMm2", name: "Area", unit: "mm²" },
+    { at: "equivalentDiameterMm", name: "Circle of the same area", unit: "mm" },
+    { at: "apexDistanceMm", name: "From the apex", unit: "mm" },
+  ],
+  twoView: [
+    { at: "hiddenDeg", name: "Hidden by the straight film", unit: "°" },
+    { at: "curvature.pruettDeg", name: "Largest bend in space", unit: "°", interval: "curvature.intervals.pruettDeg" },
+    { at: "lengthMm", name: "Length in space", unit: "mm" },
+    { at: "side", name: "The bend turns to", unit: "" },
+    { at: "liesSide", name: "The canal lies", unit: "" },
+  ],
 };
 
 /** What a value of an output is called, by its topic and place: `Largest bend`, `Largest bend, low end`, `Sequence, root 2`. */

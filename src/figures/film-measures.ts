@@ -29,10 +29,11 @@ const rim = "#0b0a0a";
 /**
  * What was measured on a film, as a drawing to lay over it: its view is the film's own pixels.
  * Takes the film's columns and rows and the measures in pixels; courses take the two pens in turn.
- * Gives lines that grow with the film's width, and labels that stay inside the frame.
+ * Gives lines that grow with the film's longer side, and labels that stay inside the frame.
  */
 export function filmMeasures({ columns, rows, measures }: FilmDrawing): Figure {
-  const unit = columns / 480;
+  // An upright film is shown as high as a broad one is wide: the longer side sets the size of lines and letters.
+  const unit = Math.max(columns, rows) / 480;
   let courses = 0;
   const drawn = measures.map((measure) => {
     const pen = measure.kind === "trace" && courses++ % 2 === 1 ? pens.warm : usualPen(measure);

@@ -42,7 +42,7 @@ function section(page: Page, nameOf: (block: PictureBlock) => string): string {
   const wide = first !== undefined && proportionOf(first) < 0.55;
   const drawn = pictures.map((block) => pictureSource(block, nameOf(block), wide ? "110mm" : "100%")).join("\n\n");
   if (wide || words === "") return `${title}\n\n${drawn}\n\n${words}`;
-  return `#block(breakable: false)[\n${title}\n\n#grid(columns: (66mm, 1fr), column-gutter: 6mm, [${drawn}], [${words}])\n]`;
+  return `#v(0.9em, weak: true)\n#block(breakable: false)[\n${title}\n\n#grid(columns: (66mm, 1fr), column-gutter: 6mm, [${drawn}], [${words}])\n]`;
 }
 
 /** Several pictures three to a row. */

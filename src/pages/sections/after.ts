@@ -1,4 +1,4 @@
-import { type BodyOf, partsOf, thePart } from "../../record/parts.ts";
+import { type BodyOf, type Part, partsOf, thePart } from "../../record/parts.ts";
 import type { CaseSource } from "../case-source.ts";
 import { type Block, type Line, type Page, says } from "../page-model.ts";
 import { dayWords, inWords, sentence } from "../record-words.ts";
@@ -39,9 +39,19 @@ function mishapLines(body: BodyOf<"mishap">): Line[] {
   ];
 }
 
+/** The day of the last visit that filled a canal; recalls are counted from it. */
+function filledOn(parts: readonly Part[]): string | undefined {
+  const filled = partsOf(parts, "visit").filter(({ body }) => body.canals.some(({ state }) => state === "filled"));
+  return filled
+    .map(({ body }) => body.on)
+    .sort()
+    .at(-1);
+}
+
 /** All recalls in one table, and the notes of each. */
 export function recallPages({ parts }: CaseSource): Page[] {
-  const first = thePart(parts, "case")?.body.presentedOn ?? "";
+  const filled = filledOn(parts);
+  const first = filled ?? thePart(parts, "case")?.body.presentedOn ?? "";
   const recalls = partsOf(parts, "recall").sort((a, b) => (a.body.on < b.body.on ? -1 : 1));
   if (recalls.length === 0) return [];
   const notes: Block[] = recalls.flatMap(({ body }) => textBlock(sentence(dayWords(body.on, first)), body.note));
@@ -54,7 +64,7 @@ export function recallPages({ parts }: CaseSource): Page[] {
           kind: "table",
           caption: "Tooth, symptoms and film over time",
           columns: [
-            ["When", 0.14],
+            [filled === undefined ? "When" : "After filling", 0.14],
             ["Tooth", 0.13],
             ["Symptoms", 0.2],
             ["Percussion", 0.14],

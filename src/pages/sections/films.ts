@@ -98,7 +98,7 @@ function scaleLines(film: PartOf<"film">, read: LedgerReader): { kind: "text"; h
   const subject = `calibrate of ${film.id}`;
   const entry = read.entry(subject);
   if (entry?.output === undefined)
-    return { kind: "text", heading: "Scale", lines: [says(entry?.refused?.[0] ?? "The film has no scale")] };
+    return { kind: "text", heading: "Scale", lines: [says("No scale; no lengths are given")] };
   const column = read.number(subject, "mmPerPx.column", 4);
   const relative = read.number(subject, "relativeSigma", 3);
   const line: Line = [

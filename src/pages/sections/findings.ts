@@ -1,8 +1,8 @@
 import { dayOf } from "../../record/facts.ts";
-import { type BodyOf, partsOf } from "../../record/parts.ts";
+import { type BodyOf, partsOf, thePart } from "../../record/parts.ts";
 import type { CaseSource } from "../case-source.ts";
 import { type Block, type Line, type Page, says } from "../page-model.ts";
-import { inWords, sentence } from "../record-words.ts";
+import { dayWords, inWords, sentence } from "../record-words.ts";
 
 type Findings = BodyOf<"findings">;
 type Tested = Findings["teeth"][number];
@@ -10,17 +10,18 @@ type Tested = Findings["teeth"][number];
 /** Each examination: the tooth beside its controls, what was seen, and what the film shows. */
 export function findingsPages({ parts }: CaseSource): Page[] {
   const sheets = partsOf(parts, "findings").sort((a, b) => ((dayOf(a) ?? "") < (dayOf(b) ?? "") ? -1 : 1));
+  const first = thePart(parts, "case")?.body.presentedOn ?? "";
   return sheets.map(({ body }) => ({
     title: "Findings",
+    subtitle: dayWords(body.takenOn, first),
     on: body.takenOn,
-    blocks: [
-      testTable(body),
-      { kind: "text", heading: "Asked, seen and read", lines: [...asked(body), ...seen(body), ...onFilm(body)] },
-      ...note(body),
-    ],
+    blocks: [testTable(body), ...told([...asked(body), ...seen(body), ...onFilm(body)]), ...note(body)],
     notes: ["A test that was not done stands as not done; it never counts as negative."],
   }));
 }
+
+const told = (lines: Line[]): Block[] =>
+  lines.length === 0 ? [] : [{ kind: "text", heading: "Asked, seen and read", lines }];
 
 function testTable({ teeth }: Findings): Block {
   const share = 0.76 / teeth.length;
@@ -92,27 +93,20 @@ function asked({ history }: Findings): Line[] {
   return [...(yes === "" ? [] : [says(`Reports ${yes}`)]), ...(no === "" ? [] : [says(`Denies ${no}`)])];
 }
 
-function seen({ seen: found }: Findings): Line[] {
+function seen({ seen: read }: Findings): Line[] {
   const parts = [
-    ["swelling", found.swelling],
+    ["swelling", read.swelling],
     [
       "sinus tract",
-      found.sinusTract === "traced" && found.tracedTo !== undefined ? `traced to ${found.tracedTo}` : found.sinusTract,
+      read.sinusTract === "traced" && read.tracedTo !== undefined ? `traced to ${read.tracedTo}` : read.sinusTract,
     ],
-    ["caries", found.caries],
-    ["crack", found.crack],
-    ["restoration", found.restoration],
+    ["caries", read.caries],
+    ["crack", read.crack],
+    ["restoration", read.restoration],
   ];
-  return [
-    says(
-      sentence(
-        parts
-          .filter(([, value]) => value !== "" && value !== "notDone")
-          .map(([name, value]) => `${name} ${inWords(value ?? "")}`)
-          .join("; "),
-      ),
-    ),
-  ];
+  const found = parts.filter(([, value]) => value !== "" && value !== "notDone");
+  if (found.length === 0) return [];
+  return [says(sentence(found.map(([name, value]) => `${name} ${inWords(value ?? "")}`).join("; ")))];
 }
 
 function onFilm({ onFilm: read }: Findings): Line[] {
@@ -132,14 +126,8 @@ function onFilm({ onFilm: read }: Findings): Line[] {
     ["apex", inWords(read.apex)],
     ["earlier filling", filling],
   ];
-  return [
-    says(
-      `On the film: ${parts
-        .filter(([, value]) => value !== "not done")
-        .map(([name, value]) => `${name} ${value}`)
-        .join("; ")}`,
-    ),
-  ];
+  const done = parts.filter(([, value]) => value !== "not done" && value !== "not asked");
+  return done.length === 0 ? [] : [says(`On the film: ${done.map(([name, value]) => `${name} ${value}`).join("; ")}`)];
 }
 
 const note = ({ note: text }: Findings): Block[] =>

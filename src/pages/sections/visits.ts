@@ -3,6 +3,7 @@ import type { CaseSource } from "../case-source.ts";
 import { type LedgerReader, ledgerReader, numberText } from "../ledger-reader.ts";
 import { type Block, type Line, type Page, says, type Table } from "../page-model.ts";
 import { dayWords, inWords, sentence } from "../record-words.ts";
+import { toothFigure } from "../tooth-figure.ts";
 import { textBlock } from "./presenting.ts";
 
 type Visit = BodyOf<"visit">;
@@ -24,6 +25,7 @@ export function visitPages(source: CaseSource): Page[] {
       .filter((piece) => piece !== "")
       .join(", "),
     blocks: [
+      ...emblemOf(source, body.on),
       ...textBlock("Aim", body.aim),
       ...canalTables(body, { parts: source.parts, read }),
       ...sequence(body),
@@ -34,16 +36,22 @@ export function visitPages(source: CaseSource): Page[] {
   }));
 }
 
+/** The tooth as the visit left it. */
+function emblemOf(source: CaseSource, day: string): Block[] {
+  const figure = toothFigure(source, 900, day);
+  return figure === undefined ? [] : [{ kind: "figure", figure, caption: "The canals as the visit left them" }];
+}
+
 /** The canal table of a visit: lengths with their reference point, sizes, filling. */
 export function canalTables(visit: Visit, from: { parts: readonly Part[]; read: LedgerReader }): Table[] {
   if (visit.canals.length === 0) return [];
   const columns = [
-    ["Canal", 0.09],
-    ["State", 0.13],
+    ["Canal", 0.08],
+    ["State", 0.12],
     ["Reference point", 0.17],
-    ["Locator", 0.09],
-    ["Film", 0.17],
-    ["Length", 0.09],
+    ["Locator mm", 0.1],
+    ["Film mm", 0.17],
+    ["Length mm", 0.1],
     ["Shaped to", 0.1],
     ["Filling ends", 0.16],
   ] as const;

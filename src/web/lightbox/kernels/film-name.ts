@@ -3,21 +3,20 @@ import type { PartOf } from "../../../record/parts.ts";
 /** A film as it stands in the case. */
 export type Film = PartOf<"film">;
 
-const purposes: Readonly<Record<Film["body"]["purpose"], string>> = {
-  diagnostic: "straight on",
-  angled: "angled",
-  workingLength: "working length",
-  masterCone: "master cone",
-  final: "filling",
-  recall: "recall",
-  other: "other",
-};
-
 /** The purposes a film can have, each with its name, in the order of a treatment. */
-export const purposeNames = Object.entries(purposes) as readonly [Film["body"]["purpose"], string][];
+export const purposeNames: readonly (readonly [Film["body"]["purpose"], string])[] = [
+  ["diagnostic", "straight on"],
+  ["angled", "angled"],
+  ["workingLength", "working length"],
+  ["masterCone", "master cone"],
+  ["final", "filling"],
+  ["recall", "recall"],
+  ["other", "other"],
+];
+const names: ReadonlyMap<string, string> = new Map(purposeNames);
 
 /** What a film was taken for, in a word or two. */
-export const purposeName = (purpose: Film["body"]["purpose"]): string => purposes[purpose];
+export const purposeName = (purpose: Film["body"]["purpose"]): string => names.get(purpose) ?? purpose;
 
 /** The days from one calendar day to another; below 0 for earlier. */
 export function daysFrom(start: string, day: string): number {

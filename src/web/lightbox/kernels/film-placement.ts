@@ -47,7 +47,8 @@ function orientationMatrix({ quarterTurns, mirrored }: FilmOrientation): readonl
 
 /** The matrix that takes places of the film to places of the pane. */
 export function placementMatrix({ zoom, centre, orientation }: FilmPlacement, pane: PaneSize): Matrix {
-  const [a, b, c, d] = orientationMatrix(orientation).map((part) => part * zoom) as [number, number, number, number];
+  const [across, over, under, down] = orientationMatrix(orientation);
+  const [a, b, c, d] = [across * zoom, over * zoom, under * zoom, down * zoom];
   const e = pane.width / 2 - a * centre.column - c * centre.row;
   const f = pane.height / 2 - b * centre.column - d * centre.row;
   return [a, b, c, d, e, f];

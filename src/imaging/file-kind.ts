@@ -1,6 +1,6 @@
 /** What a file's first bytes show it to be. */
 export type FileKind =
-  | { readonly kind: "dicom" | "png" | "jpeg" }
+  | { readonly kind: "dicom" | "png" | "jpeg" | "tiff" | "bmp" }
   /** A picture of a kind that is not read here, or no picture at all. */
   | { readonly kind: "picture" | "other"; readonly looksLike: string };
 
@@ -18,10 +18,10 @@ const signatures: readonly Signature[] = [
   { at: 128, bytes: ascii("DICM"), is: { kind: "dicom" } },
   { at: 0, bytes: [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a], is: { kind: "png" } },
   { at: 0, bytes: [0xff, 0xd8, 0xff], is: { kind: "jpeg" } },
-  { at: 0, bytes: [0x49, 0x49, 0x2a, 0x00], is: picture("a TIFF picture") },
-  { at: 0, bytes: [0x4d, 0x4d, 0x00, 0x2a], is: picture("a TIFF picture") },
+  { at: 0, bytes: [0x49, 0x49, 0x2a, 0x00], is: { kind: "tiff" } },
+  { at: 0, bytes: [0x4d, 0x4d, 0x00, 0x2a], is: { kind: "tiff" } },
   { at: 0, bytes: ascii("GIF8"), is: picture("a GIF picture") },
-  { at: 0, bytes: ascii("BM"), is: picture("a BMP picture") },
+  { at: 0, bytes: ascii("BM"), is: { kind: "bmp" } },
   { at: 8, bytes: ascii("WEBP"), is: picture("a WebP picture") },
   { at: 4, bytes: ascii("ftyphei"), is: picture("a HEIC picture") },
   { at: 4, bytes: ascii("ftypavif"), is: picture("an AVIF picture") },

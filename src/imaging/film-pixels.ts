@@ -10,7 +10,7 @@ export interface FilmWindow {
 
 /** What a file says about how its film was made; never who it shows. */
 export interface FilmTechnical {
-  readonly sourceFormat: "dicom" | "png" | "jpeg";
+  readonly sourceFormat: "dicom" | "png" | "jpeg" | "tiff" | "bmp";
   /** Distance between rows and between columns at the detector, in mm (Imager Pixel Spacing). */
   readonly detectorSpacingMm?: readonly [row: number, column: number];
   /** Distance between rows and between columns in the plane that the file calls calibrated, in mm (Pixel Spacing). */
@@ -28,7 +28,10 @@ export interface FilmTechnical {
   readonly lossy: boolean;
   /** The EXIF orientation (2..8) that has been applied to the samples; absent where nothing was turned. */
   readonly orientationApplied?: number;
-  /** The file holds a modality table or rescale that is not the identity; the samples are as stored, before it. */
+  /**
+   * The file holds a modality table, which the samples have gone through, or a rescale that is not the identity, before
+   * which they are as stored: a table says what grey is, a rescale only what unit it has.
+   */
   readonly modalityLut?: "table" | "rescale";
 }
 

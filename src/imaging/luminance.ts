@@ -12,15 +12,43 @@ export interface ColourLayout {
   readonly apart: number;
 }
 
+/** What one grey is made of three components. */
+type ToGrey = (first: number, second: number, third: number) => number;
+
 /**
  * The luminance of a whole picture.
- * Takes components (any unsigned range up to 16 bits), how they are laid out, and how many pixels there are.
+ * Takes components (any unsigned range up to 16 bits), how they are laid out, how many pixels there are, and how three
+ * components make one grey; red, green and blue where nothing else is said.
  * Gives one sample a pixel, in the range of the components.
  */
-export function luminanceOf(components: ArrayLike<number>, layout: ColourLayout, pixels: number): Uint16Array {
+export function luminanceOf(
+  components: ArrayLike<number>,
+  layout: ColourLayout,
+  pixels: number,
+  toGrey: ToGrey = luminance,
+): Uint16Array {
   const { step, apart } = layout;
   const samples = new Uint16Array(pixels);
   for (let pixel = 0, at = 0; pixel < pixels; pixel++, at += step)
-    samples[pixel] = luminance(components[at] ?? 0, components[at + apart] ?? 0, components[at + 2 * apart] ?? 0);
+    samples[pixel] = toGrey(components[at] ?? 0, components[at + apart] ?? 0, components[at + 2 * apart] ?? 0);
   return samples;
+}
+
+/**
+ * The luminance of a colour that is written as brightness and two differences of colour (full range).
+ * Takes the bits of a sample. Gives a function of brightness, blue and red difference that gives a number of that range.
+ * @source DICOM PS3.3 C.7.6.3.1.2, YBR_FULL: the matrix of ITU-R BT.601, here inverted (memory)
+ */
+export function luminanceOfYbr(bits: number): ToGrey {
+  const middle = 2 ** (bits - 1);
+  const largest = 2 ** bits - 1;
+  const within = (value: number) => Math.max(0, Math.min(largest, Math.round(value)));
+  return (brightness, blueDifference, redDifference) => {
+    const [blue, red] = [blueDifference - middle, redDifference - middle];
+    return luminance(
+      within(brightness + 1.402 * red),
+      within(brightness - 0.344136 * blue - 0.714136 * red),
+      within(brightness + 1.772 * blue),
+    );
+  };
 }

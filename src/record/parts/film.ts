@@ -14,7 +14,7 @@ const box = z.strictObject({
 
 /** What the file said about itself, less anything about a person. */
 const technical = z.strictObject({
-  sourceFormat: z.enum(["dicom", "png", "jpeg"]),
+  sourceFormat: z.enum(["dicom", "png", "jpeg", "tiff", "bmp"]),
   sourceSha256: z
     .string()
     .regex(/^[0-9a-f]{64}$/)

@@ -1,17 +1,27 @@
 import type { DataSet, Element } from "dicom-parser";
-import type { SampleLayout } from "./dicom-samples.ts";
-import { dicomSyntaxOf } from "./dicom-syntax.ts";
-import { checkDeclaredSize, type FilmLimits } from "./film-limits.ts";
-import type { ColourLayout } from "./luminance.ts";
-import { refuseFile } from "./refuse-file.ts";
+import { checkDeclaredSize, type FilmLimits } from "../film-limits.ts";
+import { refuseFile } from "../refuse-file.ts";
+import type { StoredBits } from "./dicom-samples.ts";
+import { type DicomSyntax, dicomSyntaxOf } from "./dicom-syntax.ts";
+import { truncatedPicture } from "./truncated-picture.ts";
+
+/** What the numbers of a pixel are. */
+export type DicomColours = "MONOCHROME1" | "MONOCHROME2" | "PALETTE" | "RGB" | "YBR" | "YBR_422";
 
 /** The picture that a DICOM data set declares, checked against the bytes that are there. */
-export interface DicomPicture extends SampleLayout {
+export interface DicomPicture extends StoredBits {
   readonly columns: number;
   readonly rows: number;
-  readonly photometric: "MONOCHROME1" | "MONOCHROME2" | "RGB";
-  /** How the three components lie, for RGB. */
-  readonly colour?: ColourLayout;
+  readonly photometric: DicomColours;
+  readonly perPixel: 1 | 3;
+  /** The components stand one after the other, in pixels that are not packed. */
+  readonly apart: boolean;
+  readonly syntax: DicomSyntax;
+  readonly bitsAllocated: 8 | 16;
+  /** Where the pixel data begin in the data set's bytes. */
+  readonly from: number;
+  /** 8-bit samples written as 16-bit words of a big-endian file stand in exchanged pairs. */
+  readonly exchangedPairs: boolean;
 }
 
 /**
@@ -27,20 +37,20 @@ export function dicomPictureOf(dataSet: DataSet, name: string, limits: FilmLimit
   if (pixels === undefined) throw withoutPixels(dataSet, name, limits);
   const size = { columns: dataSet.uint16("x00280011") ?? 0, rows: dataSet.uint16("x00280010") ?? 0 };
   checkDeclaredSize(name, size, limits);
-  const photometric = photometricOrRefuse(dataSet, name);
+  const colours = coloursOrRefuse(dataSet, syntax, name);
   const bits = bitsOrRefuse(dataSet, name);
-  const count = size.columns * size.rows * (photometric === "RGB" ? 3 : 1);
-  checkPixelBytes(dataSet, pixels, (count * bits.bitsAllocated) / 8, name);
+  if (syntax.packing === "none") {
+    const samples = size.columns * size.rows * (colours.photometric === "YBR_422" ? 2 : colours.perPixel);
+    checkPixelBytes(dataSet, pixels, (samples * bits.bitsAllocated) / 8, name);
+  }
   return {
     ...size,
     ...bits,
-    photometric,
-    count,
-    bytes: dataSet.byteArray,
+    ...colours,
+    syntax,
+    apart: dataSet.uint16("x00280006") === 1,
     from: pixels.dataOffset,
-    littleEndian: syntax.littleEndian,
     exchangedPairs: !syntax.littleEndian && bits.bitsAllocated === 8 && pixels.vr === "OW",
-    ...(photometric === "RGB" ? { colour: colourLayoutOf(dataSet, size.columns * size.rows) } : {}),
   };
 }
 
@@ -67,49 +77,56 @@ function withoutPixels(dataSet: DataSet, name: string, limits: FilmLimits): Erro
   checkDeclaredSize(name, { columns: size.columns, rows: size.rows }, limits);
   const bytesEach = (dataSet.uint16("x00280100") ?? 16) / 8;
   const expectedBytes = size.columns * size.rows * bytesEach * (dataSet.uint16("x00280002") ?? 1);
-  return truncated(name, expectedBytes, 0);
+  return truncatedPicture(name, expectedBytes, 0);
 }
 
-function truncated(name: string, expectedBytes: number, foundBytes: number): Error {
-  return refuseFile(name, {
-    code: "file.truncated",
-    state: `its picture ends early: ${expectedBytes} bytes are needed and ${foundBytes} are there; copy it again`,
-    facts: { expectedBytes, foundBytes },
-  });
-}
-
-function syntaxOrRefuse(dataSet: DataSet, name: string): { readonly littleEndian: boolean } {
+function syntaxOrRefuse(dataSet: DataSet, name: string): DicomSyntax {
   const syntax = dicomSyntaxOf(dataSet.string("x00020010")?.trim() ?? "");
-  if ("littleEndian" in syntax) return syntax;
+  if (!("notRead" in syntax)) return syntax;
   throw refuseFile(name, {
     code: "file.unsupported",
-    state: `its pixels are packed as ${syntax.notRead}, and compressed DICOM is not read yet; export it uncompressed`,
+    state: `its pixels are packed as ${syntax.notRead}, which is not read; export it uncompressed`,
     facts: { syntax: syntax.notRead },
   });
 }
 
-function photometricOrRefuse(dataSet: DataSet, name: string): DicomPicture["photometric"] {
+/** What the colours of a pixel can be called, and for "YBR_RCT" and "YBR_ICT" what JPEG 2000 makes of them. */
+const coloursByName: Readonly<Record<string, Pick<DicomPicture, "photometric" | "perPixel">>> = {
+  MONOCHROME1: { photometric: "MONOCHROME1", perPixel: 1 },
+  MONOCHROME2: { photometric: "MONOCHROME2", perPixel: 1 },
+  "PALETTE COLOR": { photometric: "PALETTE", perPixel: 1 },
+  RGB: { photometric: "RGB", perPixel: 3 },
+  YBR_FULL: { photometric: "YBR", perPixel: 3 },
+  YBR_FULL_422: { photometric: "YBR_422", perPixel: 3 },
+  YBR_RCT: { photometric: "RGB", perPixel: 3 },
+  YBR_ICT: { photometric: "RGB", perPixel: 3 },
+};
+
+function coloursOrRefuse(
+  dataSet: DataSet,
+  { packing }: DicomSyntax,
+  name: string,
+): Pick<DicomPicture, "photometric" | "perPixel"> {
   const frames = Number(dataSet.string("x00280008") ?? "1");
   if (frames > 1)
     throw refuseFile(name, {
       code: "file.unsupported",
-      state: `it holds ${frames} frames, and films of several frames are not read yet; export one frame`,
+      state: `it holds ${frames} frames, and films of one frame are read; export the frame that shows the tooth`,
       facts: { frames },
     });
   const photometric = dataSet.string("x00280004")?.trim() ?? "";
-  const perPixel = dataSet.uint16("x00280002") ?? 1;
-  if ((photometric === "MONOCHROME1" || photometric === "MONOCHROME2") && perPixel === 1) return photometric;
-  if (photometric === "RGB" && perPixel === 3) return photometric;
+  const samplesPerPixel = dataSet.uint16("x00280002") ?? 1;
+  const found = Object.hasOwn(coloursByName, photometric) ? coloursByName[photometric] : undefined;
+  const onlyUnpacked = /_(RCT|ICT)$/.test(photometric) && packing !== "jpeg2000";
+  if (found?.perPixel === samplesPerPixel && !onlyUnpacked) return found;
   throw refuseFile(name, {
     code: "file.unsupported",
-    state: `its colours are written as "${photometric.slice(0, 16)}" with ${perPixel} a pixel, which is not read; export it in grey`,
-    facts: { samplesPerPixel: perPixel },
+    state: `its colours are written as "${photometric.slice(0, 16)}" with ${samplesPerPixel} a pixel, which is not read; export it in grey`,
+    facts: { samplesPerPixel },
   });
 }
 
-type Bits = Pick<SampleLayout, "bitsAllocated" | "bitsStored" | "highBit" | "signed">;
-
-function bitsOrRefuse(dataSet: DataSet, name: string): Bits {
+function bitsOrRefuse(dataSet: DataSet, name: string): StoredBits & Pick<DicomPicture, "bitsAllocated"> {
   const bitsAllocated = dataSet.uint16("x00280100") ?? 16;
   if (bitsAllocated !== 8 && bitsAllocated !== 16)
     throw refuseFile(name, {
@@ -128,7 +145,7 @@ function bitsOrRefuse(dataSet: DataSet, name: string): Bits {
 
 function checkPixelBytes(dataSet: DataSet, pixels: Element, expectedBytes: number, name: string): void {
   const foundBytes = dataSet.byteArray.length - pixels.dataOffset;
-  if (foundBytes < Math.min(expectedBytes, pixels.length)) throw truncated(name, expectedBytes, foundBytes);
+  if (foundBytes < Math.min(expectedBytes, pixels.length)) throw truncatedPicture(name, expectedBytes, foundBytes);
   // An odd number of bytes is filled up with one.
   const declaredBytes = pixels.length;
   if (declaredBytes === expectedBytes || declaredBytes === expectedBytes + 1) return;
@@ -137,8 +154,4 @@ function checkPixelBytes(dataSet: DataSet, pixels: Element, expectedBytes: numbe
     state: `its size needs ${expectedBytes} bytes of picture and it declares ${declaredBytes}; export the film again`,
     facts: { expectedBytes, declaredBytes },
   });
-}
-
-function colourLayoutOf(dataSet: DataSet, pixels: number): ColourLayout {
-  return dataSet.uint16("x00280006") === 1 ? { step: 1, apart: pixels } : { step: 3, apart: 1 };
 }

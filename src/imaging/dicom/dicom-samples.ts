@@ -1,13 +1,17 @@
+/** Which bits of a cell hold the sample. */
+export interface StoredBits {
+  readonly bitsStored: number;
+  readonly highBit: number;
+  readonly signed: boolean;
+}
+
 /** Where the samples of a DICOM picture lie and how they are written. */
-export interface SampleLayout {
+export interface SampleLayout extends StoredBits {
   readonly bytes: Uint8Array;
   /** Where the first sample begins. */
   readonly from: number;
   readonly count: number;
-  readonly bitsAllocated: 8 | 16;
-  readonly bitsStored: number;
-  readonly highBit: number;
-  readonly signed: boolean;
+  readonly bytesEach: 1 | 2;
   readonly littleEndian: boolean;
   /** 8-bit samples written as 16-bit words of a big-endian file stand in exchanged pairs. */
   readonly exchangedPairs: boolean;
@@ -29,7 +33,7 @@ export function dicomSamplesOf(layout: SampleLayout): Uint16Array {
   const pair = layout.exchangedPairs ? 1 : 0;
   for (let index = 0; index < samples.length; index++) {
     const cell =
-      layout.bitsAllocated === 8
+      layout.bytesEach === 1
         ? (bytes[from + (index ^ pair)] ?? 0)
         : (bytes[from + 2 * index + low] ?? 0) | ((bytes[from + 2 * index + 1 - low] ?? 0) << 8);
     samples[index] = ((cell >> shift) & mask) ^ sign;

@@ -1,0 +1,69 @@
+import dicomParser, { type DataSet } from "dicom-parser";
+import { Refusal } from "../../core/refusal.ts";
+import type { FilmLimits } from "../film-limits.ts";
+import type { FilmPixels } from "../film-pixels.ts";
+import { InflatedTooLarge, inflateWithin } from "../inflate-within.ts";
+import { readOrRefuse, refuseFile } from "../refuse-file.ts";
+import { dicomCellsOf } from "./dicom-cells.ts";
+import { dicomFilmOf } from "./dicom-film.ts";
+import { dicomPictureOf, endsInHeader } from "./dicom-picture.ts";
+import type { UnpackingFrame } from "./packed-frame.ts";
+
+/**
+ * The film in a DICOM file: uncompressed (little or big endian, deflated), run-length packed, JPEG (baseline, extended,
+ * lossless), JPEG-LS or JPEG 2000; 8 or 16 bits allocated, 1 to 16 stored, signed or not; grey, palette or colour; one
+ * frame, in one fragment or several.
+ * Takes the file's bytes, and what it is decoded for.
+ * Gives the samples, and what the file says of how it was made. They are as stored, before any window; a modality table
+ * alone has been applied. No attribute of the patient is read.
+ * @throws Refusal `file.damaged`, `file.truncated`, `file.impossibleSize`, `file.unsupported`, `file.tooLarge`.
+ */
+export async function decodeDicom(bytes: Uint8Array, about: UnpackingFrame): Promise<FilmPixels> {
+  const { name, limits } = about;
+  try {
+    const dataSet = readOrRefuse(name, damaged, () => parsed(bytes, name, limits));
+    const picture = readOrRefuse(name, damaged, () => dicomPictureOf(dataSet, name, limits));
+    const cells = await dicomCellsOf(dataSet.byteArray, picture, about);
+    return readOrRefuse(name, damaged, () => dicomFilmOf({ dataSet, picture, cells, name }));
+  } catch (refusal) {
+    // The parser says only in words that it ran off the end.
+    if (refusal instanceof Refusal && refusal.cause instanceof Error && ranOff.test(refusal.cause.message))
+      throw endsInHeader(name, bytes.length, refusal.cause);
+    throw refusal;
+  }
+}
+
+const damaged = { code: "file.damaged", state: "its DICOM data are damaged; export the film again" } as const;
+const ranOff = /past end|overread|overrun|cannot be greater than or equal to/;
+const pixelData = "x7fe00010";
+
+function parsed(bytes: Uint8Array, name: string, limits: FilmLimits): DataSet {
+  return dicomParser.parseDicom(bytes, {
+    untilTag: pixelData,
+    inflater: (packed, position) => unpacked(packed, position, { name, limits }),
+  });
+}
+
+/** The whole file with its data set unpacked, as the parser wants it. */
+function unpacked(
+  bytes: Uint8Array,
+  position: number,
+  { name, limits }: { name: string; limits: FilmLimits },
+): Uint8Array {
+  const parts = [bytes.subarray(0, position)];
+  try {
+    const packed = [bytes.subarray(position)];
+    inflateWithin(packed, { format: "raw", limit: limits.maxBytes, take: (part) => parts.push(part) });
+  } catch (cause) {
+    if (!(cause instanceof InflatedTooLarge)) throw cause;
+    const state = `unpacked it has more than ${limits.maxBytes} bytes, which is the limit`;
+    throw refuseFile(name, { code: "file.tooLarge", state, facts: { limit: limits.maxBytes }, cause });
+  }
+  const whole = new Uint8Array(parts.reduce((sum, part) => sum + part.length, 0));
+  let at = 0;
+  for (const part of parts) {
+    whole.set(part, at);
+    at += part.length;
+  }
+  return whole;
+}

@@ -44,11 +44,12 @@ export function byPointer(page: Page): Hand {
       await press(tool(/^trace/));
       const last = anchors.length - 1;
       for (const [index, spot] of anchors.entries()) await pressFilm(spot, index === last ? 2 : 1);
-      await press(
-        page
-          .getByRole("dialog", { name: "Which canal is this?" })
-          .getByRole("button", { name: new RegExp(`^${canal}\\b`) }),
-      );
+      const asking = page.getByRole("dialog", { name: "Which canal is this?" });
+      await asking.waitFor();
+      const offered = asking.getByRole("button", { name: new RegExp(`^${canal}\\b`) });
+      if ((await offered.count()) > 0) return press(offered);
+      await asking.getByLabel("Another name").fill(canal);
+      await press(asking.getByRole("button", { name: "Name it" }));
     },
     moveAnchor: async (from, to) => {
       const [start, end] = [await onScreen(page, from), await onScreen(page, to)];

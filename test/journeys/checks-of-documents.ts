@@ -6,7 +6,7 @@ import type { SavedDocument } from "./first-case-story.ts";
 import { type CheckedNumber, numbersOfDocument } from "./numbers-of-document.ts";
 
 /** Where the rule over a slide's footer and the footer itself stand, in points. */
-const footer = { lowest: 6.95 * 72, from: 6.98 * 72 } as const;
+export const footer = { lowest: 6.95 * 72, from: 6.98 * 72 } as const;
 
 /** A deck opened again: its pages in order, its pictures, nothing empty, nothing over an edge; gives its slides. */
 export function checkDeck(deck: SavedDocument, titles: readonly string[]): readonly DeckSlide[] {

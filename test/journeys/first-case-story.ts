@@ -24,13 +24,17 @@ export async function nameYourself(hand: Hand): Promise<void> {
   await page.getByRole("heading", { name: "Logbook" }).waitFor();
 }
 
-/** Begins a case of an upper right central incisor, written as the person is used to; gives its id. */
-export async function beginCase(hand: Hand, toothAsWritten: string): Promise<string> {
+/** Begins a case of a tooth, written as the person is used to; the page reads it back by its name. Gives the case's id. */
+export async function beginCase(
+  hand: Hand,
+  toothAsWritten: string,
+  name = "upper right central incisor",
+): Promise<string> {
   const { page } = hand;
   await hand.press(page.getByRole("button", { name: "New case" }).first());
   const dialog = page.getByRole("dialog", { name: "New case" });
   await hand.write(dialog.getByLabel("Tooth, as you write it"), toothAsWritten);
-  const reading = dialog.getByText("upper right central incisor").first();
+  const reading = dialog.getByText(name).first();
   await reading.waitFor();
   await hand.write(dialog.getByLabel("Pseudonym, never a name"), "P-0811");
   await hand.write(dialog.getByLabel("Year of birth"), "1988");
@@ -44,7 +48,10 @@ export async function beginCase(hand: Hand, toothAsWritten: string): Promise<str
 /** Writes why she came, what the tests said and the diagnosis, and notes the usual form of roots and canals. */
 export async function examine(hand: Hand): Promise<void> {
   const { page } = hand;
-  await hand.write(page.getByLabel("Complaint, in the patient's words"), "The front tooth has gone dark.");
+  await hand.write(
+    page.getByRole("textbox", { name: "Complaint, in the patient's words" }),
+    "The front tooth has gone dark.",
+  );
   await recorded(page);
 
   await hand.addMoment("Findings");
@@ -168,7 +175,7 @@ export async function moveOnePoint(hand: Hand, bench: BenchInBrowser, caseId: st
 
 /** Goes from the light box back to the case. */
 export async function backToCase(hand: Hand): Promise<void> {
-  await hand.press(hand.page.getByRole("link", { name: /first treatment/ }));
+  await hand.press(hand.page.getByRole("link", { name: "Case", exact: true }));
   await hand.page.getByRole("navigation", { name: "Moments of the case" }).waitFor();
 }
 

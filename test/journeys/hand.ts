@@ -55,15 +55,19 @@ export async function filmIsOpen(page: Page): Promise<void> {
   await filmOnBox(page).locator("canvas").waitFor();
 }
 
-/** Where a place of the film is on the screen: the drawing over the film carries the film's own pixels. */
-export async function onScreen(page: Page, [u, v]: FilmSpot): Promise<{ x: number; y: number }> {
-  return filmOnBox(page)
+/** Where a place of the film on the box is on the screen. */
+export const onScreen = (page: Page, spot: FilmSpot): Promise<{ x: number; y: number }> =>
+  onDrawing(filmOnBox(page), spot);
+
+/** Where a place of a picture is on the screen: the drawing over the picture carries the picture's own pixels. */
+export async function onDrawing(picture: Locator, [u, v]: FilmSpot): Promise<{ x: number; y: number }> {
+  return picture
     .locator("svg g")
     .first()
     .evaluate(
       (group, [column, row]) => {
         const matrix = group instanceof SVGGraphicsElement ? group.getScreenCTM() : null;
-        if (matrix === null) throw new Error("nothing is drawn over the film");
+        if (matrix === null) throw new Error("nothing is drawn over the picture");
         const { x, y } = new DOMPoint(column, row).matrixTransform(matrix);
         return { x, y };
       },

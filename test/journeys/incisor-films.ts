@@ -8,8 +8,8 @@ import { root } from "./canalog.ts";
 import { along, axesOf, centreOf, readTriangleMesh, type Spot, type TriangleMesh } from "./triangle-mesh.ts";
 
 /** Where data lies that is tried here and never becomes part of the project. */
-const shared = process.env.CANALOG_SHARED ?? join(root, "..", "shared");
-const meshes = join(shared, "data", "incisor_meshes_gpl2");
+export const sharedData = join(process.env.CANALOG_SHARED ?? join(root, "..", "shared"), "data");
+const meshes = join(sharedData, "incisor_meshes_gpl2");
 
 /** Why the films of the real incisor can't be made here; undefined where they can. */
 export const incisorMissing = existsSync(join(meshes, "pulp.ply"))

@@ -19,8 +19,8 @@ export function cautionsOfWorkingLength(input: WorkingLengthInput, locatorDiffer
   ];
 }
 
-function cautionsOfRatio({ known, sigmaMm }: WorkingLengthInput): string[] {
-  if (known === undefined) return [cautionOfNoKnown()];
+function cautionsOfRatio({ known, sigmaMm, scaledByKnown }: WorkingLengthInput): string[] {
+  if (known === undefined) return scaledByKnown ? [] : [cautionOfNoKnown()];
   const ratio = known.onFilmMm / known.lengthMm;
   const allowance = (2 * sigmaMm) / known.lengthMm;
   if (ratio < likelyRatio.low - allowance)
@@ -43,8 +43,8 @@ function cautionOfNoKnown(): string {
   );
 }
 
-function cautionsOfCurve({ curved, known }: WorkingLengthInput): string[] {
-  if (!curved) return [];
+function cautionsOfCurve({ curved, known, traced }: WorkingLengthInput): string[] {
+  if (!curved || (known === undefined && traced)) return [];
   if (known === undefined)
     return ["The canal is curved: a straight reading is shorter than its course; trace the course, or use two angles"];
   return [

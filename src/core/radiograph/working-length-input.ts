@@ -21,6 +21,14 @@ export const workingLengthInput = z.strictObject({
     .optional()
     .describe("How far short of the radiographic apex to stop; 0.5 unless the apex is open or resorbed."),
   locatorMm: length.optional().describe("The apex locator's reading from the same reference point."),
+  scaledByKnown: z
+    .boolean()
+    .default(false)
+    .describe("The film's scale came from an instrument of known length on it: the ratio is in canalOnFilmMm already."),
+  traced: z
+    .boolean()
+    .default(false)
+    .describe("canalOnFilmMm follows the canal's course, and is not a straight reading."),
   curved: z.boolean().default(false).describe("The instrument or canal is curved on the film."),
   openApex: z.boolean().default(false),
   apicalResorption: z.boolean().default(false),

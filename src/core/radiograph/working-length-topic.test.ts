@@ -77,6 +77,16 @@ describe("workingLength", () => {
     expect(workingLength({ ...worked, curved: false }).cautions).toEqual([]);
   });
 
+  it("C4, C7: a scale from an instrument on the film, and a traced course, take their cautions away and change no number", () => {
+    const plain = workingLength({ canalOnFilmMm: 20, curved: true });
+    const known = workingLength({ canalOnFilmMm: 20, curved: true, scaledByKnown: true });
+    const both = workingLength({ canalOnFilmMm: 20, curved: true, scaledByKnown: true, traced: true });
+    expect(plain.cautions[0]).toContain("No instrument of known length");
+    expect(known.cautions).toEqual([expect.stringContaining("shorter than its course")]);
+    expect(both.cautions).toEqual([]);
+    expect([known.radiographicMm, both.recommendedMm]).toEqual([plain.radiographicMm, plain.recommendedMm]);
+  });
+
   it("C8: sets the locator beside it, and cautions over 1.0 mm", () => {
     const film = { canalOnFilmMm: 21, known: { lengthMm: 20, onFilmMm: 20 } };
     expect(workingLength({ ...film, locatorMm: 20.4 }).locatorDifferenceMm).toBeCloseTo(-0.6, 9);

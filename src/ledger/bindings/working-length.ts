@@ -17,6 +17,15 @@ export const workingLengthBinding: Binding = {
     ),
 };
 
+const scale = z.object({ used: z.string() });
+
+/** Whether the film's scale came from a known length marked on it, and where that stands. */
+function scaleOf(film: string, { earlier }: BindingContext): { byKnown: boolean; record: string } {
+  const found = earlier(`calibrate of ${film}`);
+  if (found === undefined) return { byKnown: false, record: film };
+  return { byKnown: scale.parse(found.output).used === "knownLength", record: `ledger/${found.entryId}/used` };
+}
+
 /** A working length is counted from the reference point; a course from the orifice says nothing about it. */
 function fromReferencePoint({ body }: MarkOf<"trace">, film: PartOf<"film">): boolean {
   const lengthFilm = film.body.purpose === "workingLength" || film.body.purpose === "masterCone";
@@ -46,6 +55,7 @@ function lengthOf({ id, body }: MarkOf<"trace">, film: PartOf<"film">, context: 
   const spread = measured.intervals.lengthMm;
   const locator = locatorOf(context.parts, body.canal, film);
   const apex = apexOf(context.parts);
+  const filmScale = scaleOf(film.id, context);
   const fromCourse = (field: string): string => `ledger/${found.entryId}/${field}`;
   return {
     subject,
@@ -53,6 +63,8 @@ function lengthOf({ id, body }: MarkOf<"trace">, film: PartOf<"film">, context: 
       canalOnFilmMm: measured.lengthMm,
       ...(spread === undefined ? {} : { sigmaMm: (spread.high - spread.low) / deviationsIn95 }),
       ...(apex.open ? {} : { stopShortMm: context.settings.stopShortMm }),
+      scaledByKnown: filmScale.byKnown,
+      traced: true,
       curved: (measured.pruettDeg ?? 0) >= straightBelowDeg,
       openApex: apex.open,
       ...(locator === undefined ? {} : { locatorMm: locator.mm }),
@@ -61,6 +73,8 @@ function lengthOf({ id, body }: MarkOf<"trace">, film: PartOf<"film">, context: 
       { input: "canalOnFilmMm", record: fromCourse("lengthMm") },
       { input: "sigmaMm", record: fromCourse("intervals.lengthMm") },
       { input: "curved", record: fromCourse("pruettDeg") },
+      { input: "scaledByKnown", record: filmScale.record },
+      { input: "traced", record: `${id}/shape` },
       ...(apex.open ? [] : [{ input: "stopShortMm", record: "settings/stopShortMm" }]),
       ...apex.paths,
       ...(locator === undefined ? [] : [{ input: "locatorMm", record: locator.record }]),

@@ -76,6 +76,16 @@ describe("every room", () => {
         expect(tooWide, "the page scrolls sideways").toBe(false);
       });
 
+  it("would be found at fault with a button that has no name and one that Tab can't reach", async () => {
+    const { page } = bench;
+    await page.goto("/about");
+    await page.getByRole("heading").first().waitFor();
+    await page.evaluate(() => document.querySelector("main")?.append(document.createElement("button")));
+    expect(await violations(page)).toEqual([expect.stringMatching(/^button-name: /)]);
+    await page.evaluate(() => document.querySelector("main > button:last-child")?.setAttribute("tabindex", "-1"));
+    expect(await outOfReach(page)).toHaveLength(1);
+  });
+
   it("has every control in reach of the keyboard", async () => {
     const { page } = bench;
     await page.setViewportSize(sizes[0]);
@@ -94,7 +104,7 @@ async function caseIsDrawn(page: Page): Promise<void> {
 
 async function openMoment(page: Page, name: RegExp): Promise<void> {
   await caseIsDrawn(page);
-  await page.getByRole("navigation", { name: "Moments of the case" }).getByRole("link", { name }).click();
+  await page.getByRole("navigation", { name: "Moments of the case" }).getByRole("link", { name }).first().click();
   await caseIsDrawn(page);
 }
 

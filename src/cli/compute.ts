@@ -4,6 +4,7 @@ import { refusalOutcome } from "../core/refusal-outcome.ts";
 import { answer, type Topic } from "../core/topic.ts";
 import { topicNamed, topics } from "../core/topics.ts";
 import { computeInput, type InputStream } from "./compute-input.ts";
+import { answerOfFilms, filmTopicOf } from "./compute-input-films.ts";
 
 /** What was asked on the command line: a topic, or one of the two looks into the register. */
 export interface ComputeAsked {
@@ -40,8 +41,14 @@ async function told(asked: ComputeAsked, stdin: InputStream): Promise<string> {
   if (asked.list === true) return listOfTopics();
   if (asked.topic === undefined) throw new Refusal("topic.unknown", `Cannot compute: no topic is named; use ${usage}`);
   const topic = topicNamed(asked.topic);
-  const shown = asked.schema === true ? schemasOf(topic) : answer(topic, await computeInput(stdin));
+  const shown = asked.schema === true ? await schemasOf(topic) : await answerTo(topic, stdin);
   return JSON.stringify(shown, null, 2);
+}
+
+async function answerTo(topic: Topic, stdin: InputStream): Promise<unknown> {
+  const input = await computeInput(stdin);
+  const films = await filmTopicOf(topic);
+  return films === undefined ? answer(topic, input) : answerOfFilms(films, input);
 }
 
 function listOfTopics(): string {
@@ -49,13 +56,16 @@ function listOfTopics(): string {
   return topics.map(({ name, summary }) => `${name.padEnd(width)}  ${summary}`).join("\n");
 }
 
-/** The JSON Schemas of a topic's input, as it may be written, and of its output, as it is given. */
-const schemasOf = ({ name, version, input, output }: Topic) => ({
-  topic: name,
-  version,
-  input: z.toJSONSchema(input, { io: "input" }),
-  output: z.toJSONSchema(output, { io: "output" }),
-});
+/** The JSON Schemas of a topic's input, as it may be written on the shell, and of its output, as it is given there. */
+async function schemasOf(topic: Topic) {
+  const { input, output } = (await filmTopicOf(topic)) ?? topic;
+  return {
+    topic: topic.name,
+    version: topic.version,
+    input: z.toJSONSchema(input, { io: "input" }),
+    output: z.toJSONSchema(output, { io: "output" }),
+  };
+}
 
 function linesOf(thrown: unknown): string[] {
   if (!(thrown instanceof Refusal))

@@ -15,6 +15,8 @@ export interface Topic<Input extends z.ZodType = z.ZodType, Output extends z.Zod
   readonly output: Output;
   readonly compute: (input: z.infer<Input>) => z.infer<Output>;
   readonly sources: readonly Source[];
+  /** Set where no case asks it, because its input holds pixels and the record holds none; absent: the ledger asks it. */
+  readonly asked?: "onTheShell";
 }
 
 /** A topic with its types checked against each other and then forgotten, so that topics can stand in one list. */

@@ -1,0 +1,13 @@
+// `npm run bench`: how long a person waits, as a table. It judges nothing and fails no build.
+import { join } from "node:path";
+import { ensureBuilt } from "./built.mjs";
+import { ensureDebianPackages } from "./debian-packages.mjs";
+import { ensureInstalled } from "./installed.mjs";
+import { root } from "./root.mjs";
+
+ensureInstalled("all");
+ensureDebianPackages();
+await ensureBuilt();
+const { runnerImport } = await import("vite");
+const { module } = await runnerImport(join(root, "bench/bench.ts"), { root, configFile: false, logLevel: "error" });
+await module.bench();

@@ -1,6 +1,8 @@
 import { lazy, Suspense, useState } from "react";
 import { Route, Switch } from "wouter";
 import { NothingHere } from "./parts/nothing-here.tsx";
+import { Opening } from "./parts/opening.tsx";
+import { RoomBoundary } from "./parts/room-boundary.tsx";
 import { SayRefusal } from "./parts/say-refusal.tsx";
 import { ShortcutSheet } from "./parts/shortcut-sheet.tsx";
 import { useShortcut } from "./parts/shortcuts.ts";
@@ -26,13 +28,20 @@ export function App() {
   const [sheet, setSheet] = useState(false);
   useShortcut("?", "Everywhere", "This sheet", () => setSheet(true));
   if (settings.error) return <SayRefusal of={settings.error} retry={() => void settings.refetch()} whole />;
-  if (settings.data === undefined) return <main aria-busy="true" />;
-  if (settings.data.who === "") return <FirstStart settings={settings.data} />;
+  if (settings.data === undefined) return <Opening />;
+  if (settings.data.who === "")
+    return (
+      <RoomBoundary>
+        <FirstStart settings={settings.data} />
+      </RoomBoundary>
+    );
   return (
     <>
-      <Suspense fallback={<main aria-busy="true" />}>
-        <Rooms />
-      </Suspense>
+      <RoomBoundary>
+        <Suspense fallback={<Opening />}>
+          <Rooms />
+        </Suspense>
+      </RoomBoundary>
       {sheet && <ShortcutSheet close={() => setSheet(false)} />}
     </>
   );

@@ -1,4 +1,5 @@
 import { type ReactNode, useEffect, useId, useRef } from "react";
+import { useGround } from "./ground.ts";
 import "./dialog.css";
 
 interface DialogOptions {
@@ -15,6 +16,7 @@ interface DialogOptions {
 export function Dialog({ title, close, place = "middle", wide = false, children }: DialogOptions) {
   const element = useRef<HTMLDialogElement>(null);
   const heading = useId();
+  const ground = useGround();
   useEffect(() => {
     const dialog = element.current;
     const before = document.activeElement;
@@ -29,6 +31,7 @@ export function Dialog({ title, close, place = "middle", wide = false, children 
       ref={element}
       className={`dialog dialog-${place}`}
       data-wide={wide}
+      data-room={ground}
       aria-labelledby={heading}
       onCancel={(event) => {
         event.preventDefault();

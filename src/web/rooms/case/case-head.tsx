@@ -4,6 +4,7 @@ import { Button } from "../../parts/button.tsx";
 import { today } from "../../parts/days-in-words.ts";
 import { DemoMark } from "../../parts/demo-mark.tsx";
 import { PageHead } from "../../parts/page-head.tsx";
+import { TakeBack } from "../../parts/take-back.tsx";
 import { useSettings, useTeeth } from "../../record/readings.ts";
 import type { SaveState } from "../../record/save-queue.ts";
 import { patientInWords, treatmentWords, wordFor } from "../../words/case-words.ts";
@@ -28,10 +29,7 @@ export function CaseHead({ view, history, undo, redo, ...saving }: CaseHeadOptio
       end={
         <>
           <SaveMark {...saving} />
-          <span className="case-head-back">
-            <TakeBack label="Undo" line={view.undo?.words} act={undo} />
-            <TakeBack label="Redo" line={view.redo?.words.replace(/^Undo: /, "")} act={redo} />
-          </span>
+          <TakeBack {...{ view, undo, redo }} />
           <Button weight="bare" hint="h" onClick={history}>
             History
           </Button>
@@ -68,25 +66,3 @@ export function AboutCase({ facts }: { readonly facts: CaseView["facts"] }) {
     </>
   );
 }
-
-interface TakeBackOptions {
-  readonly label: string;
-  readonly line: string | undefined;
-  readonly act: () => void;
-}
-
-const TakeBack = ({ label, line, act }: TakeBackOptions) => (
-  <button
-    type="button"
-    className="take-back"
-    disabled={line === undefined}
-    onClick={act}
-    data-says={line === undefined ? undefined : `${label}: ${line}`}
-    aria-label={line === undefined ? label : `${label}: ${line}`}
-    aria-keyshortcuts={label === "Undo" ? "Control+z" : "Control+Shift+z"}
-  >
-    <svg viewBox="0 0 16 16" aria-hidden="true" data-way={label}>
-      <path d="M6 3 2.5 6.5 6 10M3 6.5h6.5a3.5 3.5 0 0 1 0 7H7" />
-    </svg>
-  </button>
-);

@@ -1,6 +1,7 @@
 import { useEffect, useState, useSyncExternalStore } from "react";
 import { useLocation } from "wouter";
 import { today } from "../../parts/days-in-words.ts";
+import { Opening } from "../../parts/opening.tsx";
 import { SayRefusal } from "../../parts/say-refusal.tsx";
 import { useShortcut } from "../../parts/shortcuts.ts";
 import { useTitle } from "../../parts/use-title.ts";
@@ -39,7 +40,7 @@ export function CaseRoom({ caseId, moment }: CaseRoomOptions) {
   useShortcut("d", "Case", "Documents", () => go(`/case/${caseId}/documents`));
   useEffect(() => leaveNothing(book, queue), [book, queue]);
   if (view === undefined && error) return <SayRefusal of={error} whole />;
-  if (view === undefined) return <main aria-busy="true" className="case-room" />;
+  if (view === undefined) return <Opening says="Opening the case" />;
   const looked = stoodAt === undefined ? undefined : stood.data;
   return (
     <div className="case-room">

@@ -30,8 +30,8 @@ export function ConflictDialog({ words, conflicts, seen, settle }: ConflictDialo
   return (
     <Dialog title="This was changed in another window as well" wide>
       <p>
-        Your change “{words}” met another one that was recorded in the meantime. Both are shown; choose for each field,
-        or for all of them at once. The version that you don't keep stays in the history.
+        Your change “{words}” met another one that was saved in the meantime. Both are shown; choose for each field, or
+        for all of them at once. The version that you don't keep stays in the history.
       </p>
       {conflicts.map((conflict) => (
         <ConflictTable key={conflict.id} conflict={conflict} theirs={theirs} choose={choose} />
@@ -65,7 +65,7 @@ function ConflictTable({ conflict, theirs, choose }: ConflictTableOptions) {
         <tr>
           <th scope="col">Field</th>
           <th scope="col">Mine</th>
-          <th scope="col">Theirs, recorded</th>
+          <th scope="col">Theirs, saved</th>
         </tr>
       </thead>
       <tbody>

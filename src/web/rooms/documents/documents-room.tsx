@@ -3,6 +3,7 @@ import { useState } from "react";
 import { Link } from "wouter";
 import type { DocumentView, Job } from "../../../server/api.ts";
 import { Button } from "../../parts/button.tsx";
+import { Opening } from "../../parts/opening.tsx";
 import { PageHead } from "../../parts/page-head.tsx";
 import { SayRefusal } from "../../parts/say-refusal.tsx";
 import { useShortcut } from "../../parts/shortcuts.ts";
@@ -23,7 +24,7 @@ export function DocumentsRoom({ caseId }: { readonly caseId: string }) {
   useShortcut("1", "Documents", "Make a deck", () => making.start("deck"));
   useShortcut("2", "Documents", "Make a hand-out", () => making.start("handout"));
   if (view === undefined && error) return <SayRefusal of={error} whole />;
-  if (view === undefined) return <main aria-busy="true" />;
+  if (view === undefined) return <Opening says="Opening the documents" />;
   const list = [...(documents.data ?? [])].sort((a, b) => (a.at < b.at ? 1 : -1));
   return (
     <>
@@ -37,8 +38,8 @@ export function DocumentsRoom({ caseId }: { readonly caseId: string }) {
         <AboutCase facts={view.facts} />
       </PageHead>
       <main className="documents">
-        <section className="documents-make">
-          <h2>Make a document</h2>
+        <section className="documents-make" aria-labelledby="documents-make">
+          <h2 id="documents-make">Make a document</h2>
           <p>
             It tells the case as it stands now, after change {view.sequence}, without a name or a calendar date. Every
             number in it leads back to the ledger.
@@ -61,8 +62,8 @@ export function DocumentsRoom({ caseId }: { readonly caseId: string }) {
           </div>
           <Progress job={making.job} error={making.error} />
         </section>
-        <section className="documents-made">
-          <h2>Made so far</h2>
+        <section className="documents-made" aria-labelledby="documents-made">
+          <h2 id="documents-made">Made so far</h2>
           {documents.error && <SayRefusal of={documents.error} retry={() => void documents.refetch()} />}
           {documents.data && list.length === 0 && <p className="quiet">None yet.</p>}
           <ol>

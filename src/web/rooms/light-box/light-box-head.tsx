@@ -1,8 +1,8 @@
 import { Link } from "wouter";
 import type { CaseView } from "../../../server/api.ts";
-import { Button } from "../../parts/button.tsx";
 import { PageHead } from "../../parts/page-head.tsx";
 import { inTextField, useShortcut } from "../../parts/shortcuts.ts";
+import { TakeBack } from "../../parts/take-back.tsx";
 import { useRedo, useUndo } from "../../record/case-access.tsx";
 import type { SaveState } from "../../record/save-queue.ts";
 import { AboutCase } from "../case/case-head.tsx";
@@ -22,12 +22,7 @@ export function LightBoxHead({ view, save }: { readonly view: CaseView; readonly
       end={
         <>
           <SaveMark save={save} pending={false} />
-          <Button weight="bare" disabled={view.undo === undefined} title={view.undo?.words} onClick={undo}>
-            Undo
-          </Button>
-          <Button weight="bare" disabled={view.redo === undefined} title={view.redo?.words} onClick={redo}>
-            Redo
-          </Button>
+          <TakeBack {...{ view, undo, redo }} />
           <Link href={`/case/${caseId}`} className="button">
             Case
           </Link>

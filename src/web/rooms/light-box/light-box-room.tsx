@@ -11,6 +11,7 @@ import { FilmStrip } from "../../lightbox/view/film-strip.tsx";
 import { ImportSheet } from "../../lightbox/view/import/import-sheet.tsx";
 import { IncomingFiles } from "../../lightbox/view/import/incoming-files.tsx";
 import { useAnnounce } from "../../parts/announcer.tsx";
+import { Opening } from "../../parts/opening.tsx";
 import { SayRefusal } from "../../parts/say-refusal.tsx";
 import { caseKey, useCase, useRecord, useSaveQueue } from "../../record/case-access.tsx";
 import type { SaveState } from "../../record/save-queue.ts";
@@ -33,7 +34,7 @@ export function LightBoxRoom({ caseId, filmPartId }: LightBoxRoomOptions) {
   if (view === undefined)
     return (
       <div data-room="dark" className="light-box">
-        {error === null ? <main aria-busy="true" /> : <SayRefusal of={error} whole />}
+        {error === null ? <Opening says="Opening the films" /> : <SayRefusal of={error} whole />}
       </div>
     );
   return (
@@ -141,7 +142,7 @@ function useFilmActs(caseId: string) {
     show,
     record: ({ words, operations }: Gesture) => {
       send(words, operations).then(
-        () => announce(words),
+        () => announce(`Saved: ${words}`),
         (error: unknown) => announce(error instanceof Error ? error.message : String(error)),
       );
     },

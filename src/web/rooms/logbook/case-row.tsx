@@ -40,7 +40,7 @@ export function CaseRow({ row, index }: CaseRowOptions) {
         {diagnosis.filter((text) => text !== null).join(" · ") || <Nothing says="no diagnosis" />}
       </td>
       <td>{dayInWords(row.presentedOn)}</td>
-      <td data-figure="true">
+      <td data-figure="true" data-room="some">
         {row.fillingEndMm === null ? <Nothing says="not filled" /> : numberInWords(row.fillingEndMm, 1)}
       </td>
       <td>{row.mishaps === 0 ? <Nothing says="none" /> : <Mishaps count={row.mishaps} />}</td>

@@ -17,14 +17,14 @@ const heads: readonly {
   readonly name: string;
   readonly figure?: true;
   readonly spare?: true;
-  readonly room?: "wide";
+  readonly room?: "wide" | "some";
 }[] = [
   { by: "tooth", name: "Tooth" },
   { by: "pseudonym", name: "Patient" },
   { by: "treatment", name: "Treatment" },
   { by: "diagnosis", name: "Diagnosis", room: "wide" },
   { by: "presentedOn", name: "Presented" },
-  { by: "filling", name: "Filling, mm short", figure: true },
+  { by: "filling", name: "Filling, mm short", figure: true, room: "some" },
   { by: "mishaps", name: "Mishaps" },
   { by: "score", name: "Last index", figure: true, spare: true },
   { by: "nextOn", name: "Next" },
@@ -88,7 +88,7 @@ interface HeadOptions extends Pick<CaseTableOptions, "sorting" | "sort"> {
   readonly name: string;
   readonly figure?: true;
   readonly spare?: true;
-  readonly room?: "wide";
+  readonly room?: "wide" | "some";
 }
 
 function Head({ by, name, figure, spare, room, sorting, sort }: HeadOptions) {

@@ -87,16 +87,18 @@ function filmOf(page: TiffPage, samples: Uint16Array): FilmPixels {
   return { ...film, ...(colour === "palette" ? throughPalette(first, page) : { bitsStored: depth, samples: first }) };
 }
 
-/** A palette holds all reds, then all greens, then all blues, of 16 bits; those that say a byte twice are of 8. */
+/** A palette holds all reds, then all greens, then all blues, of 16 bits. */
 function throughPalette(
   indices: Uint16Array,
   { palette, depth }: TiffPage,
 ): Pick<FilmPixels, "bitsStored" | "samples"> {
-  const bytesTwice = palette.every((level) => level % 257 === 0);
-  const colours = bytesTwice ? palette.map((level) => level / 257) : palette;
+  const step = stepOfBytes(palette);
   const size = 2 ** depth;
-  const greys = Array.from({ length: size }, (_, at) =>
-    luminance(colours[at] ?? 0, colours[at + size] ?? 0, colours[at + 2 * size] ?? 0),
-  );
-  return { bitsStored: bytesTwice ? 8 : 16, samples: indices.map((index) => greys[index] ?? 0) };
+  const level = (at: number) => (palette[at] ?? 0) / (step ?? 1);
+  const greys = Array.from({ length: size }, (_, at) => luminance(level(at), level(at + size), level(at + 2 * size)));
+  return { bitsStored: step === undefined ? 16 : 8, samples: indices.map((index) => greys[index] ?? 0) };
 }
+
+/** By what a palette of bytes was stretched to 16 bits: said twice, put in front of nought, or not at all. */
+const stepOfBytes = (palette: readonly number[]): number | undefined =>
+  [1, 256, 257].find((step) => palette.every((level) => level % step === 0 && level / step < 256));

@@ -56,7 +56,7 @@ function pieceOf(bytes: Uint8Array, page: TiffPage, { nth, expectedBytes }: { nt
 
 const unpackers = { lzw: unpackLzw, runs: unpackRuns, deflate: unpackDeflated } as const;
 
-/** Some writers put more rows into the last strip than the picture has; what is over is left out. */
+/** Some writers put more rows into the last strip than the picture has; what is over is left out, and a bomb as well. */
 function unpackDeflated(packed: Uint8Array, into: Uint8Array): number {
   let filled = 0;
   const take = (part: Uint8Array) => {
@@ -65,10 +65,9 @@ function unpackDeflated(packed: Uint8Array, into: Uint8Array): number {
     filled += fits.length;
   };
   try {
-    inflateWithin([packed], { format: "zlib", limit: into.length, take });
+    inflateWithin([packed], { format: "zlib", limit: 2 * into.length + 65_536, take });
   } catch (cause) {
     if (!(cause instanceof InflatedTooLarge)) throw cause;
-    filled = into.length;
   }
   return filled;
 }

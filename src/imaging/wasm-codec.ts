@@ -1,3 +1,5 @@
+import type { Decoder, ModuleOptions } from "@cornerstonejs/codec-charls/decodewasmjs";
+
 /** The ways of packing that a codec in WebAssembly reads. */
 export type CodecName = "jpeg" | "jpegLs" | "jpeg2000";
 
@@ -29,28 +31,6 @@ export class CodecMissing extends Error {
     super("the codec could not be loaded");
   }
 }
-
-/** A decoder inside a codec's module. */
-export interface Decoder {
-  /** Room inside the codec for the coded bytes. */
-  getEncodedBuffer(bytes: number): Uint8Array;
-  decode(): void;
-  /** A view of the codec's memory, valid until the next call. */
-  getDecodedBuffer(): ArrayBufferView;
-  getFrameInfo(): { width: number; height: number; bitsPerSample: number; componentCount: number };
-  /** 0 where components stand apart; only JPEG-LS has a choice. */
-  getInterleaveMode?(): number;
-  delete(): void;
-}
-
-interface ModuleOptions {
-  wasmBinary?: Uint8Array;
-  print?: (line: string) => void;
-  printErr?: (line: string) => void;
-}
-
-/** How a codec's package gives its module. */
-export type LoadModule<Name extends string> = (options: ModuleOptions) => Promise<Record<Name, new () => Decoder>>;
 
 type NewDecoder = () => Decoder;
 

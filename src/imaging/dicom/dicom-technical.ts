@@ -4,7 +4,7 @@ import { lookupTableOf } from "./lookup-table.ts";
 import { type TableWindow, windowOfTable } from "./table-window.ts";
 
 /** How stored samples become the values that a file's window speaks of: value = slope * (sample + offset) + intercept. */
-export interface ModalityScale {
+interface ModalityScale {
   readonly slope: number;
   readonly intercept: number;
   /** The value that a stored 0 stands for; 0 for unsigned files. */
@@ -21,7 +21,7 @@ export interface SampleOrigin {
 }
 
 /** The modality scale of a data set; none but the identity where a table has been applied. */
-export function modalityScaleOf(dataSet: DataSet, { offset, modalityTable }: SampleOrigin): ModalityScale {
+function modalityScaleOf(dataSet: DataSet, { offset, modalityTable }: SampleOrigin): ModalityScale {
   if (modalityTable) return { slope: 1, intercept: 0, offset: 0 };
   const slope = numberAt(dataSet, "x00281053") ?? 1;
   return { slope: slope === 0 ? 1 : slope, intercept: numberAt(dataSet, "x00281052") ?? 0, offset };

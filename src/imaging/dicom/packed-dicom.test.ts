@@ -121,6 +121,13 @@ describe("decodeDicom and the size in a packed frame's own header", () => {
 });
 
 describe("decodeDicom refuses", () => {
+  it("a JPEG 2000 picture without the mark that ends it, of which the codec would make half a film", async () => {
+    const bytes = sample("dicom-mit/MR_small_jp2klossless.dcm");
+    const end = bytes.findLastIndex((_, at) => bytes[at] === 0xff && bytes[at + 1] === 0xd9);
+    bytes.fill(0, end, end + 2);
+    await expect(read(bytes)).rejects.toMatchObject({ code: "file.truncated" });
+  });
+
   it.each([
     ["dicom-mit/emri_small_RLE.dcm", "file.unsupported", "it holds 10 frames"],
     ["dicom-mit/UN_sequence.dcm", "file.unsupported", "without a picture"],

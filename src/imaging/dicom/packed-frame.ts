@@ -6,6 +6,7 @@ import type { LoadCodec } from "../wasm-codec.ts";
 import { type CodestreamSize, jpeg2000SizeOf, jpegLsSizeOf } from "./codestream-size.ts";
 import type { DicomPicture } from "./dicom-picture.ts";
 import { rleFrame } from "./rle-frame.ts";
+import { truncatedPicture } from "./truncated-picture.ts";
 import { withColoursNamed } from "./with-colours-named.ts";
 
 /** The samples of a frame once unpacked: low byte first, and how the components stand. */
@@ -42,12 +43,21 @@ export async function unpackedFrame(
   if (packing === "jpeg") return ofJpeg(frame, picture, about);
   const size = packing === "jpegLs" ? jpegLsSizeOf(frame) : jpeg2000SizeOf(frame);
   checkSize(size, picture, about);
+  // The codec of JPEG 2000 makes a picture of what it finds, and says nothing of what is missing.
+  if (packing === "jpeg2000" && !endsWithMark(frame))
+    throw truncatedPicture(about.name, frame.length + 2, frame.length);
   const found = await unpackOrRefuse(about.name, { codec: packing, bytes: frame, loadCodec: about.loadCodec });
   checkSize(found, picture, about);
   const bytesEach = found.bits <= 8 ? 1 : 2;
   checkBytes(found.data.length, picture, { bytesEach, name: about.name });
   return { bytes: found.data, bytesEach, bits: found.bits, apart: found.apart, madeRgb: false };
 }
+
+/** Whether the mark that ends a stream is there, before no more than some filling. */
+const endsWithMark = (frame: Uint8Array): boolean => {
+  const at = frame.lastIndexOf(0xd9);
+  return at > 0 && frame[at - 1] === 0xff && frame.length - at <= 16;
+};
 
 function ofRuns(frame: Uint8Array, picture: DicomPicture, name: string): UnpackedFrame {
   const { columns, rows, perPixel, bitsAllocated } = picture;

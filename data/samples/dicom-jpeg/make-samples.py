@@ -2,7 +2,7 @@
 
     /usr/bin/python3 data/samples/dicom-jpeg/make-samples.py
 
-Debian 12: dcmtk 3.6.7 (dcmcjpeg, dcmcrle, dcmdjpeg), python3-numpy. Noise on a slope, by a generator of fixed seed.
+Debian 12: dcmtk 3.6.7 (dcmcjpeg, dcmcjpls, dcmcrle, dcmdjpeg), libgdcm-tools 3.0.21, python3-numpy. Noise on a slope, by a generator of fixed seed.
 dcmcjpeg writes no restart marks and no components scan by scan; those two files are packed here, and dcmdjpeg has to
 give the noise back.
 """
@@ -158,6 +158,10 @@ packed("baseline-ybr-422", "dcmcjpeg", noise(8, 3), 8, "+eb", "+cy", "+s2", "+q"
 packed("rle-rgb", "dcmcrle", noise(8, 3), 8)
 packed("rle-12", "dcmcrle", noise(12), 12)
 packed("ls-rgb", "dcmcjpls", noise(8, 3), 8, "+el")
+packed("ls-rgb-by-component", "dcmcjpls", noise(8, 3), 8, "+el", "+in")
+packed("baseline-ybr", "dcmcjpeg", noise(8, 3), 8, "+eb", "+cy", "+s4", "+q", "90")
+packed("2000-rgb", "gdcmconv", noise(8, 3), 8, "--j2k")
+packed("2000-16-signed", "gdcmconv", noise(16), 16, "--j2k", signed=1)
 packed_here("lossless-16-restarts", noise(16), 16, 5, 2, True)
 packed_here("lossless-rgb-restarts", noise(8, 3), 8, 4, 3, True)
 packed_here("lossless-rgb-by-component", noise(8, 3), 8, 7, ROWS, False)

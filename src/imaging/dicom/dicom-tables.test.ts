@@ -1,7 +1,15 @@
+import { createHash } from "node:crypto";
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { decodeFilm } from "../decode-film.ts";
+import type { FilmWindow } from "../film-pixels.ts";
+import { windowToGrey } from "../window-to-grey.ts";
 import { type Attribute, dicom, itemOf, type Syntax, words } from "./written-dicom.ts";
 
+const root = new URL("../../../", import.meta.url);
+const looks: Record<string, string> = JSON.parse(
+  readFileSync(new URL("test/reference/films/tables.json", root), "utf8"),
+);
 const read = (bytes: Uint8Array) => decodeFilm(bytes, "film.dcm");
 const six = [0, 1, 2, 3, 4, 9];
 const eightBits: Attribute[] = [
@@ -17,6 +25,21 @@ function table(tag: string, head: number[], entries: Uint8Array, { vr = "US", sy
 }
 const modality = "00283000";
 const voi = "00283010";
+
+describe("decodeDicom and tables against dcmtk", () => {
+  // dcm2pnm applies each table itself; the greys must be the same, byte for byte.
+  const wide: FilmWindow = { center: 32_768, width: 65_536, function: "linear" };
+  it.each([
+    ["mlut_18", wide],
+    ["vlut_04", undefined],
+  ])("shows %s as dcm2pnm does", async (name, window) => {
+    const film = await read(new Uint8Array(readFileSync(new URL(`data/samples/dicom-mit/${name}.dcm`, root))));
+    const shown = window ?? film.technical.window ?? wide;
+    const table = windowToGrey(shown, film.photometric);
+    const grey = Uint8Array.from(film.samples, (value) => table[value] ?? 0);
+    expect(createHash("sha256").update(grey).digest("hex")).toBe(looks[name]);
+  });
+});
 
 describe("decodeDicom and a modality table (DICOM PS3.3 C.11.1)", () => {
   it.each<Syntax>(["implicit", "explicit", "bigEndian"])(

@@ -23,7 +23,7 @@ DICOM = sorted(str(file.relative_to(SAMPLES)) for file in SAMPLES.glob("dicom-*/
 # Broken or without a picture of one frame: what is said of them stands in the tests.
 REFUSED = ["MR_truncated", "UN_sequence", "emri_small_RLE", "JPEG2000-embedded-sequence-delimiter"]
 LOSSY = ["JPGExtended", "SC_rgb_jpeg_dcmtk", "io_jpeg_baseline8", "io_jpeg_extended12", "extended-12", "extended-8"]
-LOSSY += ["baseline-rgb", "baseline-ybr-422"]
+LOSSY += ["baseline-rgb", "baseline-ybr", "baseline-ybr-422"]
 UNPACKERS = {
     "RLE": ["dcmdrle"],
     "JPEGLS": ["dcmdjpls"],
@@ -112,6 +112,15 @@ def shown(center, width):
     return {"center": center, "width": width, "sha256": hashlib.sha256(pgm[-size:]).hexdigest()}
 
 
+def looked(name, *options):
+    """SHA-256 of the grey levels that dcm2pnm shows a file with that has a table."""
+    file = str(SAMPLES / "dicom-mit" / f"{name}.dcm")
+    pgm = subprocess.run(["dcm2pnm", "+op", *options, file], check=True, capture_output=True).stdout
+    return hashlib.sha256(pgm[-tag(file, "Rows") * tag(file, "Columns") :]).hexdigest()
+
+
+looks = {"mlut_18": looked("mlut_18", "+Ww", "32768", "65536"), "vlut_04": looked("vlut_04", "+Wl", "1")}
+(HERE / "tables.json").write_text(json.dumps(looks, indent=1) + "\n")
 windows = [shown(*window) for window in [(2048, 4096), (2000, 1000), (2601, 2), (2601, 1), (1500, 777)]]
 (HERE / "windows.json").write_text(json.dumps(windows, indent=1) + "\n")
 answers = {name: of_dicom(str(SAMPLES / name)) for name in DICOM if Path(name).stem not in REFUSED}

@@ -1,5 +1,7 @@
 import type { LedgerEntry } from "../../../record/ledger-entry.ts";
+import { Cautions } from "../../parts/cautions.tsx";
 import { intervalInWords, numberInWords, withUnit } from "../../parts/figures-in-words.ts";
+import { sourceInWords } from "../../words/value-words.ts";
 import { besideNumbers, entryOf, measuredCourse, numberOf, whyAbsent } from "../kernels/ledger-reading.ts";
 import { type Mark, markName } from "../kernels/mark-shape.ts";
 import { CurvatureGraph } from "./curvature-graph.tsx";
@@ -26,7 +28,7 @@ export function CourseSection({ box, mark, ledger, measuring }: CourseSectionOpt
       {entry !== undefined && course !== undefined && (
         <>
           <CurvatureGraph box={box} markId={mark.id} course={course} />
-          <Cautions entry={entry} />
+          <Cautions topic="curvature" cautions={besideNumbers(entry).cautions} />
           <Measures entry={entry} />
           <Absent entry={entry} />
           <Bends bends={course.bends} />
@@ -159,24 +161,8 @@ const Severity = ({ course }: { course: Course }) => (
   <ul className="severity">
     {course.severity.map(({ source, class: word }) => (
       <li key={source}>
-        {word} <span className="quiet">after {sourceName(source)}</span>
+        {word} <span className="quiet">after {sourceInWords(source)}</span>
       </li>
     ))}
   </ul>
 );
-
-/** A source's id as one would say it: "schneider-1971" as Schneider 1971. */
-const sourceName = (id: string): string => id.charAt(0).toUpperCase() + id.slice(1).replaceAll("-", " ");
-
-/** What speaks against an entry's numbers. */
-export function Cautions({ entry }: { readonly entry: LedgerEntry | undefined }) {
-  const { cautions } = besideNumbers(entry);
-  if (cautions.length === 0) return null;
-  return (
-    <ul className="cautions" aria-label="Take care">
-      {cautions.map((caution) => (
-        <li key={caution}>{caution}</li>
-      ))}
-    </ul>
-  );
-}

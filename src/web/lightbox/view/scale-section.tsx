@@ -1,9 +1,9 @@
 import type { LedgerEntry } from "../../../record/ledger-entry.ts";
 import { Button } from "../../parts/button.tsx";
+import { Cautions } from "../../parts/cautions.tsx";
 import { intervalInWords, numberInWords, withUnit } from "../../parts/figures-in-words.ts";
 import type { Film } from "../kernels/film-name.ts";
-import { entryOf, numberOf, whyAbsent } from "../kernels/ledger-reading.ts";
-import { Cautions } from "./course-section.tsx";
+import { besideNumbers, entryOf, numberOf, whyAbsent } from "../kernels/ledger-reading.ts";
 import { LedgerFigure } from "./ledger-figure.tsx";
 import type { LightBox } from "./light-box.ts";
 
@@ -28,7 +28,7 @@ export function ScaleSection({ box, ledger }: { readonly box: LightBox; readonly
         <p className="absent">No lengths on this film: {whyAbsent(entry, "mmPerPx") ?? "it is being measured"}.</p>
       )}
       <FileSays film={box.film} />
-      <Cautions entry={entry} />
+      <Cautions topic="calibrate" cautions={besideNumbers(entry).cautions} />
       <Button hint="K" onClick={known}>
         Mark a known length
       </Button>

@@ -12,7 +12,10 @@ export function DemoLine() {
   const announce = useAnnounce();
   const change = useMutation<unknown, Refused, "POST" | "DELETE">({
     mutationFn: (method) => ask("/demo", { method }),
-    onSuccess: (_, method) => announce(method === "DELETE" ? "The demo is removed; one press loads it again as it was at first" : "The demo is loaded"),
+    onSuccess: (_, method) =>
+      announce(
+        method === "DELETE" ? "The demo is removed; one press loads it again as it was at first" : "The demo is loaded",
+      ),
     onError: (error) => announce(error.message),
     onSettled: () => void client.invalidateQueries(),
   });
@@ -24,7 +27,9 @@ export function DemoLine() {
       {demo === "loaded" ? (
         <>
           <DemoMark />
-          <span>The cases so marked were made up to show what Canalog does; removing takes what you changed in them as well.</span>
+          <span>
+            The cases so marked were made up to show what Canalog does; removing takes what you changed in them as well.
+          </span>
           <Button weight="bare" onClick={() => change.mutate("DELETE")}>
             Remove the demo
           </Button>

@@ -2,7 +2,7 @@ import type { InputPath, LedgerEntry } from "../../../../record/ledger-entry.ts"
 import type { Part } from "../../../../record/parts.ts";
 import { dayInWords } from "../../../parts/days-in-words.ts";
 import { purposeWords } from "../../../words/later-words.ts";
-import { wordsOfName } from "../../../words/words-of-name.ts";
+import { valueInWords } from "../../../words/value-words.ts";
 import { titles } from "../spine/spine-moments.ts";
 import { entryName } from "./ledger-lines.ts";
 
@@ -12,29 +12,6 @@ export interface InputOrigin {
   readonly from: string;
   readonly href: string;
 }
-
-const names: Readonly<Record<string, string>> = {
-  points: "Course",
-  sigmaMm: "Error of a point",
-  scaleRelativeSigma: "Error of the scale",
-  canalOnFilmMm: "Length on the film",
-  locatorMm: "Locator",
-  stopShortMm: "Stop short of the apex",
-  curved: "Whether it is curved",
-  openApex: "Whether the apex is open",
-  clickSigmaPx: "click error",
-  relativeSigma: "error of the scale",
-  mmPerPx: "scale",
-  "intervals.lengthMm": "interval of the length",
-  lengthMm: "Length",
-  from: "One end",
-  to: "The other end",
-  sigmaPx: "Click error",
-  pruettDeg: "largest bend",
-};
-
-/** An input or a field in words: known names by hand, others as the code writes them. */
-const wordsOf = (name: string): string => names[name] ?? names[name.replace(/^\w+\[\d+\]\./, "")] ?? wordsOfName(name);
 
 const partIn = (record: string, parts: readonly Part[]): Part | undefined =>
   parts.find((part) => record.startsWith(`${part.id}/`) || record === part.id);
@@ -78,14 +55,14 @@ function filmWords(film: Part, parts: readonly Part[]): string {
 
 /** Where an input of an entry came from. */
 export function inputOrigin({ input, record }: InputPath, parts: readonly Part[], caseId: string): InputOrigin {
-  const name = wordsOf(input);
+  const name = valueInWords(input);
   const [first = "", ...rest] = record.split("/");
   if (first === "settings")
-    return { input: name, from: `settings: ${wordsOf(rest.join(" ")).toLowerCase()}`, href: "/settings" };
+    return { input: name, from: `settings: ${valueInWords(rest.join(" ")).toLowerCase()}`, href: "/settings" };
   if (first === "ledger")
     return {
       input: name,
-      from: `another entry: ${wordsOf(rest.slice(1).join(" ")).toLowerCase()}`,
+      from: `another entry: ${valueInWords(rest.slice(1).join(" ")).toLowerCase()}`,
       href: `#${rest[0] ?? ""}`,
     };
   const part = partIn(record, parts);
@@ -94,7 +71,7 @@ export function inputOrigin({ input, record }: InputPath, parts: readonly Part[]
 }
 
 function placeOf(part: Part, parts: readonly Part[], caseId: string, rest: readonly string[]) {
-  const field = wordsOf(rest.at(-1) ?? "").toLowerCase();
+  const field = valueInWords(rest.at(-1) ?? "").toLowerCase();
   if (part.kind === "film")
     return { from: `${filmWords(part, parts)}: ${field}`, href: `/case/${caseId}/light-box/${part.id}` };
   if (part.kind === "mark")

@@ -3,10 +3,11 @@ import { Link } from "wouter";
 import type { Basis } from "../../../../core/basis.ts";
 import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
 import type { Part } from "../../../../record/parts.ts";
+import { Cautions, isActedOn } from "../../../parts/cautions.tsx";
 import { momentInWords } from "../../../parts/days-in-words.ts";
 import { valueAt } from "../../../record/body-path.ts";
 import { useTopics } from "../../../record/readings.ts";
-import { wordsOfName } from "../../../words/words-of-name.ts";
+import { sentenceInWords, valueInWords } from "../../../words/value-words.ts";
 import { entrySubject, entryTitle, inputOrigin } from "./entry-subject.ts";
 import { type LedgerLine, ledgerLines } from "./ledger-lines.ts";
 
@@ -39,7 +40,7 @@ export function LedgerEntryView({ caseId, entry, parts, open: atFirst = false }:
         <span className="ledger-says">
           {[first?.interval ?? "", film].filter((text) => text !== "").join(" · ")}
           {cautions.length > 0 && (
-            <span className="ledger-caution">
+            <span className="ledger-caution" data-look={isActedOn(entry.topic)}>
               {cautions.length === 1 ? "1 caution" : `${cautions.length} cautions`}
             </span>
           )}
@@ -51,7 +52,7 @@ export function LedgerEntryView({ caseId, entry, parts, open: atFirst = false }:
             <p key={why}>{sentenceOf(why)}</p>
           ))}
           {lines.length > 1 && <Values lines={lines} />}
-          <Cautions cautions={cautions} />
+          <Cautions topic={entry.topic} cautions={cautions} />
           <Missing of={valueAt(entry.output, "notComputed")} />
           <Inputs {...{ caseId, entry, parts }} />
           <Grounds entry={entry} />
@@ -63,7 +64,7 @@ export function LedgerEntryView({ caseId, entry, parts, open: atFirst = false }:
 
 /** A refusal's line without the path that it begins with. */
 function sentenceOf(why: string): string {
-  const words = why.replace(/^[\w.[\]]+: /, "");
+  const words = sentenceInWords(why.replace(/^[\w.[\]]+: /, ""));
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
@@ -84,15 +85,6 @@ const Values = ({ lines }: { readonly lines: readonly LedgerLine[] }) => (
   </table>
 );
 
-const Cautions = ({ cautions }: { readonly cautions: readonly string[] }) =>
-  cautions.length === 0 ? null : (
-    <ul className="ledger-cautions" aria-label="Cautions">
-      {cautions.map((caution) => (
-        <li key={caution}>{caution}</li>
-      ))}
-    </ul>
-  );
-
 function Missing({ of: missing }: { readonly of: unknown }) {
   const list = Array.isArray(missing) ? missing.filter(isMissing) : [];
   if (list.length === 0) return null;
@@ -102,7 +94,7 @@ function Missing({ of: missing }: { readonly of: unknown }) {
       <ul>
         {list.map(({ name, why }) => (
           <li key={name}>
-            {wordsOfName(name)}: {why}
+            {valueInWords(name)}: {sentenceInWords(why)}
           </li>
         ))}
       </ul>

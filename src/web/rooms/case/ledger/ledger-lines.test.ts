@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { ledgerLines, valueName } from "./ledger-lines.ts";
+import { ledgerLines, valueName, valueUnit } from "./ledger-lines.ts";
 
 const thin = "\u202f";
 
@@ -35,8 +35,10 @@ describe("ledger lines", () => {
   it("name the places of an output", () => {
     expect(valueName("curvature", "pruettDeg")).toBe("Largest bend");
     expect(valueName("curvature", "intervals.pruettDeg.low")).toBe("Largest bend, low end");
+    expect(valueUnit("curvature", "pruettDeg")).toBe("°");
+    expect(valueUnit("curvature", "intervals.pruettDeg.low")).toBe("");
     expect(valueName("workingLength", "recommendedInterval.high")).toBe("Working length by film, high end");
-    expect(valueName("canals", "roots[1].sequence")).toBe("Sequence, root 2");
+    expect(valueName("canals", "roots[1].sequence")).toBe("Canals from orifice to foramen, root 2");
     expect(valueName(undefined, "someNumber")).toBe("Some number");
   });
 });

@@ -2,6 +2,7 @@ import type { Interval } from "../../../../core/basis.ts";
 import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
 import { intervalInWords, quantityInWords } from "../../../parts/figures-in-words.ts";
 import { valueAt } from "../../../record/body-path.ts";
+import { valueInWords } from "../../../words/value-words.ts";
 import { wordsOfName } from "../../../words/words-of-name.ts";
 
 /** How one value of a topic's output is read. */
@@ -64,9 +65,13 @@ export function valueName(topic: string | undefined, at: string): string {
   return end === undefined ? name : `${name}, ${end} end`;
 }
 
+/** The unit of a value that stands in an entry; empty for one that has none or is the end of an interval. */
+export const valueUnit = (topic: string | undefined, at: string): string =>
+  shown[topic ?? ""]?.find((one) => one.at === at)?.unit ?? "";
+
 function plainName(place: string): string {
   const [, list, number] = /^(\w+?)s?\[(\d+)\]/.exec(place) ?? [];
-  const name = wordsOfName(place.split(".").at(-1) ?? place);
+  const name = valueInWords(place.split(".").at(-1) ?? place);
   return list === undefined ? name : `${name}, ${list} ${Number(number) + 1}`;
 }
 

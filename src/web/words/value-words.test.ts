@@ -1,0 +1,31 @@
+import { describe, expect, it } from "vitest";
+import { sentenceInWords, sourceInWords, valueInWords } from "./value-words.ts";
+
+describe("values in words", () => {
+  it("are said by hand where they are known, in a list as well", () => {
+    expect(valueInWords("relativeSigma")).toBe("Error of the scale");
+    expect(valueInWords("known[0].lengthMm")).toBe("Length");
+  });
+
+  it("lose their unit where they are not known", () => {
+    expect(valueInWords("wallLeftMm")).toBe("Wall left");
+    expect(valueInWords("someDeg")).toBe("Some");
+    expect(valueInWords("Mm")).toBe("Mm");
+  });
+
+  it("stand in a sentence as words, with their sources", () => {
+    expect(
+      sentenceInWords(
+        "The published classes disagree: moderate by schneiderDeg (schneider-1971), mild by pruettRadiusMm (estrela-2008).",
+      ),
+    ).toBe(
+      "The published classes disagree: moderate by angle after Schneider (Schneider 1971), mild by radius of that bend (Estrela 2008).",
+    );
+    expect(sentenceInWords("views[0] shows more than views[1].")).toBe("film 1 shows more than film 2.");
+    expect(sentenceInWords("Mark it again (at the apex).")).toBe("Mark it again (at the apex).");
+  });
+
+  it("name a source by its people and year", () => {
+    expect(sourceInWords("evangelidis-psarakis-2008")).toBe("Evangelidis Psarakis 2008");
+  });
+});

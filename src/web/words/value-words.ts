@@ -1,0 +1,76 @@
+import { wordsOfName } from "./words-of-name.ts";
+
+/** What the inputs and outputs of computations are called where they stand alone. */
+const names: Readonly<Record<string, string>> = {
+  accessAngleDeg: "Access angle",
+  apex: "Apex",
+  apexDistanceMm: "From the apex",
+  apexToEdgeMm: "From the apex to the edge",
+  atMm: "Tightest, below the orifice",
+  canalOnFilmMm: "Length on the film",
+  canals: "Canals",
+  chordMm: "Straight distance",
+  clickSigmaPx: "Click error",
+  column: "Scale across",
+  curved: "Whether it is curved",
+  detectorSpacingMm: "Detector spacing",
+  from: "One end",
+  heightDistanceMm: "Foot of the curvature height",
+  heightMaxMm: "Greatest distance from the chord",
+  heightMm: "Curvature height",
+  impliedMagnification: "Magnification that the known length implies",
+  "intervals.lengthMm": "Interval of the length",
+  lengthMm: "Length",
+  locatorDifferenceMm: "Locator less film",
+  locatorMm: "Locator",
+  magnification: "Magnification",
+  maxCurvaturePerMm: "Largest curvature",
+  minRadiusMm: "Tightest radius",
+  mmPerPx: "Scale",
+  openApex: "Whether the apex is open",
+  pixelSpacingMm: "Pixel spacing",
+  points: "Course",
+  pruettDeg: "Largest bend",
+  pruettRadiusMm: "Radius of that bend",
+  radiographicMm: "To the radiographic apex",
+  recommendedMm: "Working length by film",
+  relativeSigma: "Error of the scale",
+  roots: "Roots",
+  row: "Scale down",
+  scaleRelativeSigma: "Error of the scale",
+  scaledByKnown: "Whether a known length gave the scale",
+  schneiderDeg: "Angle after Schneider",
+  sequence: "Canals from orifice to foramen",
+  sigmaMm: "Error of a point",
+  sigmaMmPerPx: "Error of the scale in mm a pixel",
+  sigmaPx: "Click error",
+  stopShortMm: "Stop short of the apex",
+  to: "The other end",
+  totalTurnDeg: "All turning",
+  traced: "Whether it is a traced course",
+  used: "Where the scale comes from",
+  weineDeg: "Angle after Weine",
+};
+
+/** A value's name in words: known ones by hand, others as the code writes them, without their unit. */
+export function valueInWords(name: string): string {
+  const inList = name.replace(/^\w+\[\d+\]\./, "");
+  return names[name] ?? names[inList] ?? wordsOfName(inList.replace(/(?<=[a-z])(MmPerPx|Mm2|Mm|Deg|Px|Min|Ml)$/, ""));
+}
+
+/** A source's id as one would say it: `schneider-1971` as Schneider 1971. */
+export const sourceInWords = (id: string): string =>
+  id
+    .replaceAll(/(^|-)([a-z])/g, (_, gap: string, letter: string) => (gap === "" ? "" : " ") + letter.toUpperCase())
+    .replaceAll("-", " ");
+
+/** A sentence of a computation with the names of the code in it said in words. */
+export function sentenceInWords(sentence: string): string {
+  return sentence
+    .replaceAll(/\bviews\[(\d+)\]/g, (_, index: string) => `film ${Number(index) + 1}`)
+    .replaceAll(/\bknown\[(\d+)\]/g, (_, index: string) => `known length ${Number(index) + 1}`)
+    .replaceAll(/\(([a-z]+(?:-[a-z]+)*-\d{4})\)/g, (_, id: string) => `(${sourceInWords(id)})`)
+    .replaceAll(/\b[a-z]+(?:[A-Z][a-z]+)+\d?\b/g, (name) => lowered(valueInWords(name)));
+}
+
+const lowered = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1);

@@ -9,6 +9,8 @@ export interface DicomCells extends SampleLayout {
   readonly colour: ColourLayout;
   /** The components are brightness and colour differences still. */
   readonly isYbr: boolean;
+  /** The packed frame keeps less than it was given. */
+  readonly lossy: boolean;
 }
 
 /**
@@ -25,7 +27,8 @@ export async function dicomCellsOf(
   const pixels = columns * rows;
   const layoutOf = (apart: boolean): ColourLayout => (apart ? { step: 1, apart: pixels } : { step: 3, apart: 1 });
   const common = { bitsStored, highBit, signed, count: pixels * perPixel };
-  if (syntax.packing === "none") return { ...common, ...nativeCells(bytes, picture, layoutOf(picture.apart)) };
+  if (syntax.packing === "none")
+    return { ...common, ...nativeCells(bytes, picture, layoutOf(picture.apart)), lossy: false };
   const { madeRgb, apart, ...frame } = await unpackedFrame(
     frameOfFragments(bytes, picture.from, about.name),
     picture,
@@ -37,7 +40,8 @@ export async function dicomCellsOf(
     // Samples of fewer bits than the cell stand at its low end, whatever the data set says of the cell.
     highBit: frame.bits > highBit ? highBit : bitsStored - 1,
     colour: layoutOf(apart),
-    isYbr: photometric !== "RGB" && !madeRgb,
+    isYbr: (photometric === "YBR" || photometric === "YBR_422") && !madeRgb,
+    lossy: frame.lossy,
   };
 }
 

@@ -32,7 +32,7 @@ export function dicomFilmOf({ dataSet, picture, cells, name }: DicomParts): Film
   const storedOffset = signedOffsetOf(cells.bitsStored, cells.signed);
   const { bitsStored, samples } = table === undefined ? stored : throughTable(stored.samples, table, storedOffset);
   const offset = table === undefined ? storedOffset : 0;
-  const origin = { offset, modalityTable: table !== undefined, lossy: picture.syntax.lossy };
+  const origin = { offset, modalityTable: table !== undefined, lossy: cells.lossy };
   // A negative slope turns bright into dark; the samples stay as stored, so what is said of them is turned instead.
   const darkIsHigh = (picture.photometric === "MONOCHROME1") !== turnsGreys(dataSet, origin);
   return {

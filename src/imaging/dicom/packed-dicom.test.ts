@@ -120,6 +120,20 @@ describe("decodeDicom and the size in a packed frame's own header", () => {
   });
 });
 
+describe("decodeDicom says whether a packed frame lost something", () => {
+  it.each([
+    ["dicom-jpeg/lossless-8.dcm", false],
+    ["dicom-jpeg/rle-12.dcm", false],
+    ["dicom-jpeg/ls-rgb.dcm", false],
+    // Two bits were left away, in a syntax that is called lossless.
+    ["dicom-jpeg/lossless-12-shortened.dcm", true],
+    ["dicom-synthetic/io_jpegls_near2.dcm", true],
+    ["dicom-mit/JPEG2000.dcm", true],
+  ])("%s: %s", async (name, lossy) => {
+    expect((await read(sample(name))).technical.lossy).toBe(lossy);
+  });
+});
+
 describe("decodeDicom refuses", () => {
   it("a JPEG 2000 picture without the mark that ends it, of which the codec would make half a film", async () => {
     const bytes = sample("dicom-mit/MR_small_jp2klossless.dcm");

@@ -18,6 +18,8 @@ export interface UnpackedFrame {
   readonly apart: boolean;
   /** The codec has turned brightness and colour differences into red, green and blue. */
   readonly madeRgb: boolean;
+  /** The frame keeps less than it was given. */
+  readonly lossy: boolean;
 }
 
 /** What a frame is unpacked for. */
@@ -50,7 +52,8 @@ export async function unpackedFrame(
   checkSize(found, picture, about);
   const bytesEach = found.bits <= 8 ? 1 : 2;
   checkBytes(found.data.length, picture, { bytesEach, name: about.name });
-  return { bytes: found.data, bytesEach, bits: found.bits, apart: found.apart, madeRgb: false };
+  const { bits, apart, data } = found;
+  return { bytes: data, bytesEach, bits, apart, madeRgb: false, lossy: picture.syntax.lossy };
 }
 
 /** Whether the mark that ends a stream is there, before no more than some filling. */
@@ -63,7 +66,7 @@ function ofRuns(frame: Uint8Array, picture: DicomPicture, name: string): Unpacke
   const { columns, rows, perPixel, bitsAllocated } = picture;
   const bytesEach = bitsAllocated === 8 ? 1 : 2;
   const bytes = rleFrame(frame, { pixels: columns * rows, components: perPixel, bytesEach }, name);
-  return { bytes, bytesEach, bits: bitsAllocated, apart: true, madeRgb: false };
+  return { bytes, bytesEach, bits: bitsAllocated, apart: true, madeRgb: false, lossy: false };
 }
 
 async function ofJpeg(frame: Uint8Array, picture: DicomPicture, about: UnpackingFrame): Promise<UnpackedFrame> {
@@ -71,9 +74,10 @@ async function ofJpeg(frame: Uint8Array, picture: DicomPicture, about: Unpacking
   const jpeg = await unpackJpeg(stream, about);
   checkSize(jpeg, picture, about);
   const { data, bits, apart } = jpeg;
-  if (data instanceof Uint8Array) return { bytes: data, bytesEach: 1, bits, apart, madeRgb: true };
+  const lossy = jpeg.lossy || picture.syntax.lossy;
+  if (data instanceof Uint8Array) return { bytes: data, bytesEach: 1, bits, apart, madeRgb: true, lossy };
   const bytes = new Uint8Array(data.buffer, data.byteOffset, data.byteLength);
-  return { bytes, bytesEach: 2, bits, apart, madeRgb: false };
+  return { bytes, bytesEach: 2, bits, apart, madeRgb: false, lossy };
 }
 
 function checkSize(size: CodestreamSize | undefined, picture: DicomPicture, about: UnpackingFrame): void {

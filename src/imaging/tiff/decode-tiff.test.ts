@@ -145,6 +145,13 @@ describe("decodeTiff on files made by hand", () => {
     await expect(read(tiff(strip, changes))).rejects.toMatchObject({ code: "file.unsupported" });
   });
 
+  it("says by name how a TIFF is packed or coloured, where it has one", async () => {
+    const message = expect.stringMatching(/is a TIFF packed as JPEG, which is not read; save the one picture as PNG/);
+    await expect(read(tiff(strip, [[259, 3, [7]]]))).rejects.toMatchObject({ message });
+    const inks = expect.stringContaining("a TIFF whose colours are inks");
+    await expect(read(tiff(strip, [[262, 3, [5]]]))).rejects.toMatchObject({ message: inks });
+  });
+
   it.each<[string, Uint8Array, string]>([
     ["no columns", tiff(strip, [[256, 3, [0]]]), "file.impossibleSize"],
     ["more rows than a film has", tiff(strip, [[257, 3, [20_001]]]), "file.impossibleSize"],

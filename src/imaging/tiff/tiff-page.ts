@@ -50,6 +50,20 @@ const compressions: Readonly<Record<number, TiffPage["compression"]>> = {
   32946: "deflate",
   32773: "runs",
 };
+/** Names of what is not read, so that a refusal can say it. */
+const otherCompressions: Readonly<Record<number, string>> = {
+  2: "as a fax",
+  3: "as a fax",
+  4: "as a fax",
+  6: "as JPEG",
+  7: "as JPEG",
+  34712: "as JPEG 2000",
+};
+const otherColours: Readonly<Record<number, string>> = {
+  5: "inks",
+  6: "brightness and colour differences",
+  8: "CIE L*a*b*",
+};
 const colours: readonly TiffPage["colour"][] = ["whiteIsZero", "blackIsZero", "rgb", "palette"];
 const depthsOf = { whiteIsZero: [1, 2, 4, 8, 16], blackIsZero: [1, 2, 4, 8, 16], rgb: [8, 16], palette: [1, 2, 4, 8] };
 
@@ -69,9 +83,9 @@ export function tiffPageOf(fields: TiffFields): TiffPage | string {
   const colour = colours[number(tags.colour, 99)];
   const channels = number(tags.channels, 1);
   const predictor = number(tags.predictor, 1);
-  if (compression === undefined) return `a TIFF packed in way ${number(tags.compression, 1)}`;
-  if (colour === undefined) return `a TIFF of colours ${number(tags.colour, 99)}`;
-  if (number(tags.sampleFormat, 1) !== 1) return "a TIFF of signed or broken numbers";
+  if (compression === undefined) return packedText(number(tags.compression, 1));
+  if (colour === undefined) return `a TIFF whose colours are ${otherColours[number(tags.colour, 99)] ?? "not told"}`;
+  if (number(tags.sampleFormat, 1) !== 1) return "a TIFF of numbers with a sign or a fraction";
   if (number(tags.fillOrder, 1) !== 1) return "a TIFF whose bits stand the other way round";
   if (!depthsOf[colour].includes(depth) || bits.some((each) => each !== depth))
     return `a TIFF of ${bits.slice(0, 4).join(", ")} bits`;
@@ -88,6 +102,9 @@ export function tiffPageOf(fields: TiffFields): TiffPage | string {
     orientation: fields.get(tags.orientation)?.()[0],
   };
 }
+
+const packedText = (compression: number): string =>
+  `a TIFF packed ${otherCompressions[compression] ?? `in way ${compression}`}`;
 
 function piecesOf(fields: TiffFields): Pick<TiffPage, "piece" | "offsets" | "lengths"> {
   const number = (tag: number) => fields.get(tag)?.()[0] ?? 0;

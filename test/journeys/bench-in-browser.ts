@@ -32,7 +32,7 @@ interface Options {
 }
 
 /** The usual window. */
-export const usualSize = { width: 1440, height: 900 } as const;
+const usualSize = { width: 1440, height: 900 } as const;
 const quiet = ["no-sandbox", "disable-gpu", "disable-quic", "no-first-run", "disable-background-networking"];
 const still = ["disable-component-update", "disable-sync"];
 

@@ -35,8 +35,8 @@ describe(`a first case by pointer${missing === undefined ? "" : `, skipped: ${mi
 
       const [deck, handout] = await story.makeDocuments(hand);
       const slides = checkDeck(deck, [title, ...days, ...later]);
-      // The emblem opens the deck and stands beside the roots; each film has its slide.
-      expect(slides.flatMap(({ pictures }) => pictures)).toHaveLength(5);
+      // The emblem opens the deck and stands with the roots and with each visit; each film has its slide.
+      expect(slides.flatMap(({ pictures }) => pictures)).toHaveLength(7);
       const said = slides.map((slide) => JSON.stringify(slide)).join("\n");
       for (const words of [
         "incisal edge",

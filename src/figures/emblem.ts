@@ -94,7 +94,10 @@ function stateList(drawing: EmblemDrawing, left: number, height: number) {
     const fill = isOpenQuestion(state) ? theme.accent : theme.ink;
     return [
       { text: canal, x: left + 26, y, size, fill, weight: "semibold" },
-      { text: cut(stateWords(state)), x: left + 26 + nameWidth + 14, y, size, fill },
+      ...inLines(stateWords(state)).map((text, line, lines) => ({
+        ...{ text, x: left + 26 + nameWidth + 14, size, fill },
+        y: y + (line - (lines.length - 1) / 2) * size * 1.08,
+      })),
     ];
   });
   const marks: SvgNode[] = canals.map((canal, at) =>
@@ -104,7 +107,14 @@ function stateList(drawing: EmblemDrawing, left: number, height: number) {
   return { nodes: [...marks, ...labels.map(labelNode)], right };
 }
 
-const cut = (text: string): string => (text.length > longestState ? `${text.slice(0, longestState - 1)}…` : text);
+/** A state in one line, or in two where it is long; a third is not given it. */
+function inLines(text: string): readonly string[] {
+  if (text.length <= longestState) return [text];
+  const at = text.lastIndexOf(" ", longestState);
+  const [first, rest] =
+    at > 0 ? [text.slice(0, at), text.slice(at + 1)] : [text.slice(0, longestState), text.slice(longestState)];
+  return [first, rest.length > longestState ? `${rest.slice(0, longestState - 1)}…` : rest];
+}
 
 /** The emblem in words: the tooth, what is where, and the state of every canal. */
 function alternativeOf(drawing: EmblemDrawing): string {

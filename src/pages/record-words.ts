@@ -55,9 +55,3 @@ export const inWords = (term: string): string => terms[term] ?? term;
 
 /** A sentence from words: first letter large. */
 export const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-/** Days from the first day of the case, as `day 23`; documents name no calendar date. */
-export function dayWords(on: string, first: string): string {
-  const days = Math.round((Date.parse(on) - Date.parse(first)) / 86_400_000);
-  return days < 120 ? `day ${days}` : `${Math.round(days / 30.4375)} months`;
-}

@@ -16,7 +16,7 @@ export const sizes = {
 
 /** The smallest thing that moves to another slide as one: a heading, a paragraph, a table's row. */
 export type Unit =
-  | { readonly kind: "heading"; readonly text: string; readonly heightIn: number }
+  | { readonly kind: "heading"; readonly text: string; readonly sizePt: number; readonly heightIn: number }
   | { readonly kind: "line"; readonly line: Line; readonly sizePt: number; readonly heightIn: number }
   | {
       readonly kind: "row";
@@ -41,15 +41,16 @@ const boldIsWider = 1.08;
 /** A table's caption with the gap under it. */
 export const captionIn = 0.3;
 
-/** What a block comes to in a column of a width, unit by unit; pictures have none. */
-export function unitsOf(block: Block, widthIn: number): Unit[] {
-  if (block.kind === "table") return rowUnits(block, widthIn);
+/** What a block comes to in a column of a width, set at a scale of the usual sizes, unit by unit; pictures have none. */
+export function unitsOf(block: Block, widthIn: number, scale: number): Unit[] {
+  if (block.kind === "table") return rowUnits(block, widthIn, scale);
   if (block.kind !== "text") return [];
+  const headingPt = sizes.heading * scale;
   const heading: Unit[] =
     block.heading === undefined
       ? []
-      : [{ kind: "heading", text: block.heading, heightIn: linesHeightIn(1, sizes.heading) + 0.16 }];
-  const sizePt = block.dense === true ? sizes.dense : sizes.body;
+      : [{ kind: "heading", text: block.heading, sizePt: headingPt, heightIn: linesHeightIn(1, headingPt) + 0.16 }];
+  const sizePt = (block.dense === true ? sizes.dense : sizes.body) * scale;
   return [...heading, ...block.lines.flatMap((line) => lineUnits(line, widthIn, sizePt))];
 }
 
@@ -71,8 +72,8 @@ function lineUnits(line: Line, widthIn: number, sizePt: number): Unit[] {
   return pieces.map((piece) => unitOf([{ text: piece.join(" ") }], piece.length));
 }
 
-function rowUnits(table: Table, widthIn: number): Unit[] {
-  const sizePt = widthIn < narrowIn ? sizes.narrowTable : sizes.table;
+function rowUnits(table: Table, widthIn: number, scale: number): Unit[] {
+  const sizePt = (widthIn < narrowIn ? sizes.narrowTable : sizes.table) * scale;
   const heads = table.columns.map(({ head }) => [{ text: head }]);
   const headIn = captionIn + rowHeightIn(heads, table, { widthIn, sizePt: sizePt * boldIsWider });
   return table.rows.map((row) => ({

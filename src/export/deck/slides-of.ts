@@ -1,5 +1,6 @@
-import type { Page } from "../../pages/page-model.ts";
+import type { Block, Page } from "../../pages/page-model.ts";
 import { isPicture, type PictureBlock, proportionOf } from "../pictures.ts";
+import { fillColumns } from "./fill-columns.ts";
 import { sizes, type Unit, unitsOf } from "./slide-units.ts";
 
 /** A rectangle on a slide, in inches. */
@@ -32,10 +33,7 @@ export function slidesOf(page: Page): Slide[] {
   const words = page.blocks.filter((block) => !isPicture(block));
   const placed = picture === undefined ? undefined : placedPicture(picture, words.length > 0);
   const first = placed?.rest ?? content;
-  const columns = fill(
-    words.flatMap((block) => unitsOf(block, first.w)),
-    first,
-  );
+  const columns = inFewestColumns(words, first);
   const titled = { title: page.title, ...(page.subtitle === undefined ? {} : { subtitle: page.subtitle }) };
   const filled = columns.map(
     (units, at): Slide => ({
@@ -49,6 +47,22 @@ export function slidesOf(page: Page): Slide[] {
   );
   const more = others.flatMap((block) => slidesOf({ ...page, blocks: [block], notes: [] }));
   return [...filled, ...more];
+}
+
+/** How much smaller words may be set where that spares a slide. */
+const scales = [1, 0.9, 0.8] as const;
+
+/** Words in as few columns as they come to, and of those as large as they can be. */
+function inFewestColumns(words: readonly Block[], first: Box): Unit[][] {
+  const heights = { first: first.h, further: content.h };
+  const tries = scales.map((scale) =>
+    fillColumns(
+      words.flatMap((block) => unitsOf(block, first.w, scale)),
+      heights,
+    ),
+  );
+  const fewest = Math.min(...tries.map((columns) => columns.length));
+  return tries.find((columns) => columns.length === fewest) ?? [[]];
 }
 
 /** A wide picture lies above the words, any other stands at their left; alone it fills the slide. */
@@ -69,29 +83,6 @@ function fitted(room: Box, proportion: number): Box {
   const w = Math.min(room.w, room.h / proportion);
   return { x: room.x, y: room.y, w, h: w * proportion };
 }
-
-/** Units into columns, each filled before the next; a heading goes with what follows it, a table's head is counted once a column. */
-function fill(units: readonly Unit[], first: Box): Unit[][] {
-  const columns: Unit[][] = [[]];
-  let room = first.h;
-  units.forEach((unit, at) => {
-    const column = columns.at(-1) ?? [];
-    const head = headIn(unit, column.at(-1));
-    const next = unit.kind === "heading" ? (units[at + 1]?.heightIn ?? 0) : 0;
-    if (unit.heightIn + head + next > room && column.length > 0) {
-      columns.push([unit]);
-      room = content.h - unit.heightIn - headIn(unit, undefined);
-    } else {
-      column.push(unit);
-      room -= unit.heightIn + head;
-    }
-  });
-  return columns;
-}
-
-/** A table's head stands over its first row in a column. */
-export const headIn = (unit: Unit, before: Unit | undefined): number =>
-  unit.kind === "row" && !(before?.kind === "row" && before.table === unit.table) ? unit.headIn : 0;
 
 /** The heights of the caption under a picture, in inches. */
 export const captionBox = ({ x, y, w, h }: Box): Box => ({

@@ -1,8 +1,9 @@
 import PptxGenJS from "pptxgenjs";
 import type { Line, PageModel } from "../../pages/page-model.ts";
 import { alternativeOf, type PictureBlock, type Pictures } from "../pictures.ts";
+import { leadIn } from "./fill-columns.ts";
 import { captionIn, headRowIn, plain, sizes, type Unit } from "./slide-units.ts";
-import { type Box, captionBox, headIn, type Slide, slideSize, slidesOf } from "./slides-of.ts";
+import { type Box, captionBox, type Slide, slideSize, slidesOf } from "./slides-of.ts";
 
 /** A face that every office program has or replaces by one of the same widths, so that the layout holds. */
 const face = "Arial";
@@ -125,7 +126,9 @@ function addUnits(slide: PptxSlide, { column, units }: Slide): void {
     const unit = units[at];
     if (unit === undefined) return;
     const run = runFrom(units, at);
-    const height = run.reduce((sum, one, index) => sum + one.heightIn + headIn(one, run[index - 1]), 0);
+    const height = run.reduce((sum, one, index) => sum + one.heightIn + leadIn(one, run[index - 1]), 0);
+    // A table's head lies inside its own box; air under a table lies above the words.
+    if (unit.kind !== "row") y += leadIn(unit, units[at - 1]);
     const box = { x: column.x, y, w: column.w, h: height };
     if (unit.kind === "row") addTable(slide, run, box);
     else addWords(slide, run, box);
@@ -149,7 +152,7 @@ function addWords(slide: PptxSlide, run: readonly Unit[], box: Box): void {
       return [
         {
           text: unit.text,
-          options: { fontSize: sizes.heading, bold: true, color: accent, breakLine: true, paraSpaceBefore: 5 },
+          options: { fontSize: unit.sizePt, bold: true, color: accent, breakLine: true, paraSpaceBefore: 5 },
         },
       ];
     return unit.kind === "line" ? textRuns(unit.line, unit.sizePt, true) : [];

@@ -1,16 +1,16 @@
-import { type BodyOf, type Part, partsOf, thePart } from "../../record/parts.ts";
+import { type BodyOf, type Part, partsOf } from "../../record/parts.ts";
 import type { CaseSource } from "../case-source.ts";
+import { momentWords } from "../moment-words.ts";
 import { type Block, type Line, type Page, says } from "../page-model.ts";
-import { dayWords, inWords, sentence } from "../record-words.ts";
+import { inWords, sentence } from "../record-words.ts";
 import { textBlock } from "./presenting.ts";
 
 /** Each mishap: what happened, where, and what was done about it. */
 export function mishapPages({ parts }: CaseSource): Page[] {
-  const first = thePart(parts, "case")?.body.presentedOn ?? "";
   return partsOf(parts, "mishap").map(({ body }) => ({
     title: sentence(inWords(body.what)),
     on: body.on,
-    subtitle: dayWords(body.on, first),
+    subtitle: momentWords(body.on, parts),
     blocks: [{ kind: "text", heading: "Facts", lines: mishapLines(body) }, ...textBlock("Account", body.story)],
     notes: [],
   }));
@@ -39,39 +39,28 @@ function mishapLines(body: BodyOf<"mishap">): Line[] {
   ];
 }
 
-/** The day of the last visit that filled a canal; recalls are counted from it. */
-function filledOn(parts: readonly Part[]): string | undefined {
-  const filled = partsOf(parts, "visit").filter(({ body }) => body.canals.some(({ state }) => state === "filled"));
-  return filled
-    .map(({ body }) => body.on)
-    .sort()
-    .at(-1);
-}
-
 /** All recalls in one table, and the notes of each. */
 export function recallPages({ parts }: CaseSource): Page[] {
-  const filled = filledOn(parts);
-  const first = filled ?? thePart(parts, "case")?.body.presentedOn ?? "";
   const recalls = partsOf(parts, "recall").sort((a, b) => (a.body.on < b.body.on ? -1 : 1));
   if (recalls.length === 0) return [];
-  const notes: Block[] = recalls.flatMap(({ body }) => textBlock(sentence(dayWords(body.on, first)), body.note));
+  const notes: Block[] = recalls.flatMap(({ body }) => textBlock(sentence(momentWords(body.on, parts)), body.note));
   return [
     {
       title: "Recalls",
-      on: recalls.at(-1)?.body.on ?? first,
+      on: recalls.at(-1)?.body.on ?? "",
       blocks: [
         {
           kind: "table",
           caption: "Tooth, symptoms and film over time",
           columns: [
-            [filled === undefined ? "When" : "After filling", 0.14],
+            ["When", 0.18],
             ["Tooth", 0.13],
-            ["Symptoms", 0.2],
+            ["Symptoms", 0.18],
             ["Percussion", 0.14],
             ["Film", 0.17],
-            ["Score by reader", 0.22],
+            ["Score by reader", 0.2],
           ].map(([head, share]) => ({ head: String(head), share: Number(share), align: "left" as const })),
-          rows: recalls.map(({ body }) => recallRow(body, first)),
+          rows: recalls.map(({ body }) => recallRow(body, parts)),
         },
         ...notes,
       ],
@@ -82,12 +71,12 @@ export function recallPages({ parts }: CaseSource): Page[] {
   ];
 }
 
-function recallRow(body: BodyOf<"recall">, first: string): Line[] {
+function recallRow(body: BodyOf<"recall">, parts: readonly Part[]): Line[] {
   const scores = body.readings
     .map(({ reader, score, blind }) => `${reader} ${score}${blind ? "" : " (not blind)"}`)
     .join(", ");
   return [
-    dayWords(body.on, first),
+    momentWords(body.on, parts),
     body.retained,
     inWords(body.symptoms),
     inWords(body.percussion),

@@ -13,7 +13,7 @@ export function filmGallery(source: CaseSource): Page[] {
   if (films.length === 0) return [];
   const named = films.map((film, index) => ({ film, name: `${index + 1}`, marks: marksOf(source.parts, film.id) }));
   const pictures = named.map(({ film, name, marks }) => {
-    const words = `${name}. ${sentence(inWords(film.body.purpose))}, ${filmWords(film.body, first)}`;
+    const words = `${name}. ${sentence(inWords(film.body.purpose))}, ${filmWords(film.body, source.parts)}`;
     const said = film.body.caption === "" ? words : `${words}. ${film.body.caption}`;
     return { ...filmBlock(film, marks, read), caption: says(said) };
   });

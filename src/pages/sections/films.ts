@@ -1,13 +1,13 @@
 import { filmMeasures } from "../../figures/film-measures.ts";
-import { type BodyOf, type Part, type PartOf, partsOf, thePart } from "../../record/parts.ts";
+import { type BodyOf, type Part, type PartOf, partsOf } from "../../record/parts.ts";
 import type { CaseSource } from "../case-source.ts";
 import { type LedgerReader, ledgerReader } from "../ledger-reader.ts";
+import { momentWords } from "../moment-words.ts";
 import { type FilmBlock, type Line, type Page, says, type Table } from "../page-model.ts";
-import { dayWords, inWords, sentence } from "../record-words.ts";
+import { inWords, sentence } from "../record-words.ts";
 
 /** Each film with what was measured on it, in the order in which they were taken. */
 export function filmPages(source: CaseSource): Page[] {
-  const first = thePart(source.parts, "case")?.body.presentedOn ?? "";
   const read = ledgerReader(source.ledger);
   const films = partsOf(source.parts, "film").sort((a, b) => (a.body.takenOn < b.body.takenOn ? -1 : 1));
   return films.map((film) => {
@@ -15,7 +15,7 @@ export function filmPages(source: CaseSource): Page[] {
     const measures = measureTable(marks, read);
     return {
       title: sentence(`${inWords(film.body.purpose)} film`),
-      subtitle: filmWords(film.body, first),
+      subtitle: filmWords(film.body, source.parts),
       on: film.body.takenOn,
       blocks: [filmBlock(film, marks, read), ...(measures === undefined ? [] : [measures]), scaleLines(film, read)],
       notes: notesOf(film, marks, source),
@@ -29,7 +29,7 @@ export const marksOf = (parts: readonly Part[], film: string): Mark[] =>
   partsOf(parts, "mark").filter((mark) => mark.body.film === film);
 
 /** `day 23, tube 20 degrees to mesial`. */
-export function filmWords(film: BodyOf<"film">, first: string): string {
+export function filmWords(film: BodyOf<"film">, parts: readonly Part[]): string {
   const angle = film.horizontalAngleDeg;
   const tube =
     angle === undefined
@@ -37,7 +37,7 @@ export function filmWords(film: BodyOf<"film">, first: string): string {
       : angle === 0
         ? ", straight"
         : `, tube ${Math.abs(angle)}° to ${angle > 0 ? "mesial" : "distal"}`;
-  return `${dayWords(film.takenOn, first)}${tube}`;
+  return `${momentWords(film.takenOn, parts)}${tube}`;
 }
 
 /** A film as a block with its drawn measures. */

@@ -1,8 +1,9 @@
 import { dayOf } from "../../record/facts.ts";
-import { type BodyOf, partsOf, thePart } from "../../record/parts.ts";
+import { type BodyOf, partsOf } from "../../record/parts.ts";
 import type { CaseSource } from "../case-source.ts";
+import { momentWords } from "../moment-words.ts";
 import { type Block, type Line, type Page, says } from "../page-model.ts";
-import { dayWords, inWords, sentence } from "../record-words.ts";
+import { inWords, sentence } from "../record-words.ts";
 
 type Findings = BodyOf<"findings">;
 type Tested = Findings["teeth"][number];
@@ -10,10 +11,9 @@ type Tested = Findings["teeth"][number];
 /** Each examination: the tooth beside its controls, what was seen, and what the film shows. */
 export function findingsPages({ parts }: CaseSource): Page[] {
   const sheets = partsOf(parts, "findings").sort((a, b) => ((dayOf(a) ?? "") < (dayOf(b) ?? "") ? -1 : 1));
-  const first = thePart(parts, "case")?.body.presentedOn ?? "";
   return sheets.map(({ body }) => ({
     title: "Findings",
-    subtitle: dayWords(body.takenOn, first),
+    subtitle: momentWords(body.takenOn, parts),
     on: body.takenOn,
     blocks: [testTable(body), ...told([...asked(body), ...seen(body), ...onFilm(body)]), ...note(body)],
     notes: ["A test that was not done stands as not done; it never counts as negative."],

@@ -1,22 +1,10 @@
-import { partsOf } from "../../record/parts.ts";
+import { type BodyOf, partsOf } from "../../record/parts.ts";
 import type { CaseSource } from "../case-source.ts";
 import { type Line, type Page, says } from "../page-model.ts";
 
 /** The references of the case, and the published sources behind every number of the ledger, each with its mark. */
 export function sourcePages(source: CaseSource): Page[] {
-  const own = partsOf(source.parts, "reference").map(({ body }) =>
-    says(
-      [
-        body.authors.join(", "),
-        body.title,
-        [body.journal, body.year, body.volume, body.pages]
-          .filter((piece) => piece !== undefined && piece !== "")
-          .join(" "),
-      ]
-        .filter((piece) => piece !== "")
-        .join(". "),
-    ),
-  );
+  const own = partsOf(source.parts, "reference").map(({ body }) => says(referenceWords(body)));
   const behind = sourceIdsOf(source).map((id): Line => {
     const found = source.references.get(id);
     return found === undefined
@@ -31,6 +19,13 @@ export function sourcePages(source: CaseSource): Page[] {
     { kind: "text" as const, heading: "Cautions", lines: [says(caution)] },
   ];
   return [{ title: "Sources", on: "", blocks, notes: [] }];
+}
+
+/** `Martins JNR, .... Worldwide analyses of ... . J Endod 2018;44(11):1641-1649`. */
+function referenceWords({ authors, title, journal, year, volume, pages }: BodyOf<"reference">): string {
+  const inVolume = [volume === "" ? "" : `;${volume}`, pages === "" ? "" : `:${pages}`].join("");
+  const where = [journal, year === undefined ? "" : `${year}${inVolume}`].filter((piece) => piece !== "").join(" ");
+  return [authors.join(", "), title, where].filter((piece) => piece !== "").join(". ");
 }
 
 /** What stands under every document. */

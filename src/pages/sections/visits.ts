@@ -1,8 +1,9 @@
-import { type BodyOf, type Part, type PartOf, partsOf, thePart } from "../../record/parts.ts";
+import { type BodyOf, type Part, type PartOf, partsOf } from "../../record/parts.ts";
 import type { CaseSource } from "../case-source.ts";
 import { type LedgerReader, ledgerReader, numberText } from "../ledger-reader.ts";
+import { momentWords } from "../moment-words.ts";
 import { type Block, type Line, type Page, says, type Table } from "../page-model.ts";
-import { dayWords, inWords, sentence } from "../record-words.ts";
+import { inWords, sentence } from "../record-words.ts";
 import { toothFigure } from "../tooth-figure.ts";
 import { textBlock } from "./presenting.ts";
 
@@ -11,14 +12,13 @@ type Row = Visit["canals"][number];
 
 /** Each visit: the canal table, what was used in order, what was told. */
 export function visitPages(source: CaseSource): Page[] {
-  const first = thePart(source.parts, "case")?.body.presentedOn ?? "";
   const read = ledgerReader(source.ledger);
   const visits = partsOf(source.parts, "visit").sort((a, b) => (a.body.on < b.body.on ? -1 : 1));
   return visits.map(({ body }, index) => ({
     title: `Visit ${index + 1}`,
     on: body.on,
     subtitle: [
-      dayWords(body.on, first),
+      momentWords(body.on, source.parts),
       body.minutes === undefined ? "" : `${body.minutes} min`,
       body.help === undefined ? "" : `resident: ${body.help}`,
     ]

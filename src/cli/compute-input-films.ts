@@ -5,6 +5,7 @@ import type { FilmTopic } from "./compute-input-film-topic.ts";
 
 /** Each is loaded only when it is asked for: reading films takes a while to load. */
 const filmTopics: Readonly<Record<string, () => Promise<FilmTopic>>> = {
+  compareFilms: async () => (await import("./compute-input-compare-films.ts")).compareFilmsOfFiles,
   trace: async () => (await import("./compute-input-trace.ts")).traceOfFilm,
 };
 

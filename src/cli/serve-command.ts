@@ -6,29 +6,37 @@ import { shipped } from "./shipped.ts";
 
 /** `canalog serve`: serves until Ctrl-C, and says where; where it runs already, says so and gives a fresh address. */
 export async function serveCommand(options: { port: number }): Promise<void> {
-  const serving = await serve({ shipped, env: process.env, port: options.port, say: console.log }).catch(
-    sayWhereItRuns,
-  );
-  if (serving === undefined) return;
-  console.log(`Data folder: ${homeFolder(process.env)}`);
-  console.log(`Canalog runs at ${serving.address}`);
-  console.log("The address is good for one opening. Ctrl-C ends.");
-  let ending = false;
-  const end = async (): Promise<void> => {
-    if (ending) return;
-    ending = true;
+  // Laid before anything is opened: a Ctrl-C at any moment closes what is open by then.
+  const ended = new AbortController();
+  for (const name of ["SIGINT", "SIGTERM"] as const) process.on(name, () => ended.abort());
+  const { signal } = ended;
+  try {
+    const serving = await serve({ shipped, env: process.env, port: options.port, say: console.log, signal });
+    sayWhere(serving);
+    await aborted(signal);
     console.log("\nEnding ...");
     await serving.close();
-    process.exit(0);
-  };
-  process.on("SIGINT", end);
-  process.on("SIGTERM", end);
+  } catch (thrown) {
+    if (!signal.aborted) await sayWhereItRuns(thrown);
+  }
+  process.exit(0);
 }
 
-async function sayWhereItRuns(thrown: unknown): Promise<Serving | undefined> {
+function sayWhere({ address }: Serving): void {
+  console.log(`Data folder: ${homeFolder(process.env)}`);
+  console.log(`Canalog runs at ${address}`);
+  console.log("The address is good for one opening. Ctrl-C ends.");
+}
+
+const aborted = (signal: AbortSignal): Promise<void> =>
+  new Promise((resolve) => {
+    if (signal.aborted) resolve();
+    signal.addEventListener("abort", () => resolve(), { once: true });
+  });
+
+async function sayWhereItRuns(thrown: unknown): Promise<void> {
   const port = thrown instanceof Refusal && thrown.code === "server.alreadyRunning" ? thrown.facts.port : undefined;
   const address = typeof port === "number" ? await addressThroughDoor(homeFolder(process.env), port) : undefined;
   if (address === undefined) throw thrown;
   console.log(`Canalog runs already; a fresh address: ${address}`);
-  return undefined;
 }

@@ -16,6 +16,7 @@ interface DemoPlace {
   readonly home: string;
   readonly shipped: string;
   readonly say: (line: string) => void;
+  readonly signal?: AbortSignal;
 }
 
 /** The demo of a home: loaded at its first start, finished if that start was interrupted, and never brought back unasked. */
@@ -57,7 +58,7 @@ async function readState(file: string): Promise<State> {
 }
 
 /** Every case file of the demo that is not there yet, with its films. */
-async function loadAll({ store, shipped, say }: DemoPlace): Promise<void> {
+async function loadAll({ store, shipped, say, signal }: DemoPlace): Promise<void> {
   const folder = join(shipped, "data", "demo", "cases");
   if (!existsSync(folder)) return;
   const there = new Set<string>((await store.cases()).map((facts) => facts.caseId));
@@ -69,6 +70,7 @@ async function loadAll({ store, shipped, say }: DemoPlace): Promise<void> {
   for (const name of files) {
     const read: unknown = JSON.parse(await readFile(join(folder, name), "utf8"));
     for (const one of Array.isArray(read) ? read : [read]) {
+      signal?.throwIfAborted();
       const caseFile = caseFileSchema.parse(one);
       if (!there.has(caseFile.caseId)) await store.loadCaseFile(caseFile, films, derive);
       cases += 1;

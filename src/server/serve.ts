@@ -17,6 +17,8 @@ export interface ServeOptions {
   readonly env: NodeJS.ProcessEnv;
   readonly port: number;
   readonly say: (line: string) => void;
+  /** Ends the start early: what long step is under way stops at its next case, and nothing listens. */
+  readonly signal?: AbortSignal;
 }
 
 /** A server that listens. */
@@ -32,7 +34,7 @@ export interface Serving {
  * @throws Refusal `server.alreadyRunning` with the address where it runs, and the store's refusals
  */
 export async function serve(options: ServeOptions): Promise<Serving> {
-  const { shipped, say } = options;
+  const { shipped, say, signal } = options;
   const home = homeFolder(options.env);
   const { store, lock, recovered, migratedCopy } = await openStore(home);
   for (const line of recovered) say(`Recovered: ${line}`);
@@ -43,10 +45,11 @@ export async function serve(options: ServeOptions): Promise<Serving> {
       ...{ store, home, shipped, recovered, doorKey: door.key },
       ...{ version: await versionOf(shipped), pages: join(shipped, "dist", "web") },
       ...{ sessions: makeSessions(), jobs: makeJobs() },
-      demo: await demoOf({ store, home, shipped, say }),
+      demo: await demoOf({ store, home, shipped, say, ...(signal === undefined ? {} : { signal }) }),
       now: () => new Date().toISOString(),
       deriveLedger: () => deriveWith(store),
     };
+    signal?.throwIfAborted();
     const app = await buildApp(bench);
     const port = await listen(app, options.port);
     lock?.servesAt(port);

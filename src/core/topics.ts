@@ -2,6 +2,7 @@ import { calibrateTopic } from "./radiograph/calibrate-topic.ts";
 import { curvatureTopic } from "./radiograph/curvature-topic.ts";
 import { lesionTopic } from "./radiograph/lesion-topic.ts";
 import { traceTopic } from "./radiograph/trace-topic.ts";
+import { twoViewTopic } from "./radiograph/two-view-topic.ts";
 import { workingLengthTopic } from "./radiograph/working-length-topic.ts";
 import { Refusal } from "./refusal.ts";
 import { canalsTopic } from "./tooth/canals-topic.ts";
@@ -15,6 +16,7 @@ export const topics: readonly Topic[] = [
   calibrateTopic,
   workingLengthTopic,
   curvatureTopic,
+  twoViewTopic,
   lesionTopic,
   traceTopic,
 ];

@@ -4,6 +4,7 @@ import { canalsBinding } from "./bindings/canals.ts";
 import { curvatureBinding } from "./bindings/curvature.ts";
 import { lesionBinding } from "./bindings/lesion.ts";
 import { toothBinding } from "./bindings/tooth.ts";
+import { twoViewBinding } from "./bindings/two-view.ts";
 import { workingLengthBinding } from "./bindings/working-length.ts";
 
 /** One binding a topic, each after those whose outputs it reads. */
@@ -12,6 +13,7 @@ export const bindings: readonly Binding[] = [
   canalsBinding,
   calibrateBinding,
   curvatureBinding,
+  twoViewBinding,
   workingLengthBinding,
   lesionBinding,
 ];

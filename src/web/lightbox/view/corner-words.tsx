@@ -1,6 +1,7 @@
 import { Button } from "../../parts/button.tsx";
 import { KeyHint } from "../../parts/key-hint.tsx";
 import { useShortcut } from "../../parts/shortcuts.ts";
+import { startWords, usualStart } from "../kernels/course-start.ts";
 import { windowText } from "../kernels/grey-window.ts";
 import type { Polarity } from "../tools/tool-step.ts";
 import { tools } from "../tools/tools.ts";
@@ -27,7 +28,7 @@ function ToolWords({ box }: { box: LightBox }) {
         {state.ending
           ? "Following the line"
           : state.course.anchors.length === 0
-            ? "Mark the orifice"
+            ? `Mark ${startWords[usualStart(box.film)]}`
             : "Mark places on the way; Enter or a double press at the apex"}
         {made < 1 && !box.followsNothing && <Progress fraction={made} />}
       </p>

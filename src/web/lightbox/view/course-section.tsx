@@ -2,9 +2,12 @@ import type { LedgerEntry } from "../../../record/ledger-entry.ts";
 import { Cautions } from "../../parts/cautions.tsx";
 import { intervalInWords, numberInWords, withUnit } from "../../parts/figures-in-words.ts";
 import { sourceInWords } from "../../words/value-words.ts";
+import { type CourseStart, startOfCourse, startWords } from "../kernels/course-start.ts";
 import { besideNumbers, entryOf, measuredCourse, numberOf, whyAbsent } from "../kernels/ledger-reading.ts";
 import { type Mark, markName } from "../kernels/mark-shape.ts";
+import { CourseStartField } from "./course-start-field.tsx";
 import { CurvatureGraph } from "./curvature-graph.tsx";
+import { HiddenPart } from "./hidden-part.tsx";
 import { LedgerFigure } from "./ledger-figure.tsx";
 import type { LightBox } from "./light-box.ts";
 
@@ -20,16 +23,19 @@ interface CourseSectionOptions {
 export function CourseSection({ box, mark, ledger, measuring }: CourseSectionOptions) {
   const entry = entryOf(ledger, "curvature", mark.id);
   const course = measuredCourse(entry);
+  const start = mark.body.shape === "trace" ? startOfCourse(mark.body, box.film) : "orifice";
   return (
     <section className="course" aria-label={`Course of ${markName(mark.body)}`} aria-busy={measuring}>
       <h2>{markName(mark.body)}</h2>
-      <Length entry={entry} measuring={measuring} />
-      {entry !== undefined && <Stop entry={entryOf(ledger, "workingLength", mark.id)} />}
+      <Length entry={entry} measuring={measuring} start={start} />
+      <CourseStartField box={box} mark={mark} />
+      {course !== undefined && <Stop entry={entryOf(ledger, "workingLength", mark.id)} mark={mark} start={start} />}
+      <HiddenPart ledger={ledger} mark={mark} />
       {entry !== undefined && course !== undefined && (
         <>
-          <CurvatureGraph box={box} markId={mark.id} course={course} />
+          <CurvatureGraph box={box} markId={mark.id} course={course} start={start} />
           <Cautions topic="curvature" cautions={besideNumbers(entry).cautions} />
-          <Measures entry={entry} />
+          <Measures entry={entry} start={start} />
           <Absent entry={entry} />
           <Bends bends={course.bends} />
           <Severity course={course} />
@@ -39,27 +45,50 @@ export function CourseSection({ box, mark, ledger, measuring }: CourseSectionOpt
   );
 }
 
-function Length({ entry, measuring }: { entry: LedgerEntry | undefined; measuring: boolean }) {
+interface LengthOptions {
+  readonly entry: LedgerEntry | undefined;
+  readonly measuring: boolean;
+  readonly start: CourseStart;
+}
+
+function Length({ entry, measuring, start }: LengthOptions) {
   const length = numberOf(entry, "lengthMm");
   if (measuring) return <p className="headline headline-waiting">measuring</p>;
   if (entry === undefined || length === undefined)
     return <p className="absent">No length: {whyAbsent(entry, "lengthMm") ?? "it was not measured"}.</p>;
   return (
     <p className="headline">
-      <LedgerFigure entry={entry} number={length} unit="mm" says="Length from orifice to apex" />
+      <LedgerFigure entry={entry} number={length} unit="mm" says={`Length from ${startWords[start]} to the apex`} />
       <span>
-        from orifice to apex
+        from {startWords[start]} to the apex
         {length.interval && <span className="quiet">, {intervalInWords(length.interval)}</span>}
       </span>
     </p>
   );
 }
 
-function Stop({ entry }: { entry: LedgerEntry | undefined }) {
+interface StopOptions {
+  readonly entry: LedgerEntry | undefined;
+  readonly mark: Mark;
+  readonly start: CourseStart;
+}
+
+/** How a working length is come by where the record does not give one yet. */
+function wayToStop(mark: Mark, start: CourseStart): string | undefined {
+  if (start === "orifice")
+    return "No working length: it is counted from the reference point. Trace from there, or say above that this course begins there.";
+  if (mark.body.shape === "trace" && mark.body.canal === undefined)
+    return "No working length: name the canal below, and it stands here.";
+  return undefined;
+}
+
+function Stop({ entry, mark, start }: StopOptions) {
   const stop = numberOf(entry, "recommendedMm");
   const locator = numberOf(entry, "locatorDifferenceMm");
   if (entry === undefined || stop === undefined) {
+    const way = entry === undefined ? wayToStop(mark, start) : undefined;
     const why = entry?.refused === undefined ? whyAbsent(entry, "recommendedMm") : undefined;
+    if (way !== undefined) return <p className="quiet">{way}</p>;
     return why === undefined ? null : <p className="quiet">No stop: {why}.</p>;
   }
   return (
@@ -81,17 +110,17 @@ const rows: readonly { readonly name: string; readonly says: string; readonly un
   { name: "pruettDeg", says: "Largest bend", unit: "°" },
   { name: "pruettRadiusMm", says: "Radius of that bend", unit: "mm" },
   { name: "minRadiusMm", says: "Tightest radius", unit: "mm" },
-  { name: "atMm", says: "Tightest at, from the orifice", unit: "mm" },
+  { name: "atMm", says: "Tightest at, from its start", unit: "mm" },
   { name: "schneiderDeg", says: "Angle of Schneider", unit: "°" },
   { name: "weineDeg", says: "Angle of Weine", unit: "°" },
   { name: "accessAngleDeg", says: "Access angle", unit: "°" },
   { name: "heightMm", says: "Curvature height", unit: "mm" },
-  { name: "heightDistanceMm", says: "Its foot, from the orifice", unit: "mm" },
+  { name: "heightDistanceMm", says: "Its foot, from its start", unit: "mm" },
   { name: "totalTurnDeg", says: "All turning", unit: "°" },
   { name: "chordMm", says: "Straight distance", unit: "mm" },
 ];
 
-const Measures = ({ entry }: { entry: LedgerEntry }) => (
+const Measures = ({ entry, start }: { entry: LedgerEntry; start: CourseStart }) => (
   <table className="measures">
     <thead className="unseen">
       <tr>
@@ -102,7 +131,7 @@ const Measures = ({ entry }: { entry: LedgerEntry }) => (
     </thead>
     <tbody>
       {rows.map((row) => (
-        <Measure key={row.name} entry={entry} {...row} />
+        <Measure key={row.name} entry={entry} {...row} says={row.says.replace("its start", startWords[start])} />
       ))}
     </tbody>
   </table>

@@ -2,6 +2,7 @@ import { useMemo, useRef, useState } from "react";
 import { curvatureProfile } from "../../../figures/curvature-profile.ts";
 import { FigureView } from "../../parts/figure-view.tsx";
 import { quantityInWords } from "../../parts/figures-in-words.ts";
+import { type CourseStart, startWords } from "../kernels/course-start.ts";
 import { type measuredCourse, sampleAt, withoutSide } from "../kernels/ledger-reading.ts";
 import type { LightBox } from "./light-box.ts";
 
@@ -9,6 +10,7 @@ interface CurvatureGraphOptions {
   readonly box: LightBox;
   readonly markId: string;
   readonly course: NonNullable<ReturnType<typeof measuredCourse>>;
+  readonly start: CourseStart;
 }
 
 /** Where the curve of the graph begins and ends across, as shares of its width. */
@@ -18,7 +20,7 @@ interface Span {
 }
 
 /** The graph of curvature along the canal; the place under the pointer is shown here and on the film. */
-export function CurvatureGraph({ box, markId, course }: CurvatureGraphOptions) {
+export function CurvatureGraph({ box, markId, course, start }: CurvatureGraphOptions) {
   const element = useRef<HTMLDivElement>(null);
   const [span, setSpan] = useState<Span>();
   const { profile, atMm, maxCurvaturePerMm } = course;
@@ -59,7 +61,7 @@ export function CurvatureGraph({ box, markId, course }: CurvatureGraphOptions) {
         aria-valuemin={0}
         aria-valuemax={100}
         aria-valuenow={Math.round((share ?? 0) * 100)}
-        aria-valuetext={sample === undefined ? "none" : placeInWords(sample)}
+        aria-valuetext={sample === undefined ? "none" : placeInWords(sample, start)}
         onPointerMove={point}
         onPointerLeave={() => box.setPlace(undefined)}
         onKeyDown={key}
@@ -73,14 +75,14 @@ export function CurvatureGraph({ box, markId, course }: CurvatureGraphOptions) {
       <p className="quiet curvature-graph-words">
         {sample === undefined
           ? "Point at the graph or at the course: each shows its place on the other."
-          : placeInWords(sample)}
+          : placeInWords(sample, start)}
       </p>
     </div>
   );
 }
 
-const placeInWords = ({ sMm, curvaturePerMm }: { sMm: number; curvaturePerMm: number }): string =>
-  `${quantityInWords(sMm, "mm")} from the orifice: curvature ${quantityInWords(Math.abs(curvaturePerMm), "per mm")}`;
+const placeInWords = ({ sMm, curvaturePerMm }: { sMm: number; curvaturePerMm: number }, start: CourseStart): string =>
+  `${quantityInWords(sMm, "mm")} from ${startWords[start]}: curvature ${quantityInWords(Math.abs(curvaturePerMm), "per mm")}`;
 
 /** The drawing knows its own scale; the curve in it begins at the orifice and ends at the apex. */
 function spanOfCurve(element: HTMLElement | null) {

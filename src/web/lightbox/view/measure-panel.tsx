@@ -1,9 +1,8 @@
 import "./measure-panel.css";
 import type { LedgerEntry } from "../../../record/ledger-entry.ts";
 import { Button } from "../../parts/button.tsx";
-import { dayInWords } from "../../parts/days-in-words.ts";
-import { filmTakenOut } from "../kernels/film-gestures.ts";
-import { dayName, purposeName } from "../kernels/film-name.ts";
+import { startWords, usualStart } from "../kernels/course-start.ts";
+import { AboutFilm } from "./about-film.tsx";
 import { CourseSection } from "./course-section.tsx";
 import type { LightBox } from "./light-box.ts";
 import { MarksList } from "./marks-list.tsx";
@@ -46,30 +45,10 @@ function NoCourse({ box, hasCourses }: { box: LightBox; hasCourses: boolean }) {
       <p className="quiet">
         {hasCourses
           ? "Press a course on the film, or its line below, to read its measures."
-          : "Mark the orifice, follow the canal, end at the apex: the line keeps to the canal by itself, and every point can be moved afterwards."}
+          : `Mark ${startWords[usualStart(box.film)]}, follow the canal, end at the apex: the line keeps to the canal by itself, and every point can be moved afterwards.`}
       </p>
       <Button weight={hasCourses ? "plain" : "strong"} hint="T" onClick={trace}>
         Trace a canal
-      </Button>
-    </section>
-  );
-}
-
-function AboutFilm({ box }: { box: LightBox }) {
-  const { film, presentedOn, marks } = box;
-  const { body } = film;
-  return (
-    <section className="about-film" aria-label="This film">
-      <h2>This film</h2>
-      <p className="quiet">
-        {dayInWords(body.takenOn)}, {dayName(presentedOn, body.takenOn)}, {purposeName(body.purpose)} · {body.columns}{" "}
-        by {body.rows} pixels of {body.bitsStored} bits, from {body.technical.sourceFormat.toUpperCase()}
-        {body.technical.lossy ? ", compressed with loss" : ""}
-        {body.technical.crop === undefined ? "" : ", a part of the picture"}
-        {body.technical.inverted ? ", grey levels turned at import" : ""}
-      </p>
-      <Button weight="bare" onClick={() => box.record(filmTakenOut(box, marks))}>
-        Take this film out
       </Button>
     </section>
   );

@@ -1,5 +1,6 @@
 import type { BodyPath } from "../../record/body-path.ts";
 import { dayInWords } from "../days-in-words.ts";
+import { DayInput } from "./day-input.tsx";
 import { useField } from "./editing.tsx";
 import { faultProps, Labelled } from "./labelled.tsx";
 
@@ -19,10 +20,8 @@ export function DayField({ at, label, optional = false, bare }: DayFieldOptions)
   };
   return (
     <Labelled field={field} label={bare ? field.fullLabel : label} bare={bare}>
-      <input
+      <DayInput
         id={field.id}
-        type="date"
-        className="field-line field-day"
         value={typeof field.value === "string" ? field.value : ""}
         readOnly={field.readOnly}
         {...faultProps(field)}

@@ -1,4 +1,4 @@
-import { useEffect, useState, useSyncExternalStore } from "react";
+import { useState, useSyncExternalStore } from "react";
 import { useLocation } from "wouter";
 import { today } from "../../parts/days-in-words.ts";
 import { Opening } from "../../parts/opening.tsx";
@@ -6,6 +6,7 @@ import { SayRefusal } from "../../parts/say-refusal.tsx";
 import { useShortcut } from "../../parts/shortcuts.ts";
 import { useTitle } from "../../parts/use-title.ts";
 import { useCase, useDraftBook, useRedo, useSaveQueue, useUndo } from "../../record/case-access.tsx";
+import { useLeaveNothing } from "../../record/leave-nothing.ts";
 import { useCaseAt } from "../../record/readings.ts";
 import { CaseHead } from "./case-head.tsx";
 import { CasePages } from "./case-pages.tsx";
@@ -38,7 +39,7 @@ export function CaseRoom({ caseId, moment }: CaseRoomOptions) {
   useTakeBackKeys(book, undo, redo);
   useShortcut("h", "Case", "All changes", () => setHistory(true));
   useShortcut("d", "Case", "Documents", () => go(`/case/${caseId}/documents`));
-  useEffect(() => leaveNothing(book, queue), [book, queue]);
+  useLeaveNothing(book, queue);
   if (view === undefined && error) return <SayRefusal of={error} whole />;
   if (view === undefined) return <Opening says="Opening the case" />;
   const looked = stoodAt === undefined ? undefined : stood.data;
@@ -69,20 +70,4 @@ export function CaseRoom({ caseId, moment }: CaseRoomOptions) {
       )}
     </div>
   );
-}
-
-/** Hands over what is typed when the window goes out of sight, and warns while something has not reached the record. */
-function leaveNothing(book: ReturnType<typeof useDraftBook>, queue: ReturnType<typeof useSaveQueue>) {
-  const hide = () => document.visibilityState === "hidden" && book.commitAll();
-  const leave = (event: BeforeUnloadEvent) => {
-    book.commitAll();
-    if (queue.busy) event.preventDefault();
-  };
-  document.addEventListener("visibilitychange", hide);
-  window.addEventListener("beforeunload", leave);
-  return () => {
-    book.commitAll();
-    document.removeEventListener("visibilitychange", hide);
-    window.removeEventListener("beforeunload", leave);
-  };
 }

@@ -12,7 +12,7 @@ interface FilmStripOptions {
 export function FilmStrip({ caseId, films }: FilmStripOptions) {
   if (films.length === 0) return null;
   return (
-    <ul className="film-strip" aria-label="Films">
+    <ul className="moment-films" aria-label="Films">
       {films.map((film) => (
         <li key={film.id}>
           <Link href={`/case/${caseId}/light-box/${film.id}`}>

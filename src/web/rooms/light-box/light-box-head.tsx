@@ -8,8 +8,14 @@ import type { SaveState } from "../../record/save-queue.ts";
 import { AboutCase } from "../case/case-head.tsx";
 import { SaveMark } from "../case/save-mark.tsx";
 
+interface LightBoxHeadOptions {
+  readonly view: CaseView;
+  readonly save: SaveState;
+  readonly pending: boolean;
+}
+
 /** Whose tooth it is, whether all is recorded, what can be taken back, and the way to the case. */
-export function LightBoxHead({ view, save }: { readonly view: CaseView; readonly save: SaveState }) {
+export function LightBoxHead({ view, save, pending }: LightBoxHeadOptions) {
   const { facts, caseId } = view;
   const undo = useUndo(caseId);
   const redo = useRedo(caseId);
@@ -21,7 +27,7 @@ export function LightBoxHead({ view, save }: { readonly view: CaseView; readonly
     <PageHead
       end={
         <>
-          <SaveMark save={save} pending={false} />
+          <SaveMark save={save} pending={pending} />
           <TakeBack {...{ view, undo, redo }} />
           <Link href={`/case/${caseId}`} className="button">
             Case

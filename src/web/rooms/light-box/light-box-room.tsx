@@ -1,5 +1,5 @@
 import { useQueryClient } from "@tanstack/react-query";
-import { useMemo, useState } from "react";
+import { useMemo, useState, useSyncExternalStore } from "react";
 import { useLocation } from "wouter";
 import { canalStatesOn } from "../../../record/canal-states.ts";
 import type { Gesture } from "../../../record/change.ts";
@@ -13,7 +13,9 @@ import { IncomingFiles } from "../../lightbox/view/import/incoming-files.tsx";
 import { useAnnounce } from "../../parts/announcer.tsx";
 import { Opening } from "../../parts/opening.tsx";
 import { SayRefusal } from "../../parts/say-refusal.tsx";
-import { caseKey, useCase, useRecord, useSaveQueue } from "../../record/case-access.tsx";
+import { useTitle } from "../../parts/use-title.ts";
+import { caseKey, useCase, useDraftBook, useRecord, useSaveQueue } from "../../record/case-access.tsx";
+import { useLeaveNothing } from "../../record/leave-nothing.ts";
 import type { SaveState } from "../../record/save-queue.ts";
 import { ConflictDialog } from "../case/conflict-dialog.tsx";
 import { SaveTrouble } from "../case/save-mark.tsx";
@@ -31,6 +33,10 @@ interface LightBoxRoomOptions {
 export function LightBoxRoom({ caseId, filmPartId }: LightBoxRoomOptions) {
   const { view, recorded, error, save } = useCase(caseId);
   const queue = useSaveQueue(caseId);
+  const book = useDraftBook(caseId);
+  useSyncExternalStore(book.watch, book.count);
+  useLeaveNothing(book, queue);
+  useTitle(view && `Light box of ${view.facts.tooth}, ${view.facts.pseudonym}`);
   if (view === undefined)
     return (
       <div data-room="dark" className="light-box">
@@ -40,7 +46,7 @@ export function LightBoxRoom({ caseId, filmPartId }: LightBoxRoomOptions) {
   return (
     <div data-room="dark" className="light-box">
       <div>
-        <LightBoxHead view={view} save={save} />
+        <LightBoxHead view={view} save={save} pending={book.pending} />
         <SaveTrouble save={save} retry={() => queue.retry()} />
       </div>
       <Films view={view} save={save} filmPartId={filmPartId} />

@@ -1,11 +1,12 @@
 import { useMutation, useQueryClient } from "@tanstack/react-query";
-import { type FormEvent, useState } from "react";
+import { type FormEvent, useId, useState } from "react";
 import { useLocation } from "wouter";
 import type { BodyOf } from "../../../record/parts.ts";
 import type { CaseView } from "../../../server/api.ts";
 import { Button } from "../../parts/button.tsx";
 import { today } from "../../parts/days-in-words.ts";
 import { Dialog } from "../../parts/dialog.tsx";
+import { DayInput } from "../../parts/fields/day-input.tsx";
 import { SayRefusal } from "../../parts/say-refusal.tsx";
 import { ask, type Refused } from "../../record/api.ts";
 import { caseKey } from "../../record/case-access.tsx";
@@ -21,6 +22,7 @@ const first: NewCaseBody = {
 
 /** Asks for what a case can't be without: a pseudonym, a year of birth, a tooth. */
 export function NewCaseDialog({ close }: { readonly close: () => void }) {
+  const day = useId();
   const [body, setBody] = useState(first);
   const client = useQueryClient();
   const [, go] = useLocation();
@@ -57,11 +59,10 @@ export function NewCaseDialog({ close }: { readonly close: () => void }) {
             ))}
           </select>
         </label>
-        <label className="new-case-field">
+        <label className="new-case-field" htmlFor={day}>
           <span className="field-label">Presented on</span>
-          <input
-            type="date"
-            className="field-line field-day"
+          <DayInput
+            id={day}
             value={body.presentedOn}
             onChange={({ target }) => change({ presentedOn: target.value })}
           />

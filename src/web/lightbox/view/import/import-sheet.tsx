@@ -1,7 +1,8 @@
-import { useReducer, useState } from "react";
+import { useId, useReducer, useState } from "react";
 import type { CaseView } from "../../../../server/api.ts";
 import { Button } from "../../../parts/button.tsx";
 import { Dialog } from "../../../parts/dialog.tsx";
+import { DayInput } from "../../../parts/fields/day-input.tsx";
 import { bytesInWords } from "../../../parts/figures-in-words.ts";
 import { type CropBox, movedBox, resizedBox, smallestCropPx, wholeOf } from "../../kernels/crop-box.ts";
 import { purposeNames } from "../../kernels/film-name.ts";
@@ -171,6 +172,7 @@ function CropFields({ box, film, set }: CropFieldsOptions) {
 const noStep = { columns: 0, rows: 0 };
 
 function ChoiceFields({ choice, set }: { choice: ImportChoice; set: (choice: ImportChoice) => void }) {
+  const day = useId();
   return (
     <>
       <label className="import-tick">
@@ -181,11 +183,10 @@ function ChoiceFields({ choice, set }: { choice: ImportChoice; set: (choice: Imp
         />
         <span>Turn the grey levels: what is dark here is dense</span>
       </label>
-      <label className="import-day">
+      <label className="import-day" htmlFor={day}>
         <span className="field-label">Taken on</span>
-        <input
-          type="date"
-          className="field-line field-day"
+        <DayInput
+          id={day}
           required
           value={choice.takenOn}
           onChange={({ target }) => set({ ...choice, takenOn: target.value })}

@@ -1,5 +1,5 @@
 import type { InputPath, LedgerEntry } from "../../../../record/ledger-entry.ts";
-import type { Part } from "../../../../record/parts.ts";
+import { type Part, partsOf } from "../../../../record/parts.ts";
 import { dayInWords } from "../../../parts/days-in-words.ts";
 import { purposeWords } from "../../../words/later-words.ts";
 import { valueInWords } from "../../../words/value-words.ts";
@@ -20,20 +20,40 @@ const partIn = (record: string, parts: readonly Part[]): Part | undefined =>
 export interface EntrySubject {
   /** The canal whose course was measured; empty where it is about none. */
   readonly canal: string;
-  /** The film that it was measured on, as `final film of 12 Mar 2026`; empty where there is none. */
+  /** The film or films that it was measured on, as `final film of 12 Mar 2026`; empty where there is none. */
   readonly film: string;
+  /** The day of that film; empty where there is none. */
+  readonly day: string;
 }
+const aboutNoFilm: EntrySubject = { canal: "", film: "", day: "" };
 
 /** See {@link EntrySubject}. */
-export function entrySubject(entry: Pick<LedgerEntry, "subject">, parts: readonly Part[]): EntrySubject {
-  const id = entry.subject.split(" of ").at(-1) ?? "";
-  const part = parts.find((one) => one.id === id);
-  if (part?.kind === "film") return { canal: "", film: filmWords(part, parts) };
-  if (part?.kind !== "mark") return { canal: "", film: "" };
+export function entrySubject(entry: Pick<LedgerEntry, "subject" | "topic">, parts: readonly Part[]): EntrySubject {
+  const about = entry.subject.split(" of ").at(-1) ?? "";
+  if (entry.topic === "twoView") return subjectInSpace(about, parts);
+  const part = parts.find(({ id }) => id === about);
+  if (part?.kind === "film") return { canal: "", ...namedFilm(part, parts) };
+  if (part?.kind !== "mark") return aboutNoFilm;
   const film = parts.find((one) => one.id === part.body.film);
   const canal = part.body.shape === "trace" ? (part.body.canal ?? "a course") : "";
-  return { canal, film: film === undefined ? "" : filmWords(film, parts) };
+  return film === undefined ? { ...aboutNoFilm, canal } : { canal, ...namedFilm(film, parts) };
 }
+
+/** A course in space is named by its canal and the films that gave it: `DL film-1 film-2`. */
+function subjectInSpace(about: string, parts: readonly Part[]): EntrySubject {
+  const [canal = "", ...ids] = about.split(" ");
+  const films = partsOf(parts, "film").filter(({ id }) => ids.some((one) => one === id));
+  const [first, second] = films.sort((a, b) => a.body.takenOn.localeCompare(b.body.takenOn));
+  if (first === undefined || second === undefined) return { ...aboutNoFilm, canal };
+  const days = [...new Set(films.map(({ body }) => dayInWords(body.takenOn)))].join(" and ");
+  const purposes = [first, second].map(({ body }) => purposeWords[body.purpose]).join(" and ");
+  return { canal, film: `${purposes} film together, ${days}`, day: second.body.takenOn };
+}
+
+const namedFilm = (film: Part, parts: readonly Part[]): Pick<EntrySubject, "film" | "day"> => ({
+  film: filmWords(film, parts),
+  day: film.kind === "film" ? film.body.takenOn : "",
+});
 
 /** What an entry is called: `MB1: largest bend`. */
 export function entryTitle(entry: Pick<LedgerEntry, "subject" | "topic">, parts: readonly Part[]): string {

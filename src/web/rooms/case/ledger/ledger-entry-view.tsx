@@ -16,16 +16,21 @@ interface EntryOptions {
   readonly entry: LedgerEntry;
   readonly parts: readonly Part[];
   readonly open?: boolean;
+  /** Its film stands over it already. */
+  readonly underFilm?: boolean;
+  /** Values of other entries that are read beside it. */
+  readonly beside?: readonly LedgerLine[];
 }
 
 /** One entry: a number in words that opens to everything that made it. */
-export function LedgerEntryView({ caseId, entry, parts, open: atFirst = false }: EntryOptions) {
+export function LedgerEntryView({ caseId, entry, parts, open: atFirst = false, ...place }: EntryOptions) {
   const [open, setOpen] = useState(atFirst);
   const inside = useId();
-  const lines = ledgerLines(entry);
+  const lines = [...ledgerLines(entry), ...(place.beside ?? [])];
   const [first] = lines;
   const cautions = texts(valueAt(entry.output, "cautions"));
-  const { film } = entrySubject(entry, parts);
+  const film = place.underFilm === true ? "" : entrySubject(entry, parts).film;
+  const length = entry.topic === "curvature" ? lines.find(({ at }) => at === "lengthMm") : undefined;
   return (
     <section className="ledger-entry" id={entry.id} data-open={open}>
       <button
@@ -38,7 +43,9 @@ export function LedgerEntryView({ caseId, entry, parts, open: atFirst = false }:
         <span className="ledger-name">{entryTitle(entry, parts)}</span>
         <span className="ledger-value">{first?.value ?? <span className="quiet">not computed</span>}</span>
         <span className="ledger-says">
-          {[first?.interval ?? "", film].filter((text) => text !== "").join(" · ")}
+          {[first?.interval ?? "", length === undefined ? "" : `${length.value} long`, film]
+            .filter((text) => text !== "")
+            .join(" · ")}
           {cautions.length > 0 && (
             <span className="ledger-caution" data-look={isActedOn(entry.topic)}>
               {cautions.length === 1 ? "1 caution" : `${cautions.length} cautions`}
@@ -105,7 +112,7 @@ function Missing({ of: missing }: { readonly of: unknown }) {
 const isMissing = (value: unknown): value is { name: string; why: string } =>
   typeof value === "object" && value !== null && "name" in value && "why" in value;
 
-function Inputs({ caseId, entry, parts }: Omit<EntryOptions, "open">) {
+function Inputs({ caseId, entry, parts }: Pick<EntryOptions, "caseId" | "entry" | "parts">) {
   const origins = entry.inputPaths.map((path) => inputOrigin(path, parts, caseId));
   if (origins.length === 0) return null;
   return (

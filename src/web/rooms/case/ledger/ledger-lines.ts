@@ -2,6 +2,7 @@ import type { Interval } from "../../../../core/basis.ts";
 import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
 import { intervalInWords, quantityInWords } from "../../../parts/figures-in-words.ts";
 import { valueAt } from "../../../record/body-path.ts";
+import { bendSideWords, liesSideWords } from "../../../words/side-words.ts";
 import { valueInWords } from "../../../words/value-words.ts";
 import { wordsOfName } from "../../../words/words-of-name.ts";
 
@@ -12,6 +13,8 @@ interface Shown {
   readonly unit: string;
   /** Where its interval stands in the output, if not under `intervals`. */
   readonly interval?: string;
+  /** What its answers are called, where they are words of the code. */
+  readonly words?: Readonly<Record<string, string>>;
 }
 
 /** What stands of a topic's output in the ledger: the first value speaks for the entry. */
@@ -50,10 +53,14 @@ const shown: Readonly<Record<string, readonly Shown[]>> = {
   ],
   twoView: [
     { at: "hiddenDeg", name: "Hidden by the straight film", unit: "°" },
+    { at: "side", name: "The bend turns", unit: "", words: bendSideWords },
+    { at: "liesSide", name: "The canal lies", unit: "", words: liesSideWords },
+    { at: "liesBuccallyMm", name: "Its middle, to buccal of the shared mark", unit: "mm" },
     { at: "curvature.pruettDeg", name: "Largest bend in space", unit: "°", interval: "curvature.intervals.pruettDeg" },
+    { at: "apparent.0", name: "Seen on the first film", unit: "°" },
+    { at: "apparent.1", name: "Seen on the second film", unit: "°" },
+    { at: "plane.outOfFilmDeg", name: "Out of the film's plane, to buccal", unit: "°" },
     { at: "lengthMm", name: "Length in space", unit: "mm" },
-    { at: "side", name: "The bend turns to", unit: "" },
-    { at: "liesSide", name: "The canal lies", unit: "" },
   ],
 };
 
@@ -92,13 +99,29 @@ export function ledgerLines(entry: Pick<LedgerEntry, "topic" | "output">): reado
   const list = shown[entry.topic] ?? guessed(entry.output);
   return list.flatMap((one) => {
     const value = valueAt(entry.output, one.at);
-    if (typeof value === "string" && value !== "") return [{ at: one.at, name: one.name, value }];
+    if (typeof value === "string" && value !== "")
+      return [{ at: one.at, name: one.name, value: one.words?.[value] ?? value }];
     if (typeof value !== "number") return [];
     const interval = valueAt(entry.output, one.interval ?? `intervals.${one.at}`);
     const ends = isInterval(interval) ? interval : undefined;
     const line = { at: one.at, name: one.name, value: quantityInWords(value, one.unit, ends) };
     return [ends === undefined ? line : { ...line, interval: intervalInWords(ends) }];
   });
+}
+
+/** The lengths that single films show, beside the one in space: each film's own entry gives it. */
+export function lengthsOnFilms(
+  entry: Pick<LedgerEntry, "topic" | "inputPaths">,
+  ledger: readonly LedgerEntry[],
+): readonly LedgerLine[] {
+  if (entry.topic !== "twoView") return [];
+  const courses = [...new Set(entry.inputPaths.map(({ record }) => record.split("/")[0]))];
+  const found = courses.flatMap((id) => ledger.find(({ subject }) => subject === `curvature of ${id}`) ?? []);
+  return found.flatMap((one, index) =>
+    ledgerLines(one)
+      .filter(({ at }) => at === "lengthMm")
+      .map((line) => ({ ...line, at: one.id, name: `Length on the ${index === 0 ? "first" : "second"} film` })),
+  );
 }
 
 const isInterval = (value: unknown): value is Interval =>

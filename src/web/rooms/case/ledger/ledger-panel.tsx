@@ -1,9 +1,11 @@
-import type { ReactNode } from "react";
+import { Fragment } from "react";
 import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
 import type { Part } from "../../../../record/parts.ts";
 import type { Moment } from "../spine/spine-moments.ts";
-import { entrySubject, partsBehind } from "./entry-subject.ts";
+import { partsBehind } from "./entry-subject.ts";
 import { LedgerEntryView } from "./ledger-entry-view.tsx";
+import { ledgerGroups } from "./ledger-groups.ts";
+import { lengthsOnFilms } from "./ledger-lines.ts";
 import "./ledger-panel.css";
 
 interface LedgerPanelOptions {
@@ -23,8 +25,7 @@ export function LedgerPanel({ caseId, ledger, parts, moment, readOnly }: LedgerP
   const refused = all.filter((entry) => entry.refused !== undefined);
   const here = told.filter((entry) => moment !== undefined && restsOn(entry, moment, parts));
   const elsewhere = told.filter((entry) => !here.includes(entry));
-  const list = (entries: readonly LedgerEntry[]) =>
-    byCanal(entries, parts).map((entry) => <LedgerEntryView key={entry.id} {...{ caseId, entry, parts }} />);
+  const lists = { caseId, ledger, parts };
   return (
     <aside className="ledger" aria-label="Ledger">
       <h2>Ledger</h2>
@@ -32,30 +33,54 @@ export function LedgerPanel({ caseId, ledger, parts, moment, readOnly }: LedgerP
       {here.length === 0 && moment !== undefined && told.length > 0 && (
         <p className="ledger-group">Nothing is computed from this moment.</p>
       )}
-      {list(here)}
-      <Rest name="From the rest of the case" entries={elsewhere} list={list} open={elsewhere.length < 8} />
-      <Rest name="Could not be computed; each says why" entries={refused} list={list} open={refused.length < 4} />
+      <Unfolded {...lists} entries={here} />
+      {elsewhere.length > 0 && <h3 className="ledger-group">From the rest of the case</h3>}
+      <Folded {...lists} entries={elsewhere} />
+      {refused.length > 0 && (
+        <details className="ledger-rest" open={refused.length < 4}>
+          <summary>
+            <span className="look">◇</span> Could not be computed; each says why ({refused.length})
+          </summary>
+          <Entries {...lists} entries={refused} />
+        </details>
+      )}
       <WouldFill told={told} />
     </aside>
   );
 }
 
-interface RestOptions {
-  readonly name: string;
+interface EntriesOptions extends Pick<LedgerPanelOptions, "caseId" | "ledger" | "parts"> {
   readonly entries: readonly LedgerEntry[];
-  readonly list: (entries: readonly LedgerEntry[]) => ReactNode;
-  readonly open: boolean;
+  readonly underFilm?: boolean;
 }
 
-/** A group that stands back behind what belongs to the moment in view. */
-const Rest = ({ name, entries, list, open }: RestOptions) =>
-  entries.length === 0 ? null : (
-    <details className="ledger-rest" open={open}>
-      <summary>
-        {name} ({entries.length})
-      </summary>
-      {list(entries)}
-    </details>
+const Entries = ({ entries, ledger, ...others }: EntriesOptions) =>
+  entries.map((entry) => (
+    <LedgerEntryView key={entry.id} entry={entry} beside={lengthsOnFilms(entry, ledger)} {...others} />
+  ));
+
+/** What belongs to the moment in view: all in sight, film by film. */
+const Unfolded = ({ entries, ...others }: EntriesOptions) =>
+  ledgerGroups(entries, others.parts).map((group) => (
+    <Fragment key={group.name}>
+      {group.name !== "" && <h4 className="ledger-film">{group.name}</h4>}
+      <Entries {...others} entries={group.entries} underFilm={group.name !== ""} />
+    </Fragment>
+  ));
+
+/** What stands back behind the moment in view: film by film, each opened with one press. */
+const Folded = ({ entries, ...others }: EntriesOptions) =>
+  ledgerGroups(entries, others.parts).map((group) =>
+    group.name === "" ? (
+      <Entries key={group.name} {...others} entries={group.entries} />
+    ) : (
+      <details key={group.name} className="ledger-rest">
+        <summary>
+          {group.name} <span className="ledger-count">{group.entries.length}</span>
+        </summary>
+        <Entries {...others} entries={group.entries} underFilm />
+      </details>
+    ),
   );
 
 const LedgerOfNow = () => (
@@ -64,14 +89,6 @@ const LedgerOfNow = () => (
     <p className="ledger-empty">Its numbers hold for the case of now and are not shown beside the past.</p>
   </aside>
 );
-
-/** What is about no canal first, then canal by canal, in the order in which they come. */
-function byCanal(entries: readonly LedgerEntry[], parts: readonly Part[]): readonly LedgerEntry[] {
-  const canalOf = new Map(entries.map((entry) => [entry, entrySubject(entry, parts).canal]));
-  const canals = ["", ...new Set(canalOf.values())];
-  const place = (entry: LedgerEntry) => canals.indexOf(canalOf.get(entry) ?? "");
-  return [...entries].sort((a, b) => place(a) - place(b));
-}
 
 function restsOn(entry: LedgerEntry, moment: Moment, parts: readonly Part[]): boolean {
   const films: readonly string[] = moment.films.map(({ id }) => id);

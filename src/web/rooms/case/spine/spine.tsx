@@ -40,21 +40,23 @@ export function Spine({ caseId, moments, standing, shown, add }: SpineOptions) {
   }, [shown]);
   return (
     <nav className="spine" aria-label="Moments of the case" ref={list} onKeyDown={walk}>
-      <ol className="spine-line">
-        {moments.map((moment, index) => (
-          <li key={moment.id} data-shape={moment.shape} data-shown={moment.id === shown}>
-            <SpineLink {...{ caseId, shown }} page={withDay(moment, moments[index - 1])} mark={moment.shape} />
-          </li>
-        ))}
-      </ol>
+      <div className="spine-scroll">
+        <ol className="spine-line">
+          {moments.map((moment, index) => (
+            <li key={moment.id} data-shape={moment.shape} data-shown={moment.id === shown}>
+              <SpineLink {...{ caseId, shown }} page={withDay(moment, moments[index - 1])} mark={moment.shape} />
+            </li>
+          ))}
+        </ol>
+        <ul className="spine-standing">
+          {standing.map((page) => (
+            <li key={page.id} data-shown={page.id === shown}>
+              <SpineLink caseId={caseId} page={page} shown={shown} />
+            </li>
+          ))}
+        </ul>
+      </div>
       {add && <AddMoment add={add} />}
-      <ul className="spine-standing">
-        {standing.map((page) => (
-          <li key={page.id} data-shown={page.id === shown}>
-            <SpineLink caseId={caseId} page={page} shown={shown} />
-          </li>
-        ))}
-      </ul>
     </nav>
   );
 }

@@ -1,0 +1,62 @@
+import { useState } from "react";
+import { useField } from "../../parts/fields/editing.tsx";
+import { faultProps, Labelled } from "../../parts/fields/labelled.tsx";
+import { readNumber } from "../../parts/fields/number-field.tsx";
+import { signedAngle, type TubeSide, tubeAngleInWords, tubeSide } from "../kernels/tube-angle.ts";
+
+const sides: readonly TubeSide[] = ["mesial", "distal"];
+
+/** How far the tube was moved from straight on, and to which side: the side in words, never by a sign alone. */
+export function TubeAngleField() {
+  const field = useField("horizontalAngleDeg", "Tube angle");
+  const stands = typeof field.value === "number" ? field.value : undefined;
+  const [typed, setTyped] = useState<string>();
+  const [wanted, setWanted] = useState<TubeSide>("mesial");
+  const side = stands === undefined || stands === 0 ? wanted : tubeSide(stands);
+  const fault = (typed === undefined ? undefined : readNumber(typed, {}, false).fault) ?? field.fault;
+  const write = (size: number | undefined, to: TubeSide, when: "now" | "typing") => {
+    const angle = size === undefined ? undefined : signedAngle(size, to);
+    field.write(angle, angle === undefined ? "emptied" : tubeAngleInWords(angle), when);
+  };
+  const type = (text: string) => {
+    setTyped(text);
+    const { value, fault: bad } = readNumber(text, {}, false);
+    if (bad === undefined && typeof value !== "string") write(value, side, "typing");
+  };
+  const turn = (to: TubeSide) => {
+    setWanted(to);
+    if (stands !== undefined && stands !== 0) write(stands, to, "now");
+  };
+  return (
+    <Labelled field={{ ...field, fault }} label="Tube angle">
+      <span className="tube-angle">
+        <input
+          id={field.id}
+          className="field-line"
+          inputMode="decimal"
+          autoComplete="off"
+          placeholder="not known"
+          value={typed ?? (stands === undefined ? "" : String(Math.abs(stands)))}
+          {...faultProps({ id: field.id, fault })}
+          onChange={(event) => type(event.target.value)}
+          onBlur={() => fault === undefined && setTyped(undefined)}
+        />
+        <span className="field-unit" aria-hidden="true">
+          °
+        </span>
+        <select
+          className="field-select"
+          aria-label="Side to which the tube was moved"
+          value={side}
+          onChange={({ target }) => turn(target.value === "distal" ? "distal" : "mesial")}
+        >
+          {sides.map((one) => (
+            <option key={one} value={one}>
+              to {one}
+            </option>
+          ))}
+        </select>
+      </span>
+    </Labelled>
+  );
+}

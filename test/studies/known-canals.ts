@@ -1,4 +1,4 @@
-import { seededRandom } from "../../src/core/statistics/seeded-random.ts";
+import { type SeededRandom, seededRandom } from "../../src/core/statistics/seeded-random.ts";
 
 /** One stretch of a known canal: its length, and its curvature in 1/mm (0: straight; positive: to the right). */
 export interface KnownStretch {
@@ -18,6 +18,8 @@ export interface KnownShape {
 export interface KnownNoise {
   readonly sigmaMm: number;
   readonly seed: number;
+  /** Correlation of the noise of neighbours, as a least-cost path has it; none where absent. */
+  readonly following?: number;
 }
 
 /** The stretches of a canal of one bend. */
@@ -40,11 +42,22 @@ export function knownCourse(
   const length = lengthOf(stretches);
   const steps = Math.ceil(length / stepMm - 1e-9);
   const random = seededRandom(noise?.seed ?? 0);
-  const sigma = noise?.sigmaMm ?? 0;
+  const [aside, along] = [noiseStream(noise, random), noiseStream(noise, random)];
   return Array.from({ length: steps + 1 }, (_, index): [number, number] => {
     const [x, y] = knownPlace(stretches, Math.min(index * stepMm, length));
-    return [x + sigma * random.normal(), y + sigma * random.normal()];
+    return [x + aside(), y + along()];
   });
+}
+
+/** The noise of one coordinate, point after point: each keeps a share of the one before, the standard deviation stays. */
+function noiseStream(noise: KnownNoise | undefined, random: SeededRandom): () => number {
+  const { sigmaMm, following = 0 } = noise ?? { sigmaMm: 0 };
+  const fresh = Math.sqrt(1 - following ** 2);
+  let last: number | undefined;
+  return () => {
+    last = last === undefined ? random.normal() : following * last + fresh * random.normal();
+    return sigmaMm * last;
+  };
 }
 
 /** The same points in space: laid into a tilted plane, with noise at right angles to it too. */
@@ -56,7 +69,8 @@ export function knownCanalInSpace(shape: KnownShape, stepMm: number, noise: Know
   });
 }
 
-const lengthOf = (stretches: readonly KnownStretch[]): number =>
+/** The length of a canal of any stretches, in mm. */
+export const lengthOf = (stretches: readonly KnownStretch[]): number =>
   stretches.reduce((sum, { lengthMm }) => sum + lengthMm, 0);
 
 /** The place at a distance from the orifice: arcs by their centres, with the heading counted from +y to the right. */

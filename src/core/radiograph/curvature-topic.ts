@@ -11,6 +11,7 @@ import { curvatureCautions } from "./curvature/curvature-cautions.ts";
 import { type CurvatureInput, cleanPoints, curvatureInput } from "./curvature/curvature-input.ts";
 import { curvatureOf, type MeasuredCourse } from "./curvature/curvature-of.ts";
 import { curvatureOutput } from "./curvature/curvature-output.ts";
+import { straightToDeg } from "./curvature/headline.ts";
 import { severityOf } from "./curvature/severity.ts";
 
 const sources: readonly Source[] = [schneider, weine, pruett, gunday, estrela].map(({ id, reference }) => ({
@@ -26,7 +27,7 @@ const sources: readonly Source[] = [schneider, weine, pruett, gunday, estrela].m
  */
 export const curvatureTopic = defineTopic({
   name: "curvature",
-  version: 1,
+  version: 2,
   summary: "Curvature of one traced canal: every published measure, each bend, and the profile.",
   input: curvatureInput,
   output: curvatureOutput,
@@ -84,7 +85,8 @@ function planarityOutput(
   { rmsMm, largestMm, normal }: NonNullable<MeasuredCourse["planarity"]>,
   course: MeasuredCourse,
 ) {
-  const planar = rmsMm <= Math.max(0.02, course.agreement.noise.sigmaMm);
+  const { fits, noise, localSigmaMm } = course.agreement;
+  const planar = rmsMm <= Math.max(0.02, fits ? noise.pointSigmaMm : localSigmaMm);
   const direction: [number, number, number] = [normal.x, normal.y, normal.z];
   return { planar, rmsMm, largestMm, normal: direction };
 }
@@ -93,15 +95,18 @@ function fitQuality({ choice, agreement }: MeasuredCourse) {
   const [best, ...others] = choice.fits.map(({ fit, weight }) => ({ family: fit.family.name, weight }));
   if (best === undefined) throw new RangeError("some family always fits");
   const { fits, rmsMm, noise } = agreement;
-  return { weight: best.weight, fits, rmsMm, sigmaMm: Math.max(noise.sigmaMm, finestSigmaMm), others };
+  return { weight: best.weight, fits, rmsMm, sigmaMm: Math.max(noise.pointSigmaMm, finestSigmaMm), others };
 }
 
 function notComputed({ headline }: MeasuredCourse, input: CurvatureInput) {
   const straight = headline.heightDistanceMm === undefined;
   const why = "the course is straight: it has no bend, and so no point of departure and no radius";
+  const slight = !straight && headline.pruettRadiusMm === undefined;
+  const whySlight = `the largest bend turns by ${straightToDeg} degrees at most, which counts as straight: a radius would say more than it holds`;
   const s = input.weineLengthMm ?? 2;
   return [
     ...(straight ? ["pruettRadiusMm", "minRadiusMm", "atMm", "heightDistanceMm"].map((name) => ({ name, why })) : []),
+    ...(slight ? ["pruettRadiusMm", "minRadiusMm", "atMm"].map((name) => ({ name, why: whySlight })) : []),
     ...(headline.weineDeg === undefined
       ? [{ name: "weineDeg", why: `the part of the canal that belongs to the bend is shorter than ${s} mm` }]
       : []),

@@ -4,6 +4,8 @@ import type { FamilyFit } from "./fit-family.ts";
 /** How sure the points of a trace are: their standard deviation, and whether it was only estimated. */
 export interface Noise {
   readonly sigmaMm: number;
+  /** Of one point by itself, in mm. */
+  readonly pointSigmaMm: number;
   /** Degrees of freedom of an estimated standard deviation; absent for a stated one. */
   readonly freedom?: number;
 }
@@ -37,17 +39,22 @@ const longStretches = 0.5;
  */
 export function agreementOf(fit: FamilyFit, statedSigmaMm: number | undefined): Agreement {
   const { residuals, squares, places } = fit.projection;
-  const freedom = Math.max(1, fit.freedom);
-  const estimated = squares / freedom;
   const left = leftOver(fit.projection);
   const following = followingCorrelation(left);
+  const loss = effectiveLoss(following, residuals.length);
+  const freedom = freedomLeft(fit, loss);
+  const estimated = squares / freedom;
   const rmsMm = Math.sqrt(squares / places.length);
   const known = statedSigmaMm !== undefined && statedSigmaMm > 0 ? statedSigmaMm : undefined;
   const scatters = known !== undefined && estimated > known ** 2 * (1 + 4 * Math.sqrt(2 / freedom));
   const variance = Math.max(estimated, (statedSigmaMm ?? 0) ** 2);
-  const sigmaMm = Math.sqrt(variance * effectiveLoss(following, residuals.length));
+  const sigmaMm = Math.sqrt(variance * loss);
   return {
-    noise: statedSigmaMm === undefined ? { sigmaMm, freedom } : { sigmaMm },
+    noise: {
+      sigmaMm,
+      pointSigmaMm: Math.sqrt(variance),
+      ...(statedSigmaMm === undefined ? { freedom: freedom / loss } : {}),
+    },
     rmsMm,
     localSigmaMm: localSigma(left, residuals.length / places.length),
     fits:
@@ -57,6 +64,20 @@ export function agreementOf(fit: FamilyFit, statedSigmaMm: number | undefined): 
       following < longStretches,
     scatters,
   };
+}
+
+/**
+ * Residuals less what the parameters have taken up: noise that follows itself is taken up more, a parameter being worth
+ * as many residuals as say one thing together; a third of the residuals is always left.
+ */
+function freedomLeft({ projection, parameters, freedom }: FamilyFit, loss: number): number {
+  const count = projection.residuals.length;
+  return Math.max(1, Math.min(freedom, Math.max(count - parameters.length * loss, count / 3)));
+}
+
+/** How many residuals of a fit say no more than one: 1 where they do not follow each other. */
+export function lossOf(fit: FamilyFit): number {
+  return effectiveLoss(followingCorrelation(leftOver(fit.projection)), fit.projection.residuals.length);
 }
 
 /** Residuals that follow each other say less than their number: (1+r)/(1-r) less, where r is more than chance makes it. */

@@ -1,6 +1,6 @@
 import { degreesOf } from "../../units.ts";
 import type { MeasuredBend } from "./course-measures.ts";
-import { publishedHeadline } from "./headline.ts";
+import { publishedHeadline, straightToDeg } from "./headline.ts";
 
 /** To which side a bend turns; the words are explained at the output's field `side`. */
 export type BendSide = "left" | "right" | "reference" | "same" | "opposite" | "across";
@@ -14,15 +14,16 @@ export function bendsReport(bends: readonly MeasuredBend[], across: 1 | 2) {
   const [first] = bends;
   return bends.map((bend) => {
     const plane = across === 2 && first !== undefined ? angleOfPlanes(first, bend) : undefined;
-    const radius = bend.measures.pruettRadius;
+    const { pruettRadiusMm: radius, ...published } = publishedHeadline(bend.measures);
+    const curved = radius !== undefined && degreesOf(bend.turn) > straightToDeg;
     return {
       angleDeg: degreesOf(bend.turn),
-      ...(radius === undefined ? {} : { radiusMm: radius }),
+      ...(curved ? { radiusMm: radius, pruettRadiusMm: radius } : {}),
       fromMm: bend.from,
       toMm: bend.to,
       side: plane === undefined ? sideInPlane(bend) : sideInSpace(bend === first, plane),
       ...(plane === undefined ? {} : { planeFromFirstDeg: plane }),
-      ...publishedHeadline(bend.measures),
+      ...published,
     };
   });
 }

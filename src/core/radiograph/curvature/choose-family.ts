@@ -1,4 +1,5 @@
 import { chiSquareQuantile } from "../../statistics/chi-square-quantile.ts";
+import { lossOf } from "./agreement-of.ts";
 import { type Family, families, parameterKinds } from "./family.ts";
 import { type FamilyFit, fitFamily } from "./fit-family.ts";
 import { nearest } from "./project.ts";
@@ -26,6 +27,8 @@ export const finestSigmaMm = 0.0005;
 /** Points that a fit looks at while families are compared; the chosen ones are fitted to all points. */
 const comparedPoints = 90;
 const scoutPoints = 36;
+/** Gain of a round, as a share of the squares, below which a fit has settled. */
+const settled = 1e-7;
 /** A second bend can lie anywhere, so that chance has many tries to invent one: it must earn this much more. */
 const secondBend = 8;
 /** Share of the best family's weight under which a family is left out. */
@@ -68,10 +71,10 @@ function fitBest(trace: Trace, family: Family): FamilyFit | undefined {
   if (parameterKinds(family, trace.anchor.across).length >= residuals) return undefined;
   const scoutTrace = thinned(trace, scoutPoints).trace;
   const scouts = startsOf(family, trace)
-    .flatMap((start) => fitFamily(family, atPlacesOf(trace, scoutTrace), start, 4) ?? [])
+    .flatMap((start) => fitFamily(family, atPlacesOf(trace, scoutTrace), start, { rounds: 4, settled }) ?? [])
     .sort((a, b) => a.projection.squares - b.projection.squares)
     .slice(0, 2);
-  const fits = scouts.flatMap((scout) => fitFamily(family, trace, scout.parameters, 40) ?? []);
+  const fits = scouts.flatMap((scout) => fitFamily(family, trace, scout.parameters, { rounds: 40, settled }) ?? []);
   return fits.sort((a, b) => a.projection.squares - b.projection.squares)[0];
 }
 
@@ -82,7 +85,7 @@ function atPlacesOf(trace: Trace, few: Trace): Trace {
 }
 
 function scored(fits: readonly FamilyFit[], statedSigmaMm: number | undefined, size: number): Omit<Choice, "trace"> {
-  const sigmaMm = comparedSigma(fits, statedSigmaMm, size);
+  const sigmaMm = comparedSigma(fits, statedSigmaMm, size) * Math.sqrt(lossOfNearest(fits));
   const scores = fits.map((fit) => {
     const count = fit.projection.residuals.length;
     return {
@@ -100,6 +103,13 @@ function scored(fits: readonly FamilyFit[], statedSigmaMm: number | undefined, s
     .sort((a, b) => a.score - b.score);
   const total = kept.reduce((sum, { share }) => sum + share, 0);
   return { sigmaMm, fits: kept.map(({ fit, score, share }) => ({ fit, score, weight: share / total })) };
+}
+
+/** How many residuals say no more than one, by the family that comes nearest: what it leaves is noise and not shape. */
+function lossOfNearest(fits: readonly FamilyFit[]): number {
+  const spare = (fit: FamilyFit): number => fit.projection.squares / Math.max(1, fit.freedom);
+  const [nearestFit] = [...fits].sort((a, b) => spare(a) - spare(b));
+  return nearestFit === undefined ? 1 : lossOf(nearestFit);
 }
 
 /**
@@ -128,6 +138,8 @@ function onAllPoints(raw: Trace, choice: Omit<Choice, "trace">): { trace: Trace;
   });
   const first = near[0] ?? 0;
   const trace: Trace = { ...raw, along: near.map((s) => s - first), lengthMm: Math.max(...near) - first };
-  const fits = choice.fits.flatMap(({ fit }) => fitFamily(fit.family, trace, fit.parameters, 8) ?? []);
+  const fits = choice.fits.flatMap(
+    ({ fit }) => fitFamily(fit.family, trace, fit.parameters, { rounds: 8, settled }) ?? [],
+  );
   return { trace, fits };
 }

@@ -56,7 +56,7 @@ function familyCautions({ fits }: MeasuredCourse["choice"]): string[] {
 /** A point that lies nearer to the orifice than the point before by far more than its noise. */
 function orderCautions({ choice, agreement }: MeasuredCourse): string[] {
   const places = choice.fits[0]?.fit.projection.places ?? [];
-  const noise = Math.max(0.05, 6 * agreement.noise.sigmaMm);
+  const noise = Math.max(0.05, 6 * agreement.noise.pointSigmaMm);
   const back = places.findIndex((place, index) => index > 0 && place < (places[index - 1] ?? place) - noise);
   if (back < 0) return [];
   return [`The points run backwards at point ${back + 1}: are they in order from orifice to foramen?`];

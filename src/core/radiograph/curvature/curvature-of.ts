@@ -6,7 +6,7 @@ import { type Choice, chooseFamily, finestSigmaMm } from "./choose-family.ts";
 import { type CourseMeasures, courseMeasures } from "./course-measures.ts";
 import type { CleanPoints } from "./curvature-input.ts";
 import { drawHeadlines } from "./draws.ts";
-import { type Headline, headlineOf } from "./headline.ts";
+import { type Headline, headlineOf, withoutNeedlessRadius } from "./headline.ts";
 import { intervalsOf } from "./intervals.ts";
 import { type Planarity, planarityOf } from "./planarity.ts";
 import { type Profile, profileAlongItself, profileOf } from "./profile.ts";
@@ -54,7 +54,7 @@ export function curvatureOf(request: CurvatureRequest): MeasuredCourse {
   const measures = courseMeasures({ course: fit.course, bends, orifice, foramen }, apicalLine);
   const profile = profileOfFit(request, choice, agreement);
   const seen = splineHeadline(profile);
-  const headline = agreement.fits ? headlineOf(measures) : { ...headlineOf(measures), ...seen };
+  const headline = withoutNeedlessRadius(agreement.fits ? headlineOf(measures) : { ...headlineOf(measures), ...seen });
   const draws = drawHeadlines(choice, (one) => agreementOf(one, sigmaMm).noise, apicalLine);
   return {
     family: fit.family.name,

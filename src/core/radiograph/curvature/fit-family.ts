@@ -18,6 +18,13 @@ export interface FamilyFit {
   readonly freedom: number;
 }
 
+/** How long a fit goes on. */
+export interface Effort {
+  readonly rounds: number;
+  /** It has settled where a round gains less than this share of the squares. */
+  readonly settled: number;
+}
+
 /** Where a fit stands while it runs. */
 interface Standing {
   readonly parameters: Float64Array;
@@ -31,13 +38,13 @@ interface Standing {
  * @source D. W. Marquardt, "An algorithm for least-squares estimation of nonlinear parameters", J Soc Ind Appl Math
  * 1963;11:431-441 (memory); the places on the course are projected anew at every step, docs/methods/curvature.md C4
  */
-export function fitFamily(family: Family, trace: Trace, start: Float64Array, rounds: number): FamilyFit | undefined {
+export function fitFamily(family: Family, trace: Trace, start: Float64Array, effort: Effort): FamilyFit | undefined {
   const begin = stand(family, trace, start, trace.along);
   if (begin === undefined) return undefined;
   let standing: Standing = begin;
   let damping = 1e-3;
   let slope = slopes(family, trace, standing);
-  for (let round = 0; round < rounds; round++) {
+  for (let round = 0; round < effort.rounds; round++) {
     const step = dampedStep(slope, damping);
     const next: Standing | undefined =
       step && stand(family, trace, added(standing.parameters, step), standing.projection.places);
@@ -47,7 +54,7 @@ export function fitFamily(family: Family, trace: Trace, start: Float64Array, rou
       continue;
     }
     const gain = standing.projection.squares - next.projection.squares;
-    const done = gain <= 1e-7 * standing.projection.squares + 1e-22 * trace.lengthMm ** 2;
+    const done = gain <= effort.settled * standing.projection.squares + 1e-22 * trace.lengthMm ** 2;
     standing = next;
     slope = slopes(family, trace, standing);
     damping = Math.max(damping / 5, 1e-12);
@@ -63,9 +70,9 @@ function stand(family: Family, trace: Trace, parameters: Float64Array, near: Arr
   return { parameters, course, projection: project(course, trace.points, trace.anchor.across, near) };
 }
 
-/** Whether bends lie inside the trace, in order, none shorter than half a step between points, none turning over 270 degrees. */
+/** Whether bends lie inside the trace, in order, none shorter than a fiftieth of it, none turning over 270 degrees. */
 export function isCourse(family: Family, trace: Trace, parameters: ArrayLike<number>): boolean {
-  const shortest = Math.min(trace.lengthMm / 100, trace.lengthMm / (2 * trace.points.length));
+  const shortest = trace.lengthMm / 50;
   let reached = 0;
   for (const bend of bendsOf(family, trace.anchor.across, parameters)) {
     const from = Math.max(bend.from, 0);

@@ -1,4 +1,4 @@
-import { degreesOf, rad } from "../../units.ts";
+import { deg, degreesOf, rad } from "../../units.ts";
 import { type CourseMeasures, largestBend } from "./course-measures.ts";
 import type { PublishedMeasures } from "./published-measures.ts";
 
@@ -34,6 +34,19 @@ export function headlineOf(course: CourseMeasures): Headline {
   return { ...whole, ...publishedHeadline(bend.measures), ...tightest(course) };
 }
 
+/**
+ * The turn up to which a bend is reported without a radius: the limit of Schneider's class "straight".
+ * @source Schneider SW, Oral Surg Oral Med Oral Pathol 1971;32:271-275 (memory); docs/methods/curvature.md C18
+ */
+export const straightToDeg = deg(5);
+
+/** The headline of a course without the radius that a bend of 5 degrees and less is not worth (C18); angles and lengths stay. */
+export function withoutNeedlessRadius(headline: Headline): Headline {
+  if ((headline.pruettDeg ?? 0) > straightToDeg) return headline;
+  const { pruettRadiusMm: _radius, minRadiusMm: _tightest, atMm: _place, ...rest } = headline;
+  return rest;
+}
+
 /** The published measures of one bend in the units of the output. */
 export function publishedHeadline(measures: PublishedMeasures) {
   return {
@@ -48,9 +61,10 @@ export function publishedHeadline(measures: PublishedMeasures) {
   };
 }
 
-/** Of all bends, the largest curvature, its radius, and the middle of the bend that has it. */
+/** Of all bends over 5 degrees (of all, where none is), the largest curvature, its radius, and the middle of that bend. */
 function tightest(course: CourseMeasures): Headline {
-  const [bend] = [...course.bends].sort((a, b) => b.largestCurvature - a.largestCurvature);
+  const bent = course.bends.filter(({ turn }) => degrees(turn) > straightToDeg);
+  const [bend] = [...(bent.length > 0 ? bent : course.bends)].sort((a, b) => b.largestCurvature - a.largestCurvature);
   if (bend === undefined || bend.largestCurvature === 0) return { maxCurvaturePerMm: 0 };
   return {
     maxCurvaturePerMm: bend.largestCurvature,

@@ -1,4 +1,5 @@
 import { calibrateTopic } from "./radiograph/calibrate-topic.ts";
+import { compareFilmsTopic } from "./radiograph/compare-films-topic.ts";
 import { curvatureTopic } from "./radiograph/curvature-topic.ts";
 import { lesionTopic } from "./radiograph/lesion-topic.ts";
 import { traceTopic } from "./radiograph/trace-topic.ts";
@@ -19,6 +20,7 @@ export const topics: readonly Topic[] = [
   twoViewTopic,
   lesionTopic,
   traceTopic,
+  compareFilmsTopic,
 ];
 
 /**

@@ -1,0 +1,85 @@
+import type { PlanePoint } from "../../units.ts";
+import { closedOutline } from "../lesion/closed-outline.ts";
+import { centreOf } from "../lesion/outline-area.ts";
+import { alignedFilms, levelsOf, withRegion } from "./aligned-films.ts";
+import { type Geometry, residualNear, residualOf, stretchOf } from "./comparability.ts";
+import type { CompareFilmsInput } from "./compare-films-input.ts";
+import { differenceOf, type FilmDifference, overlapOf, unchanged } from "./difference-of.ts";
+import { type Homography, reversed } from "./homography.ts";
+import { homographyOfLandmarks, type Landmark, landmarkResidual, placeAt } from "./homography-of-landmarks.ts";
+import { carried, type Outline } from "./lesion-change.ts";
+import { localShifts } from "./local-shifts.ts";
+import { laidOn } from "./matched-greys.ts";
+import type { Picture } from "./picture.ts";
+import { type Outlines, regionOf } from "./region.ts";
+
+/** Everything that a comparison knows of two films. */
+export interface ComparedFilms extends Geometry {
+  readonly map: Homography;
+  readonly lesions: { readonly before?: Outline; readonly after?: Outline };
+  readonly landmarkResidualPx: number;
+  readonly residualNearLesionPx: number | undefined;
+  /** Laid on the first film; computed when it is asked for. */
+  readonly difference: () => FilmDifference;
+}
+
+/**
+ * Two films brought together and measured against each other.
+ * @throws Refusal as {@link homographyOfLandmarks} and {@link closedOutline}.
+ * @source docs/methods/compare-films C1 to C5
+ */
+export function comparedFilms(input: CompareFilmsInput): ComparedFilms {
+  const [first, second] = [pictureOf(input.before), pictureOf(input.after)];
+  const landmarks = input.landmarks.map(
+    (one): Landmark => ({ before: placeOf(one.before), after: placeOf(one.after) }),
+  );
+  const lesions = lesionsOf(input);
+  const start = homographyOfLandmarks(landmarks);
+  const leftOut = [lesions.before, lesions.after && carried(reversed(start), lesions.after)];
+  const region = regionOf(
+    first,
+    input.hardParts.map((outline) => outline.map(placeOf)),
+    onlyGiven(leftOut),
+  );
+  const all = levelsOf({ first, second, region });
+  const about = alignedFilms(all, start).map;
+  const same = unchanged(laidOn(first, second, about), first, region);
+  const { map, correlation } = alignedFilms(withRegion(all, same).slice(0, 2), about);
+  // Edges that depth moves look changed as well; how far the films lie off is asked of the whole region.
+  const shifts = localShifts(all, map);
+  const residualPx = residualOf(shifts.shifts);
+  const laid = laidOn(first, second, map);
+  const lesion = lesions.before ?? (lesions.after && carried(reversed(map), lesions.after));
+  const centre = lesion && centreOf(lesion);
+  return {
+    map,
+    correlation,
+    shifts,
+    lesions,
+    residualPx,
+    residualMm: input.mmPerPx === undefined ? undefined : residualPx * input.mmPerPx,
+    residualNearLesionPx: centre && residualNear(shifts.shifts, placeAt(centre.x, centre.y)),
+    landmarkResidualPx: landmarkResidual(map, landmarks),
+    stretch: stretchOf(map, first),
+    overlap: overlapOf(laid),
+    difference: () => differenceOf(laid, first, same),
+  };
+}
+
+const placeOf = ([u, v]: readonly [number, number]) => placeAt(u, v);
+
+const pictureOf = ({ columns, rows, grey }: CompareFilmsInput["before"]): Picture => ({ columns, rows, values: grey });
+
+function lesionsOf({ lesions }: CompareFilmsInput): { before?: PlanePoint[]; after?: PlanePoint[] } {
+  const { before, after } = lesions;
+  return {
+    ...(before === undefined ? {} : { before: closedOutline(before, "lesions.before") }),
+    ...(after === undefined ? {} : { after: closedOutline(after, "lesions.after") }),
+  };
+}
+
+const onlyGiven = (outlines: readonly (Outline | undefined)[]): Outlines =>
+  outlines.flatMap((outline) => (outline === undefined ? [] : [outline.map(({ x, y }) => placeAt(x, y))]));
+
+/** An outline as the output writes it. */
+export const pairsOf = (outline: Outline): [number, number][] => outline.map(({ x, y }) => [x, y]);

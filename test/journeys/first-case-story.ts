@@ -123,7 +123,7 @@ async function lengthShown(page: Page): Promise<{ mm: number; low: number; high:
 }
 
 /** Goes to a film of the strip. */
-async function showFilm(hand: Hand, named: string): Promise<void> {
+export async function showFilm(hand: Hand, named: string): Promise<void> {
   const { page } = hand;
   await hand.press(page.getByRole("navigation", { name: "Films of this case" }).getByRole("button", { name: named }));
   await page
@@ -134,7 +134,7 @@ async function showFilm(hand: Hand, named: string): Promise<void> {
 }
 
 /** The names of the films in the strip. */
-const filmNames = { straight: "day 7 · working length", angled: "day 0 · angled" } as const;
+export const filmNames = { straight: "day 7 · working length", angled: "day 0 · angled" } as const;
 
 /** Calibrates both films, the straight one by its file and the angled one by the rod, and traces the canal on each. */
 export async function measure(hand: Hand, { straight, angled }: StoryFilms): Promise<void> {
@@ -144,6 +144,10 @@ export async function measure(hand: Hand, { straight, angled }: StoryFilms): Pro
   await hand.trace(anchorsOf(straight), "Single");
   await recorded(page);
   expect(await lengthShown(page)).toSatisfy(isNear(straight));
+
+  const measures = page.getByRole("region", { name: /^Course of / });
+  await measures.getByRole("row", { name: /^Angle of Schneider.*\d°/ }).waitFor();
+  await measures.getByRole("row", { name: /^Largest bend.*\d+(\.\d+)?[–—]\d/ }).waitFor();
 
   await showFilm(hand, filmNames.angled);
   await page.getByRole("region", { name: "Scale" }).getByText("No lengths on this film").waitFor();
@@ -278,7 +282,7 @@ async function repeated(
   while (now[way] !== undefined) {
     const { sequence } = now;
     await act();
-    await expect.poll(async () => (await bench.caseNow(caseId)).sequence, { interval: 15 }).toBeGreaterThan(sequence);
+    await expect.poll(async () => (await bench.caseNow(caseId)).sequence, { interval: 15, timeout: 20_000 }).toBeGreaterThan(sequence);
     now = await bench.caseNow(caseId);
   }
   return now.stateHash;

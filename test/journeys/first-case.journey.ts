@@ -4,6 +4,7 @@ import { benchInBrowser } from "./bench-in-browser.ts";
 import { byPointer } from "./by-pointer.ts";
 import { checkDeck, checkHandout, checkNumbers, checkOnlyThatChanged } from "./checks-of-documents.ts";
 import * as story from "./first-case-story.ts";
+import { lineFollowsPointer } from "./following-line.ts";
 import { incisorFilm, incisorMissing } from "./incisor-films.ts";
 import { jpegIn } from "./jpeg-in.ts";
 import { failingShot } from "./shots.ts";
@@ -28,6 +29,8 @@ describe(`a first case by pointer${missing === undefined ? "" : `, skipped: ${mi
       await story.examine(hand);
       const films = { straight, angled, recall: await jpegIn(page, angled) };
       await story.takeInFilms(hand, films);
+      await story.showFilm(hand, story.filmNames.straight);
+      await lineFollowsPointer(hand, straight);
       await story.measure(hand, films);
       await story.backToCase(hand);
       await story.recordVisits(hand);

@@ -11,8 +11,7 @@ export function TubeAngleField() {
   const field = useField("horizontalAngleDeg", "Tube angle");
   const stands = typeof field.value === "number" ? field.value : undefined;
   const [typed, setTyped] = useState<string>();
-  const [wanted, setWanted] = useState<TubeSide>("mesial");
-  const side = stands === undefined || stands === 0 ? wanted : tubeSide(stands);
+  const side = tubeSide(stands ?? 0);
   const fault = (typed === undefined ? undefined : readNumber(typed, {}, false).fault) ?? field.fault;
   const write = (size: number | undefined, to: TubeSide, when: "now" | "typing") => {
     const angle = size === undefined ? undefined : signedAngle(size, to);
@@ -22,10 +21,6 @@ export function TubeAngleField() {
     setTyped(text);
     const { value, fault: bad } = readNumber(text, {}, false);
     if (bad === undefined && typeof value !== "string") write(value, side, "typing");
-  };
-  const turn = (to: TubeSide) => {
-    setWanted(to);
-    if (stands !== undefined && stands !== 0) write(stands, to, "now");
   };
   return (
     <Labelled field={{ ...field, fault }} label="Tube angle">
@@ -44,18 +39,21 @@ export function TubeAngleField() {
         <span className="field-unit" aria-hidden="true">
           °
         </span>
-        <select
-          className="field-select"
-          aria-label="Side to which the tube was moved"
-          value={side}
-          onChange={({ target }) => turn(target.value === "distal" ? "distal" : "mesial")}
-        >
-          {sides.map((one) => (
-            <option key={one} value={one}>
-              to {one}
-            </option>
-          ))}
-        </select>
+        {stands === 0 && <span className="field-unit">straight on</span>}
+        {stands !== undefined && stands !== 0 && (
+          <select
+            className="field-select"
+            aria-label="Side to which the tube was moved"
+            value={side}
+            onChange={({ target }) => write(stands, target.value === "distal" ? "distal" : "mesial", "now")}
+          >
+            {sides.map((one) => (
+              <option key={one} value={one}>
+                to {one}
+              </option>
+            ))}
+          </select>
+        )}
       </span>
     </Labelled>
   );

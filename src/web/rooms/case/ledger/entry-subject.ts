@@ -42,8 +42,8 @@ export function entrySubject(entry: Pick<LedgerEntry, "subject" | "topic">, part
 /** A course in space is named by its canal and the films that gave it: `DL film-1 film-2`. */
 function subjectInSpace(about: string, parts: readonly Part[]): EntrySubject {
   const [canal = "", ...ids] = about.split(" ");
-  const films = partsOf(parts, "film").filter(({ id }) => ids.some((one) => one === id));
-  const [first, second] = films.sort((a, b) => a.body.takenOn.localeCompare(b.body.takenOn));
+  const films = ids.flatMap((id) => partsOf(parts, "film").find((film) => film.id === id) ?? []);
+  const [first, second] = films;
   if (first === undefined || second === undefined) return { ...aboutNoFilm, canal };
   const days = [...new Set(films.map(({ body }) => dayInWords(body.takenOn)))].join(" and ");
   const purposes = [first, second].map(({ body }) => purposeWords[body.purpose]).join(" and ");

@@ -94,20 +94,28 @@ const Values = ({ lines }: { readonly lines: readonly LedgerLine[] }) => (
 
 function Missing({ of: missing }: { readonly of: unknown }) {
   const list = Array.isArray(missing) ? missing.filter(isMissing) : [];
+  const reasons = [...new Set(list.map(({ why }) => why))];
   if (list.length === 0) return null;
   return (
     <section>
       <h3>Not computed</h3>
       <ul>
-        {list.map(({ name, why }) => (
-          <li key={name}>
-            {valueInWords(name)}: {sentenceInWords(why)}
+        {reasons.map((why) => (
+          <li key={why}>
+            {namesIn(list.filter((one) => one.why === why))}: {sentenceInWords(why)}
           </li>
         ))}
       </ul>
     </section>
   );
 }
+
+/** `Interval, disagreement`: several that are missing for one reason. */
+const namesIn = (list: readonly { readonly name: string }[]): string =>
+  list
+    .map(({ name }) => valueInWords(name).toLowerCase())
+    .join(", ")
+    .replace(/^./, (letter) => letter.toUpperCase());
 
 const isMissing = (value: unknown): value is { name: string; why: string } =>
   typeof value === "object" && value !== null && "name" in value && "why" in value;

@@ -1,0 +1,82 @@
+import { describe, expect, it } from "vitest";
+import { caseId, ledgerEntryId, partId } from "../../../../core/ids.ts";
+import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
+import type { Part } from "../../../../record/parts.ts";
+import { ledgerGroups } from "./ledger-groups.ts";
+import { lengthsOnFilms } from "./ledger-lines.ts";
+
+const technical = {
+  sourceFormat: "png",
+  sourceSha256: "0".repeat(64),
+  wasColour: false,
+  lossy: false,
+  inverted: false,
+};
+const film = (id: string, takenOn: string, purpose: "angled" | "final"): Part =>
+  ({
+    ...{ id: partId(id), kind: "film", revision: 1 },
+    body: {
+      ...{ hash: "0".repeat(64), columns: 10, rows: 10, bitsStored: 8, takenOn, purpose, caption: "" },
+      ...{ receptor: "unknown", uRunsTo: "unknown", technical },
+    },
+  }) as Part;
+const trace = (id: string, on: string, canal: string): Part =>
+  ({
+    ...{ id: partId(id), kind: "mark", revision: 1 },
+    body: { shape: "trace", film: partId(on), canal, polarity: "dark", anchors: [], points: [] },
+  }) as Part;
+const entry = (subject: string, records: readonly string[] = []): LedgerEntry => ({
+  ...{ id: ledgerEntryId(subject), caseId: caseId("c"), subject, topic: subject.split(" ")[0] ?? "" },
+  ...{ topicVersion: 1, input: {}, output: { lengthMm: 12.5 }, at: "2026-01-01T00:00:00Z" },
+  inputPaths: records.map((record) => ({ input: "points", record })),
+});
+
+const parts = [
+  film("film-late", "2026-02-01", "final"),
+  film("film-early", "2026-01-01", "angled"),
+  trace("t-late", "film-late", "MB1"),
+  trace("t-db", "film-early", "DB"),
+  trace("t-mb", "film-early", "MB1"),
+];
+
+describe("the ledger's groups", () => {
+  it("go film by film in the order of the days, what is about no film first and about no canal first", () => {
+    const entries = [
+      ...[entry("curvature of t-late"), entry("curvature of t-db"), entry("curvature of t-mb")],
+      ...[entry("calibrate of film-early"), entry("canals of anatomy-1")],
+    ];
+    expect(
+      ledgerGroups(entries, parts).map(({ name, entries: held }) => [name, held.map(({ subject }) => subject)]),
+    ).toEqual([
+      ["", ["canals of anatomy-1"]],
+      ["Angled film of 1 Jan 2026", ["calibrate of film-early", "curvature of t-mb", "curvature of t-db"]],
+      ["Final film of 1 Feb 2026", ["curvature of t-late"]],
+    ]);
+  });
+
+  it("keep a course in space under the films that gave it together", () => {
+    const [group] = ledgerGroups([entry("twoView of MB1 film-early film-late")], parts);
+    expect(group?.name).toBe("Angled and final film together, 1 Jan 2026 and 1 Feb 2026");
+    expect(ledgerGroups([entry("twoView of MB1 film-gone film-late")], parts)[0]?.name).toBe("");
+  });
+
+  it("are none where there is nothing", () => {
+    expect(ledgerGroups([], parts)).toEqual([]);
+  });
+});
+
+describe("the lengths on single films", () => {
+  const both = ["film-early/receptor", "t-mb/points", "ledger/x/mmPerPx", "t-late/points"];
+  it("stand beside a course in space in the order of its films", () => {
+    const ledger = [entry("curvature of t-late"), entry("curvature of t-mb")];
+    expect(lengthsOnFilms(entry("twoView of MB1 film-early film-late", both), ledger)).toEqual([
+      { at: "curvature of t-mb", name: "Length on the first film", value: "12.5\u202fmm" },
+      { at: "curvature of t-late", name: "Length on the second film", value: "12.5\u202fmm" },
+    ]);
+  });
+
+  it("are not there for other entries, nor where a course was not measured", () => {
+    expect(lengthsOnFilms(entry("curvature of t-mb", both), [entry("curvature of t-mb")])).toEqual([]);
+    expect(lengthsOnFilms(entry("twoView of MB1 film-early film-late", both), [])).toEqual([]);
+  });
+});

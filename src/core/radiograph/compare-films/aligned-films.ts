@@ -10,8 +10,6 @@ export interface AlignedFilms {
   readonly map: Homography;
   /** Correlation of both in the region under the map, -1 to 1. */
   readonly correlation: number;
-  /** Correlation under the map that the search started from. */
-  readonly startCorrelation: number;
   /** Steps taken at full size. */
   readonly steps: number;
 }
@@ -35,7 +33,6 @@ const settledPx = 1e-4;
  * @source Evangelidis and Psarakis 2008 (memory); docs/methods/compare-films C2
  */
 export function alignedFilms(levels: readonly Level[], start: Homography): AlignedFilms {
-  const [finest] = levels;
   let map = start;
   let found = { map, correlation: 0, steps: 0 };
   for (let index = levels.length - 1; index >= 0; index--) {
@@ -45,14 +42,10 @@ export function alignedFilms(levels: readonly Level[], start: Homography): Align
     found = settled(level, resized(map, factor), settledPx * factor);
     map = resized(found.map, 1 / factor);
   }
-  const template = finest === undefined ? undefined : templateOf(finest);
-  const startCorrelation =
-    template === undefined || finest === undefined
-      ? 0
-      : (correlationStep(template, finest.second, start)?.correlation ?? 0);
-  return { ...found, map, startCorrelation };
+  return { ...found, map };
 }
 
+/** Both films at full size, a little smoothed, then at half of it and so on while they still show something. */
 export function levelsOf({ first, second, region }: Level): Level[] {
   const levels = [{ first: smoothed(first), second: smoothed(second), region }];
   for (let last = levels[0]; last !== undefined; ) {

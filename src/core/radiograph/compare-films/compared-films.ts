@@ -42,9 +42,11 @@ export function comparedFilms(input: CompareFilmsInput): ComparedFilms {
     onlyGiven(leftOut),
   );
   const all = levelsOf({ first, second, region });
-  const about = alignedFilms(all, start).map;
-  const same = unchanged(laidOn(first, second, about), first, region);
-  const { map, correlation } = alignedFilms(withRegion(all, same).slice(0, 2), about);
+  const about = alignedFilms(all, start);
+  const same = unchanged(laidOn(first, second, about.map), first, region);
+  const refined = alignedFilms(withRegion(all, same).slice(0, 2), about.map);
+  // Where what is unchanged is too little to go by, the first map stands.
+  const { map, correlation } = refined.steps === 0 ? about : refined;
   // Edges that depth moves look changed as well; how far the films lie off is asked of the whole region.
   const shifts = localShifts(all, map);
   const residualPx = residualOf(shifts.shifts);

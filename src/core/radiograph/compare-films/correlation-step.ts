@@ -56,7 +56,7 @@ export function correlationStep(
 }
 
 /** Fewer pixels than this tell nothing. */
-const fewest = 50;
+const fewest = 30;
 
 /** The eight numbers of a small map from those that were free; the others are 0. */
 function numbersOf(solution: Float64Array, free: readonly number[]): Eight {

@@ -18,6 +18,7 @@ const names: Readonly<Record<string, string>> = {
   heightDistanceMm: "Foot of the curvature height",
   heightMaxMm: "Greatest distance from the chord",
   heightMm: "Curvature height",
+  horizontalAngleDeg: "Tube angle",
   impliedMagnification: "Magnification that the known length implies",
   "intervals.lengthMm": "Interval of the length",
   lengthMm: "Length",
@@ -48,7 +49,9 @@ const names: Readonly<Record<string, string>> = {
   to: "The other end",
   totalTurnDeg: "All turning",
   traced: "Whether it is a traced course",
+  uRunsTo: "What lies to the right",
   used: "Where the scale comes from",
+  verticalAngleDeg: "Vertical angle",
   weineDeg: "Angle after Weine",
 };
 
@@ -70,7 +73,8 @@ export function sentenceInWords(sentence: string): string {
     .replaceAll(/\bviews\[(\d+)\]/g, (_, index: string) => `film ${Number(index) + 1}`)
     .replaceAll(/\bknown\[(\d+)\]/g, (_, index: string) => `known length ${Number(index) + 1}`)
     .replaceAll(/\(([a-z]+(?:-[a-z]+)*-\d{4})\)/g, (_, id: string) => `(${sourceInWords(id)})`)
-    .replaceAll(/\b[a-z]+(?:[A-Z][a-z]+)+\d?\b/g, (name) => lowered(valueInWords(name)));
+    .replaceAll(/\b[a-z]+(?:[A-Z][a-z]+)+\d?\b/g, (name) => lowered(valueInWords(name)))
+    .replace(/^./, (letter) => letter.toUpperCase());
 }
 
 const lowered = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1);

@@ -5,7 +5,7 @@ import { toldByTwoFilms, twoViewOf } from "./hidden-part.ts";
 
 const entry = (subject: string, change: Partial<LedgerEntry> = {}): LedgerEntry => ({
   ...{ id: ledgerEntryId(subject), caseId: caseId("c1"), subject, topic: "twoView", topicVersion: 1 },
-  ...{ input: {}, inputPaths: [], at: "2026-01-01T00:00:00Z", output: { side: "lingual", apparent: [3, 21] } },
+  ...{ input: {}, inputPaths: [], at: "2026-01-01T00:00:00Z", output: { side: "lingual", anglesDeg: [0, 25] } },
   ...change,
 });
 
@@ -24,7 +24,7 @@ describe("what two films tell of a canal", () => {
   });
 
   it("holds the side, and where the canal lies only where a mark tells it", () => {
-    expect(toldByTwoFilms(entry("twoView of MB a b"))).toMatchObject({ side: "lingual", apparent: [3, 21] });
+    expect(toldByTwoFilms(entry("twoView of MB a b"))).toMatchObject({ side: "lingual", anglesDeg: [0, 25] });
     expect(toldByTwoFilms(entry("x", { output: { side: "mixed", liesSide: "buccal" } }))?.liesSide).toBe("buccal");
     expect(toldByTwoFilms(entry("x", { output: undefined, refused: ["no"] }))).toBeUndefined();
     expect(toldByTwoFilms(undefined)).toBeUndefined();

@@ -5,7 +5,7 @@ const side = z.enum(["buccal", "lingual", "mixed", "undetermined"]);
 const told = z.looseObject({
   side,
   liesSide: side.exclude(["mixed"]).optional(),
-  apparent: z.array(z.number()).default([]),
+  anglesDeg: z.array(z.number()).default([]),
 });
 
 /** What two films tell of a canal beyond what each shows. */

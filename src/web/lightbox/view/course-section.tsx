@@ -3,6 +3,7 @@ import { Cautions } from "../../parts/cautions.tsx";
 import { intervalInWords, numberInWords, withUnit } from "../../parts/figures-in-words.ts";
 import { sourceInWords } from "../../words/value-words.ts";
 import { type CourseStart, startOfCourse, startWords } from "../kernels/course-start.ts";
+import type { Film } from "../kernels/film-name.ts";
 import { besideNumbers, entryOf, measuredCourse, numberOf, whyAbsent } from "../kernels/ledger-reading.ts";
 import { type Mark, markName } from "../kernels/mark-shape.ts";
 import { CourseStartField } from "./course-start-field.tsx";
@@ -29,7 +30,9 @@ export function CourseSection({ box, mark, ledger, measuring }: CourseSectionOpt
       <h2>{markName(mark.body)}</h2>
       <Length entry={entry} measuring={measuring} start={start} />
       <CourseStartField box={box} mark={mark} />
-      {course !== undefined && <Stop entry={entryOf(ledger, "workingLength", mark.id)} mark={mark} start={start} />}
+      {course !== undefined && (
+        <Stop entry={entryOf(ledger, "workingLength", mark.id)} way={wayToStop(mark, box.film)} />
+      )}
       <HiddenPart ledger={ledger} mark={mark} />
       {entry !== undefined && course !== undefined && (
         <>
@@ -67,28 +70,26 @@ function Length({ entry, measuring, start }: LengthOptions) {
   );
 }
 
+/** How a working length is come by where the record does not give one yet; nothing on films taken after it was used. */
+function wayToStop({ body }: Mark, film: Film): string | undefined {
+  if (body.shape !== "trace" || film.body.purpose === "final" || film.body.purpose === "recall") return undefined;
+  if (startOfCourse(body, film) === "orifice")
+    return "No working length: it is counted from the reference point. Trace from there, or change where this course begins.";
+  return body.canal === undefined ? "No working length: name the canal below, and it stands here." : undefined;
+}
+
 interface StopOptions {
   readonly entry: LedgerEntry | undefined;
-  readonly mark: Mark;
-  readonly start: CourseStart;
+  /** What to do where there is no entry. */
+  readonly way: string | undefined;
 }
 
-/** How a working length is come by where the record does not give one yet. */
-function wayToStop(mark: Mark, start: CourseStart): string | undefined {
-  if (start === "orifice")
-    return "No working length: it is counted from the reference point. Trace from there, or say above that this course begins there.";
-  if (mark.body.shape === "trace" && mark.body.canal === undefined)
-    return "No working length: name the canal below, and it stands here.";
-  return undefined;
-}
-
-function Stop({ entry, mark, start }: StopOptions) {
+function Stop({ entry, way }: StopOptions) {
   const stop = numberOf(entry, "recommendedMm");
   const locator = numberOf(entry, "locatorDifferenceMm");
   if (entry === undefined || stop === undefined) {
-    const way = entry === undefined ? wayToStop(mark, start) : undefined;
-    const why = entry?.refused === undefined ? whyAbsent(entry, "recommendedMm") : undefined;
-    if (way !== undefined) return <p className="quiet">{way}</p>;
+    if (entry === undefined) return way === undefined ? null : <p className="quiet">{way}</p>;
+    const why = entry.refused === undefined ? whyAbsent(entry, "recommendedMm") : undefined;
     return why === undefined ? null : <p className="quiet">No stop: {why}.</p>;
   }
   return (
@@ -99,7 +100,13 @@ function Stop({ entry, mark, start }: StopOptions) {
         <>
           {" "}
           · apex locator less film{" "}
-          <LedgerFigure entry={entry} number={locator} unit="mm" says="Apex locator's reading less the film's" />
+          <LedgerFigure
+            entry={entry}
+            number={locator}
+            unit="mm"
+            digits={1}
+            says="Apex locator's reading less the film's"
+          />
         </>
       )}
     </p>

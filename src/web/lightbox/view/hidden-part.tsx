@@ -19,11 +19,13 @@ export function HiddenPart({ ledger, mark }: HiddenPartOptions) {
   if (entry === undefined) return null;
   const told = toldByTwoFilms(entry);
   if (told === undefined)
-    return <p className="quiet">No third dimension: {sentenceInWords(whyAbsent(entry, "hiddenDeg") ?? "not told")}.</p>;
+    return (
+      <p className="quiet">No third dimension. {sentenceInWords(whyAbsent(entry, "hiddenDeg") ?? "It is not told")}.</p>
+    );
   const { side, liesSide } = told;
   return (
     <div className="hidden-part">
-      <Hidden entry={entry} />
+      <Hidden entry={entry} by={told.anglesDeg.some((angle) => angle === 0) ? "straight" : "straighter"} />
       <p className="quiet">
         {side === "undetermined" ? "Its side is not told by these films" : `The bend turns ${bendSideWords[side]}`}
         {liesSide !== undefined &&
@@ -31,18 +33,22 @@ export function HiddenPart({ ledger, mark }: HiddenPartOptions) {
           `; the canal lies ${liesSideWords[liesSide]} of the mark that both films share`}
         .
       </p>
-      <LengthInSpace entry={entry} onFilm={entryOf(ledger, "curvature", mark.id)} />
+      <LengthInSpace entry={entry} onFilm={isBehind(mark, entry) ? entryOf(ledger, "curvature", mark.id) : undefined} />
     </div>
   );
 }
 
-function Hidden({ entry }: { readonly entry: LedgerEntry }) {
+/** Only a course that the sum was made of can be set beside it: another may begin elsewhere. */
+const isBehind = ({ id }: Mark, { inputPaths }: LedgerEntry): boolean =>
+  inputPaths.some(({ record }) => record.startsWith(`${id}/`));
+
+function Hidden({ entry, by }: { readonly entry: LedgerEntry; readonly by: "straight" | "straighter" }) {
   const hidden = numberOf(entry, "hiddenDeg");
   if (hidden === undefined) return null;
   return (
     <p>
-      Hidden by the straight film:{" "}
-      <LedgerFigure entry={entry} number={hidden} unit="°" says="Bend hidden by the straight film" />
+      Hidden by the {by} film:{" "}
+      <LedgerFigure entry={entry} number={hidden} unit="°" says={`Bend hidden by the ${by} film`} />
       {hidden.interval && <span className="quiet"> ({intervalInWords(hidden.interval)})</span>}
     </p>
   );

@@ -1,7 +1,7 @@
 import { useState } from "react";
 import type { LedgerEntry } from "../../../record/ledger-entry.ts";
 import { Dialog } from "../../parts/dialog.tsx";
-import { intervalInWords, quantityInWords, withUnit } from "../../parts/figures-in-words.ts";
+import { intervalInWords, numberInWords, quantityInWords, withUnit } from "../../parts/figures-in-words.ts";
 import { LedgerEntryView } from "../../rooms/case/ledger/ledger-entry-view.tsx";
 import "../../rooms/case/ledger/ledger-panel.css";
 import type { LedgerNumber } from "../kernels/ledger-reading.ts";
@@ -11,16 +11,19 @@ interface LedgerFigureOptions {
   readonly entry: LedgerEntry;
   readonly number: LedgerNumber;
   readonly unit: string;
+  /** Decimals of a number that has no interval to say how many it deserves. */
+  readonly digits?: number;
   /** What the number is, for who hears it and for the page that opens. */
   readonly says: string;
 }
 
 /** A number of the ledger; pressed, it opens to its formula, inputs, source and uncertainty. */
-export function LedgerFigure({ entry, number, unit, says }: LedgerFigureOptions) {
+export function LedgerFigure({ entry, number, unit, digits, says }: LedgerFigureOptions) {
   const [open, setOpen] = useState(false);
   const { caseId, parts } = useCaseOnBox();
   const { value, interval } = number;
-  const shown = quantityInWords(value, unit, interval);
+  const shown =
+    digits === undefined ? quantityInWords(value, unit, interval) : withUnit(numberInWords(value, digits), unit);
   return (
     <>
       <button

@@ -70,10 +70,7 @@ export function LedgerEntryView({ caseId, entry, parts, open: atFirst = false, .
 }
 
 /** A refusal's line without the path that it begins with. */
-function sentenceOf(why: string): string {
-  const words = sentenceInWords(why.replace(/^[\w.[\]]+: /, ""));
-  return words.charAt(0).toUpperCase() + words.slice(1);
-}
+const sentenceOf = (why: string): string => sentenceInWords(why.replace(/^[\w.[\]]+: /, ""));
 
 const texts = (value: unknown): readonly string[] =>
   Array.isArray(value) ? value.filter((item): item is string => typeof item === "string") : [];
@@ -102,7 +99,7 @@ function Missing({ of: missing }: { readonly of: unknown }) {
       <ul>
         {reasons.map((why) => (
           <li key={why}>
-            {namesIn(list.filter((one) => one.why === why))}: {sentenceInWords(why)}
+            {namesIn(list.filter((one) => one.why === why))}. {sentenceInWords(why)}.
           </li>
         ))}
       </ul>

@@ -70,8 +70,8 @@ describe("the lengths on single films", () => {
   it("stand beside a course in space in the order of its films", () => {
     const ledger = [entry("curvature of t-late"), entry("curvature of t-mb")];
     expect(lengthsOnFilms(entry("twoView of MB1 film-early film-late", both), ledger)).toEqual([
-      { at: "curvature of t-mb", name: "Length on the first film", value: "12.5\u202fmm" },
-      { at: "curvature of t-late", name: "Length on the second film", value: "12.5\u202fmm" },
+      { at: "curvature of t-mb", name: "Length on film 1", value: "12.5\u202fmm" },
+      { at: "curvature of t-late", name: "Length on film 2", value: "12.5\u202fmm" },
     ]);
   });
 

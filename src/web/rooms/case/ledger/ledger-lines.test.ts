@@ -32,6 +32,20 @@ describe("ledger lines", () => {
     ]);
   });
 
+  it("say a side in words and not by a sign, the interval counted to the same side", () => {
+    const told = (liesBuccallyMm: number, low: number, high: number) =>
+      ledgerLines({
+        topic: "twoView",
+        output: { side: "mixed", liesBuccallyMm, apparent: [3.42], intervals: { liesBuccallyMm: { low, high } } },
+      }).map(({ name, value, interval }) => [name, value, interval]);
+    expect(told(-4.9, -5.7, -4.1)).toEqual([
+      ["The bend turns", "to both sides, one bend after the other", undefined],
+      ["Beside the shared mark", `4.9${thin}mm to lingual`, "4.1\u20135.7"],
+      ["Seen on film 1", "3°", undefined],
+    ]);
+    expect(told(0.2, -0.1, 0.5)[1]).toEqual(["Beside the shared mark", `0.2${thin}mm to buccal`, "\u22120.1 to 0.5"]);
+  });
+
   it("name the places of an output", () => {
     expect(valueName("curvature", "pruettDeg")).toBe("Largest bend");
     expect(valueName("curvature", "intervals.pruettDeg.low")).toBe("Largest bend, low end");

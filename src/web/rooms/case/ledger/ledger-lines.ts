@@ -1,6 +1,12 @@
 import type { Interval } from "../../../../core/basis.ts";
 import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
-import { intervalInWords, quantityInWords } from "../../../parts/figures-in-words.ts";
+import {
+  type Ends,
+  intervalInWords,
+  numberInWords,
+  quantityInWords,
+  withUnit,
+} from "../../../parts/figures-in-words.ts";
 import { valueAt } from "../../../record/body-path.ts";
 import { bendSideWords, liesSideWords } from "../../../words/side-words.ts";
 import { valueInWords } from "../../../words/value-words.ts";
@@ -13,6 +19,10 @@ interface Shown {
   readonly unit: string;
   /** Where its interval stands in the output, if not under `intervals`. */
   readonly interval?: string;
+  /** Decimals where no interval says how many it deserves. */
+  readonly digits?: number;
+  /** The sides that the sign stands for: above 0, below 0. */
+  readonly ends?: readonly [string, string];
   /** What its answers are called, where they are words of the code. */
   readonly words?: Readonly<Record<string, string>>;
 }
@@ -31,7 +41,7 @@ const shown: Readonly<Record<string, readonly Shown[]>> = {
   workingLength: [
     { at: "recommendedMm", name: "Working length by film", unit: "mm", interval: "recommendedInterval" },
     { at: "radiographicMm", name: "To the radiographic apex", unit: "mm", interval: "interval" },
-    { at: "locatorDifferenceMm", name: "Locator less film", unit: "mm" },
+    { at: "locatorDifferenceMm", name: "Locator less film", unit: "mm", digits: 1 },
     { at: "stopShortMm", name: "Stop short of the apex", unit: "mm" },
   ],
   curvature: [
@@ -52,14 +62,14 @@ const shown: Readonly<Record<string, readonly Shown[]>> = {
     { at: "apexDistanceMm", name: "From the apex", unit: "mm" },
   ],
   twoView: [
-    { at: "hiddenDeg", name: "Hidden by the straight film", unit: "°" },
+    { at: "hiddenDeg", name: "Hidden by the straighter film", unit: "°" },
     { at: "side", name: "The bend turns", unit: "", words: bendSideWords },
     { at: "liesSide", name: "The canal lies", unit: "", words: liesSideWords },
-    { at: "liesBuccallyMm", name: "Its middle, to buccal of the shared mark", unit: "mm" },
-    { at: "curvature.pruettDeg", name: "Largest bend in space", unit: "°", interval: "curvature.intervals.pruettDeg" },
-    { at: "apparent.0", name: "Seen on the first film", unit: "°" },
-    { at: "apparent.1", name: "Seen on the second film", unit: "°" },
-    { at: "plane.outOfFilmDeg", name: "Out of the film's plane, to buccal", unit: "°" },
+    { at: "liesBuccallyMm", name: "Beside the shared mark", unit: "mm", ends: ["buccal", "lingual"] },
+    { at: "curvature.pruettDeg", name: "Largest bend in space", unit: "°", interval: "intervals.pruettDeg" },
+    { at: "apparent.0", name: "Seen on film 1", unit: "°", digits: 0 },
+    { at: "apparent.1", name: "Seen on film 2", unit: "°", digits: 0 },
+    { at: "plane.angleToFilmDeg", name: "Its plane, off the film", unit: "°", interval: "intervals.angleToFilmDeg" },
     { at: "lengthMm", name: "Length in space", unit: "mm" },
   ],
 };
@@ -103,11 +113,24 @@ export function ledgerLines(entry: Pick<LedgerEntry, "topic" | "output">): reado
       return [{ at: one.at, name: one.name, value: one.words?.[value] ?? value }];
     if (typeof value !== "number") return [];
     const interval = valueAt(entry.output, one.interval ?? `intervals.${one.at}`);
-    const ends = isInterval(interval) ? interval : undefined;
-    const line = { at: one.at, name: one.name, value: quantityInWords(value, one.unit, ends) };
-    return [ends === undefined ? line : { ...line, interval: intervalInWords(ends) }];
+    return [lineOf(one, value, isInterval(interval) ? interval : undefined)];
   });
 }
+
+function lineOf(one: Shown, value: number, interval: Ends | undefined): LedgerLine {
+  const { at, name, unit, digits, ends: sides } = one;
+  const isBelow = sides !== undefined && value < 0;
+  const [size, ends] = isBelow ? [-value, interval && turned(interval)] : [value, interval];
+  const bare =
+    digits === undefined || ends !== undefined
+      ? quantityInWords(size, unit, ends)
+      : withUnit(numberInWords(size, digits), unit);
+  const line = { at, name, value: sides === undefined ? bare : `${bare} to ${sides[isBelow ? 1 : 0]}` };
+  return ends === undefined ? line : { ...line, interval: intervalInWords(ends) };
+}
+
+/** The same interval counted to the other side. */
+const turned = ({ low, high }: Ends): Ends => ({ low: 0 - high, high: 0 - low });
 
 /** The lengths that single films show, beside the one in space: each film's own entry gives it. */
 export function lengthsOnFilms(
@@ -120,7 +143,7 @@ export function lengthsOnFilms(
   return found.flatMap((one, index) =>
     ledgerLines(one)
       .filter(({ at }) => at === "lengthMm")
-      .map((line) => ({ ...line, at: one.id, name: `Length on the ${index === 0 ? "first" : "second"} film` })),
+      .map((line) => ({ ...line, at: one.id, name: `Length on film ${index + 1}` })),
   );
 }
 

@@ -26,7 +26,7 @@ function lesionsOf(...parts: Part[]): LedgerEntry[] {
 
 describe("the lesion of a film in the ledger", () => {
   // Radius 2 mm: 12.566 mm2 less the 0.51 % that 36 corners cut off.
-  it("has the size of its outline in the film's scale, and the nearest apex beside it", () => {
+  it("has the size of its outline in the film's scale, and the apex that its note names beside it", () => {
     const [entry] = lesionsOf(
       ...sampleParts(),
       outline("Lesion at MB1", 2),
@@ -44,6 +44,16 @@ describe("the lesion of a film in the ledger", () => {
         { input: "apex", record: "near/at" },
       ]),
     );
+  });
+
+  it("takes the apex nearest to its middle where its note names none, and never one of another root", () => {
+    const apices = [spot("inside", "apex", [310, 450]), spot("beside", "apex DB", [345, 460])];
+    const apexFor = (what: string, ...spots: Part[]) =>
+      lesionsOf(...sampleParts(), outline(what), ...spots)[0]?.inputPaths.find(({ input }) => input === "apex")?.record;
+    expect(apexFor("lesion", ...apices)).toBe("inside/at");
+    expect(apexFor("lesion of the DB root", ...apices.slice(1))).toBe("beside/at");
+    expect(apexFor("lesion at MB1", ...apices)).toBe("inside/at");
+    expect(apexFor("lesion at MB1", ...apices.slice(1))).toBeUndefined();
   });
 
   it("takes the person's own click error where the mark has none, and no apex where none is marked", () => {

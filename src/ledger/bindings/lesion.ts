@@ -6,7 +6,7 @@ import type { Binding, BindingContext, Gap, Question } from "../binding.ts";
 import { filmScale } from "../film-scale.ts";
 import { type MarkOf, marksOn } from "../marks-on.ts";
 
-/** The size of each outline that is called a lesion, in the scale of its film, with the nearest apex marked there. */
+/** The size of each outline that is called a lesion, in the scale of its film, with the apex marked there. */
 export const lesionBinding: Binding = {
   topic: lesionTopic,
   ask: (context) =>
@@ -32,7 +32,7 @@ function sizeOf({ id, body }: MarkOf<"outline">, context: BindingContext): Quest
       places.map(([u, v]) => ({ column: px(u), row: px(v) })),
       mmPerPx,
     ).map(({ x, y }): [number, number] => [x, y]);
-  const apex = nearestApex(body, context);
+  const apex = apexOf(body, context);
   const at = apex === undefined ? undefined : inPlane([apex.body.at])[0];
   return {
     subject,
@@ -54,10 +54,28 @@ function sizeOf({ id, body }: MarkOf<"outline">, context: BindingContext): Quest
   };
 }
 
-/** Of the spots on the film that are called an apex, the one nearest to any corner of the outline. */
-function nearestApex(outline: MarkOf<"outline">["body"], { parts }: BindingContext): MarkOf<"spot"> | undefined {
+/**
+ * Of the spots on the film that are called an apex, the one that the lesion's note names as well ("lesion at MB1" and
+ * "apex MB1"), or the one nearest to the outline's middle where its note names none. An apex that another root's name
+ * stands beside is never taken for a lesion that names its own.
+ */
+function apexOf(outline: MarkOf<"outline">["body"], { parts }: BindingContext): MarkOf<"spot"> | undefined {
   const apices = marksOn(parts, outline.film, "spot").filter(({ body }) => isCalled(body.what, "apex"));
-  const away = ({ body: { at } }: MarkOf<"spot">): number =>
-    Math.min(...outline.points.map(([u, v]) => Math.hypot(u - at[0], v - at[1])));
-  return [...apices].sort((a, b) => away(a) - away(b))[0];
+  const named = namesIn(outline.what);
+  const own = apices.filter(({ body }) => {
+    const names = namesIn(body.what);
+    return named.length === 0 || names.length === 0 || names.some((name) => named.includes(name));
+  });
+  const mean = (axis: 0 | 1) => outline.points.reduce((sum, place) => sum + place[axis], 0) / outline.points.length;
+  const [u, v] = [mean(0), mean(1)];
+  const away = ({ body: { at } }: MarkOf<"spot">): number => Math.hypot(at[0] - u, at[1] - v);
+  return [...own].sort((a, b) => away(a) - away(b))[0];
 }
+
+/** What a note names beside the thing itself: roots and canals, in small letters. */
+const namesIn = (what: string): string[] =>
+  what
+    .toLowerCase()
+    .split(/\W+/)
+    .slice(1)
+    .filter((word) => word !== "" && !["at", "of", "on", "the", "root", "canal"].includes(word));

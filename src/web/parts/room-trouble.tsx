@@ -23,6 +23,10 @@ export function RoomTrouble({ error, ground, openAgain }: RoomTroubleOptions) {
         </h1>
         <div className="say" role="alert">
           <p>{troubleInWords(error)}</p>
+          <details className="quiet">
+            <summary>For who mends it</summary>
+            {error instanceof Error ? error.message : String(error)}
+          </details>
         </div>
         <p>What was recorded is kept; nothing of it depends on this page.</p>
         <p className="room-trouble-ways">
@@ -42,10 +46,8 @@ export function RoomTrouble({ error, ground, openAgain }: RoomTroubleOptions) {
 export const isMissingPiece = (error: unknown): boolean =>
   error instanceof Error && /dynamically imported module|importing a module|preload CSS/i.test(error.message);
 
-/** What stopped a room, for who reads it and for who is told of it. */
-export function troubleInWords(error: unknown): string {
-  if (isMissingPiece(error))
-    return "A piece of the program could not be fetched: it was ended or renewed since this window was opened.";
-  const said = error instanceof Error ? error.message : String(error);
-  return `The program met a fault of its own while it drew this page: ${said.replace(/\.?$/, ".")}`;
-}
+/** What stopped a room, for who reads it. */
+export const troubleInWords = (error: unknown): string =>
+  isMissingPiece(error)
+    ? "A piece of the program could not be fetched: it was ended or renewed since this window was opened."
+    : "The program met a fault of its own while it drew this page.";

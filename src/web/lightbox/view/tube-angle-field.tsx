@@ -12,15 +12,16 @@ export function TubeAngleField() {
   const stands = typeof field.value === "number" ? field.value : undefined;
   const [typed, setTyped] = useState<string>();
   const side = tubeSide(stands ?? 0);
-  const fault = (typed === undefined ? undefined : readNumber(typed, {}, false).fault) ?? field.fault;
+  const read = typed === undefined ? undefined : readAngle(typed);
+  const fault = read?.fault ?? field.fault;
   const write = (size: number | undefined, to: TubeSide, when: "now" | "typing") => {
     const angle = size === undefined ? undefined : signedAngle(size, to);
     field.write(angle, angle === undefined ? "emptied" : tubeAngleInWords(angle), when);
   };
   const type = (text: string) => {
     setTyped(text);
-    const { value, fault: bad } = readNumber(text, {}, false);
-    if (bad === undefined && typeof value !== "string") write(value, side, "typing");
+    const { size, side: typedSide = side, fault: bad } = readAngle(text);
+    if (bad === undefined) write(size, typedSide, "typing");
   };
   return (
     <Labelled field={{ ...field, fault }} label="Tube angle">
@@ -57,4 +58,16 @@ export function TubeAngleField() {
       </span>
     </Labelled>
   );
+}
+
+/** As far as a tube is moved for a film of one tooth. */
+const mostDeg = 60;
+
+/** What is typed as an angle; a sign names the side as the record writes it. */
+function readAngle(text: string): { size?: number; side?: TubeSide; fault?: string } {
+  const { value, fault } = readNumber(text, {}, false);
+  if (fault !== undefined) return { fault };
+  if (typeof value !== "number") return {};
+  if (Math.abs(value) > mostDeg) return { fault: `at most ${mostDeg}° to either side` };
+  return { size: Math.abs(value), ...(value < 0 ? { side: "distal" } : {}) };
 }

@@ -1,5 +1,7 @@
 import { useState, useSyncExternalStore } from "react";
 import { useLocation } from "wouter";
+import type { CaseView } from "../../../server/api.ts";
+import { useAnnounce } from "../../parts/announcer.tsx";
 import { today } from "../../parts/days-in-words.ts";
 import { Opening } from "../../parts/opening.tsx";
 import { SayRefusal } from "../../parts/say-refusal.tsx";
@@ -32,8 +34,10 @@ export function CaseRoom({ caseId, moment }: CaseRoomOptions) {
   const [history, setHistory] = useState(false);
   const [stoodAt, setStoodAt] = useState<number>();
   const stood = useCaseAt(caseId, stoodAt);
-  const undo = useUndo(caseId);
-  const redo = useRedo(caseId);
+  const announce = useAnnounce();
+  const [undoNow, redoNow] = [useUndo(caseId), useRedo(caseId)];
+  const past = () => announce("The case is shown as it stood; go back to now to change it");
+  const [undo, redo] = stoodAt === undefined ? [undoNow, redoNow] : [past, past];
   const [, go] = useLocation();
   useTitle(view && `${view.facts.tooth}, ${view.facts.pseudonym}`);
   useTakeBackKeys(book, undo, redo);
@@ -45,7 +49,12 @@ export function CaseRoom({ caseId, moment }: CaseRoomOptions) {
   const looked = stoodAt === undefined ? undefined : stood.data;
   return (
     <div className="case-room">
-      <CaseHead view={view} {...{ save, undo, redo }} pending={book.pending} history={() => setHistory(true)} />
+      <CaseHead
+        view={stoodAt === undefined ? view : withoutTakeBack(view)}
+        {...{ save, undo, redo }}
+        pending={book.pending}
+        history={() => setHistory(true)}
+      />
       <SaveTrouble save={save} retry={() => queue.retry()} />
       {stoodAt !== undefined && <StoodBanner sequence={stoodAt} reading={stood} back={() => setStoodAt(undefined)} />}
       <CasePages {...{ caseId, moment }} view={looked ?? view} today={today()} readOnly={stoodAt !== undefined} />
@@ -71,3 +80,6 @@ export function CaseRoom({ caseId, moment }: CaseRoomOptions) {
     </div>
   );
 }
+
+/** Nothing of now can be taken back while the past is shown. */
+const withoutTakeBack = ({ undo: _undo, redo: _redo, ...view }: CaseView): CaseView => view;

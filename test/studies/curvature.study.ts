@@ -7,7 +7,7 @@ import { type LightBoxCounts, lightBoxDesigns, lightBoxStudy } from "./curvature
 import { type CurvatureCounts, curvatureDesigns, curvatureStudy, studied, twoBendStudy } from "./curvature-study.ts";
 
 const n = 200;
-const lightBoxTrials = 100;
+const lightBoxTrials = 60;
 const seed = 1;
 const page = fileURLToPath(new URL("../../docs/studies/curvature.md", import.meta.url));
 

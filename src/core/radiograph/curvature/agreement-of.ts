@@ -25,10 +25,10 @@ export interface Agreement {
 }
 
 /** A shape that is off by less than this is near enough for every measure, in mm. */
-const negligibleMisfitMm = 0.02;
+const negligibleMisfitMm = 0.045;
 /** Fewer points than this cannot show long stretches on one side. */
 const fewestForStretches = 12;
-/** Correlation of neighbours from which points lie on one side for long stretches. */
+/** Correlation over a 24th of the course from which points lie on one side for long stretches; a path's noise is shorter. */
 const longStretches = 0.5;
 
 /**
@@ -61,7 +61,7 @@ export function agreementOf(fit: FamilyFit, statedSigmaMm: number | undefined): 
       (known !== undefined && !scatters) ||
       places.length < fewestForStretches ||
       rmsMm < negligibleMisfitMm ||
-      following < longStretches,
+      followingCorrelation(left, Math.max(1, Math.round(left.length / 24))) < longStretches,
     scatters,
   };
 }
@@ -97,13 +97,13 @@ function leftOver({ residuals, directions, places }: FamilyFit["projection"]): V
 
 const none = vector(0, 0);
 
-/** Correlation of what is left at one point with what is left at the next. */
-function followingCorrelation(left: readonly Vector[]): number {
+/** Correlation of what is left at one point with what is left at the next, or further on. */
+function followingCorrelation(left: readonly Vector[], further = 1): number {
   let square = 0;
   let product = 0;
   left.forEach((one, index) => {
     square += dot(one, one);
-    product += dot(one, left[index + 1] ?? none);
+    product += dot(one, left[index + further] ?? none);
   });
   return square === 0 ? 0 : product / square;
 }

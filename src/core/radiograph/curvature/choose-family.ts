@@ -139,7 +139,9 @@ function onAllPoints(raw: Trace, choice: Omit<Choice, "trace">): { trace: Trace;
   const first = near[0] ?? 0;
   const trace: Trace = { ...raw, along: near.map((s) => s - first), lengthMm: Math.max(...near) - first };
   const fits = choice.fits.flatMap(
-    ({ fit }) => fitFamily(fit.family, trace, fit.parameters, { rounds: 8, settled }) ?? [],
+    // All points make the course a little longer or shorter: a bend at the limit of what is allowed may have to start anew.
+    ({ fit }) =>
+      fitFamily(fit.family, trace, fit.parameters, { rounds: 8, settled }) ?? fitBest(trace, fit.family) ?? [],
   );
-  return { trace, fits };
+  return { trace, fits: fits.length > 0 ? fits : fitAll(trace, families) };
 }

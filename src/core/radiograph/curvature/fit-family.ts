@@ -70,21 +70,29 @@ function stand(family: Family, trace: Trace, parameters: Float64Array, near: Arr
   return { parameters, course, projection: project(course, trace.points, trace.anchor.across, near) };
 }
 
-/** Whether bends lie inside the trace, in order, none shorter than a fiftieth of it, none turning over 270 degrees. */
+/** A bend is no shorter than this share of the course and no tighter than that: a few points would bear any turn there. */
+const shortestShare = 1 / 30;
+const tightestShare = 1 / 50;
+
+/**
+ * Whether bends lie inside the trace, in order, none shorter than a thirtieth of it or with a radius under a fiftieth,
+ * none turning over 270 degrees.
+ */
 export function isCourse(family: Family, trace: Trace, parameters: ArrayLike<number>): boolean {
-  const shortest = trace.lengthMm / 50;
+  const { lengthMm, anchor } = trace;
   let reached = 0;
-  for (const bend of bendsOf(family, trace.anchor.across, parameters)) {
+  for (const bend of bendsOf(family, anchor.across, parameters)) {
     const from = Math.max(bend.from, 0);
-    const to = Math.min(bend.to, trace.lengthMm);
+    const to = Math.min(bend.to, lengthMm);
     const inside = bend.from === Number.NEGATIVE_INFINITY || bend.from >= reached;
-    const before = bend.to === Number.POSITIVE_INFINITY || bend.to <= trace.lengthMm;
+    const before = bend.to === Number.POSITIVE_INFINITY || bend.to <= lengthMm;
     const turned = Math.abs(bend.curvature) * (to - from) * (1 - bend.rampShare);
-    if (!inside || !before || to - from < shortest || turned > 4.7) return false;
+    if (!inside || !before || to - from < shortestShare * lengthMm || turned > 4.7) return false;
+    if (Math.abs(bend.curvature) * tightestShare * lengthMm > 1) return false;
     if (bend.rampShare < 0 || bend.rampShare > 0.5) return false;
     reached = to;
   }
-  return Math.abs(parameters[trace.anchor.across] ?? 0) < 5;
+  return Math.abs(parameters[anchor.across] ?? 0) < 5;
 }
 
 interface Slopes {

@@ -67,7 +67,7 @@ export const filmBody = (hash: string, takenOn = "2026-02-10") => ({
 });
 
 /** A mark that traces a canal on a film. */
-export const traceBody = (film: string, points: readonly (readonly [number, number])[]) => ({
+const traceBody = (film: string, points: readonly (readonly [number, number])[]) => ({
   shape: "trace",
   film,
   polarity: "dark",

@@ -13,8 +13,8 @@ export interface Column {
   /** Takes of the width that is left over. */
   readonly wide?: boolean;
   readonly figure?: boolean;
-  /** Holds a few signs only. */
-  readonly narrow?: boolean;
+  /** Holds a few signs only; name: the eight letters of a canal at most. */
+  readonly narrow?: boolean | "name";
 }
 
 interface RowsOptions {

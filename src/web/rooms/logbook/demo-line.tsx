@@ -27,9 +27,7 @@ export function DemoLine() {
       {demo === "loaded" ? (
         <>
           <DemoMark />
-          <span>
-            The cases so marked were made up to show what Canalog does; removing takes what you changed in them as well.
-          </span>
+          <span>Cases made up to show what Canalog does; what you change in them goes with them.</span>
           <Button weight="bare" onClick={() => change.mutate("DELETE")}>
             Remove the demo
           </Button>

@@ -39,7 +39,7 @@ export function CanalTables() {
           start={start}
           nameOf={nameOf}
           columns={[
-            { head: "Canal", narrow: true, cell: <TextField at="canal" label="Canal" offers={names} bare /> },
+            { head: "Canal", narrow: "name", cell: <TextField at="canal" label="Canal" offers={names} bare /> },
             { head: "Left", cell: <SelectField at="state" label="State" words={canalStateWords} bare /> },
             { head: "Patency", cell: <SelectField at="patency" label="Patency" words={patencyWords} bare /> },
             {
@@ -74,7 +74,7 @@ export function CanalTables() {
             nameOf={nameOf}
             fixed
             columns={[
-              { head: "Canal", narrow: true, cell: <CanalName /> },
+              { head: "Canal", narrow: "name", cell: <CanalName /> },
               {
                 head: "Filled with",
                 cell: <TextField at="filledWith" label="Filled with" optional wraps bare />,

@@ -68,7 +68,7 @@ export const Materials = () => (
         start={() => ({ size: 25, taper: 0.04, alloy: "nickelTitanium", movement: "continuous" })}
         nameOf={(row, index) => `${rowName(row, "canal", "instrument")} ${index + 1}`}
         columns={[
-          { head: "Canal", narrow: true, cell: <TextField at="canal" label="Canal" optional bare /> },
+          { head: "Canal", narrow: "name", cell: <TextField at="canal" label="Canal" optional bare /> },
           { head: "Size", cell: <NumberField at="size" label="Size" required bare />, figure: true },
           { head: "Taper", cell: <NumberField at="taper" label="Taper" digits={2} required bare />, figure: true },
           { head: "Alloy", cell: <SelectField at="alloy" label="Alloy" words={alloyWords} bare />, wide: true },

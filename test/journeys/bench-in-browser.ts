@@ -5,7 +5,7 @@ import { type BrowserContext, chromium, type Page } from "playwright-core";
 import { expect } from "vitest";
 import type { LedgerEntry } from "../../src/record/ledger-entry.ts";
 import type { CaseView } from "../../src/server/api.ts";
-import { newHome, type Serving, startServer } from "./canalog.ts";
+import { afterFailure, newHome, type Serving, startServer } from "./canalog.ts";
 
 /** The bench as a person has it: the program as a process, and a browser that opened its address. */
 export interface BenchInBrowser {
@@ -49,6 +49,7 @@ export async function benchInBrowser(options: Options = {}): Promise<BenchInBrow
     acceptDownloads: true,
     baseURL: new URL(server.address).origin,
   });
+  afterFailure(() => context.close());
   const listening = listen(context);
   const page = context.pages()[0] ?? (await context.newPage());
   await page.goto(server.address);

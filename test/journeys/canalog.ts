@@ -2,6 +2,7 @@ import { type ChildProcess, spawn } from "node:child_process";
 import { mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { onTestFailed } from "vitest";
 
 /** The checkout, and the program as a person starts it. */
 export const root = join(import.meta.dirname, "..", "..");
@@ -47,6 +48,7 @@ export async function startServer(home: string, port = randomPort()): Promise<Se
     });
     void ended.then((code) => failed(new Error(`the server ended with ${code}: ${out()}${errors()}`)));
   });
+  afterFailure(() => child.kill("SIGKILL"));
   return {
     ...{ home, address, port: Number(new URL(address).port) },
     lines: () => `${out()}${errors()}`.split("\n"),
@@ -59,6 +61,17 @@ export async function startServer(home: string, port = randomPort()): Promise<Se
       await ended;
     },
   };
+}
+
+/** Ends what a failed test leaves running; outside of a test (in a benchmark, before a row of tests) nothing is asked. */
+export function afterFailure(end: () => unknown): void {
+  try {
+    onTestFailed(async () => {
+      await end();
+    });
+  } catch {
+    // No test is running: whoever began it ends it.
+  }
 }
 
 /** A new data folder; without the demo unless it is asked for, so that a journey begins at once. */

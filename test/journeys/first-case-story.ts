@@ -282,7 +282,9 @@ async function repeated(
   while (now[way] !== undefined) {
     const { sequence } = now;
     await act();
-    await expect.poll(async () => (await bench.caseNow(caseId)).sequence, { interval: 15, timeout: 20_000 }).toBeGreaterThan(sequence);
+    await expect
+      .poll(async () => (await bench.caseNow(caseId)).sequence, { interval: 15, timeout: 20_000 })
+      .toBeGreaterThan(sequence);
     now = await bench.caseNow(caseId);
   }
   return now.stateHash;

@@ -2,8 +2,8 @@ import { expect } from "vitest";
 import { filmOnBox, type Hand, onScreen } from "./hand.ts";
 import type { FilmSpot, IncisorFilm } from "./incisor-films.ts";
 
-/** How far a followed line may lie from the middle of the canal, in pixels: a third of the canal's own width there. */
-const nearPx = 9;
+/** How far a followed line may lie from the middle of the canal, in pixels: half of its width in its middle third, so inside it. */
+const nearPx = 12;
 
 /**
  * Marks the orifice, moves the pointer along the canal without pressing, and holds the line between to the canal's known

@@ -1,3 +1,4 @@
+import { faultAt } from "../../refusal.ts";
 import { type Family, families, parameterKinds } from "../curvature/family.ts";
 import { startsOf } from "../curvature/starts.ts";
 import { type FilmFit, type FilmTask, fitFilms } from "./fit-films.ts";
@@ -8,6 +9,8 @@ export interface CourseChoice {
   readonly task: FilmTask;
   /** Sorted by score; never empty. */
   readonly fits: readonly ScoredCourse[];
+  /** Every fit, those of no weight too. */
+  readonly tried: readonly FilmFit[];
   /** Residuals left free by the places along the course. */
   readonly residuals: number;
 }
@@ -31,6 +34,7 @@ const negligible = 0.002;
 /**
  * The families laid through the films and compared by a penalised score: squares in units of the noise, plus the logarithm
  * of the number of residuals for each parameter.
+ * @throws Refusal `input.impossible` where the points are those of no course.
  * @source G. Schwarz, Ann Stat 1978;6:461-464 (memory); docs/methods/two-view.md C8
  */
 export function chooseCourse(task: FilmTask): CourseChoice {
@@ -38,11 +42,20 @@ export function chooseCourse(task: FilmTask): CourseChoice {
   return leavesNoise(simple) ? simple : chooseAmong(task, [...simple.tried, ...fitEach(task, twoBends)]);
 }
 
+/** The same families compared again under another noise of a point, each from where it stood. */
+export function chooseAgain({ task, tried }: CourseChoice, sigmaMm: number): CourseChoice {
+  const again = { ...task, sigmaMm };
+  return chooseAmong(
+    again,
+    tried.flatMap((fit) => fitFilms(fit.family, again, fit.values, 8) ?? []),
+  );
+}
+
 const simpler = families.filter(({ bends }) => bends < 2);
 const twoBends = families.filter(({ bends }) => bends === 2);
 
 /** Whether a course of at most one bend leaves no more than noise: then a second bend can't earn its place. */
-function leavesNoise({ tried, residuals, task }: Compared): boolean {
+function leavesNoise({ tried, residuals, task }: CourseChoice): boolean {
   const [best] = [...tried].sort((a, b) => a.chiSquare - b.chiSquare);
   if (best === undefined) return false;
   const free = residuals - best.values.length + task.setting.size;
@@ -69,10 +82,10 @@ function fitEach(task: FilmTask, among: readonly Family[]): FilmFit[] {
   return among.flatMap((family) => fitBest(family, task, residuals) ?? []);
 }
 
-type Compared = CourseChoice & { readonly tried: readonly FilmFit[] };
-
-function chooseAmong(task: FilmTask, tried: readonly FilmFit[]): Compared {
+function chooseAmong(task: FilmTask, tried: readonly FilmFit[]): CourseChoice {
   const residuals = residualsOf(task);
+  if (tried.length === 0)
+    throw faultAt("views", "hold no course: the points of the films run to and fro, or are too few");
   const scores = tried.map((fit) => ({ fit, score: scoreOf(fit) }));
   const best = Math.min(...scores.map(({ score }) => score));
   const kept = scores
@@ -94,14 +107,28 @@ function scoreOf({ family, chiSquare }: FilmFit): number {
   return chiSquare + bend * family.bends + (family.ramped ? ramp : 0) + secondBend * Math.max(0, family.bends - 1);
 }
 
+/** The best fit of a family from all its starts: many short runs on few sightings, then two long ones. */
 function fitBest(family: Family, task: FilmTask, residuals: number): FilmFit | undefined {
-  if (parameterKinds(family, 2).length + task.setting.size >= residuals) return undefined;
+  const free = task.setting.sigmas.filter((sigma) => !Number.isFinite(sigma)).length;
+  if (parameterKinds(family, 2).length + free >= residuals) return undefined;
+  const few = thinned(task);
   const scouts = startsOf(family, task.trace)
-    .flatMap((start) => fitFilms(family, task, withSetting(start, task), 3) ?? [])
+    .flatMap((start) => fitFilms(family, few, withSetting(start, task), 3) ?? [])
     .sort((a, b) => a.chiSquare - b.chiSquare)
     .slice(0, 2);
   const fits = scouts.flatMap((scout) => fitFilms(family, task, scout.values, 30) ?? []);
   return fits.sort((a, b) => a.chiSquare - b.chiSquare)[0];
+}
+
+/** Observations that a short run looks at. */
+const scouted = 60;
+
+/** The task with every so many-th sighting only, the first and the last among them. */
+function thinned(task: FilmTask): FilmTask {
+  const { sightings } = task;
+  const step = Math.ceil(sightings.reduce((sum, { seen }) => sum + seen.length, 0) / scouted);
+  const last = sightings.length - 1;
+  return { ...task, sightings: sightings.filter((_, index) => index % step === 0 || index === last) };
 }
 
 function withSetting(start: Float64Array, { setting }: FilmTask): Float64Array {

@@ -1,8 +1,8 @@
 import type { FilmPlace } from "./camera.ts";
 import type { View, Views } from "./view.ts";
 
-/** Of longer traces so many points are used, evenly chosen: neighbours on a traced line say little more. */
-const mostPoints = 60;
+/** Of all traces so many points are used, evenly chosen: neighbours on a traced line say little more. */
+const mostPoints = 120;
 /** Points of the same number whose heights differ by more than this, root mean square, in mm, are not the same places. */
 const levelToleranceMm = 0.3;
 
@@ -23,7 +23,10 @@ export function pairPoints(films: Omit<Views, "byIndex">, sigmaMm: number): Pair
   const equal = others.every(({ points }) => points.length === count);
   const near = Math.max(levelToleranceMm, 5 * sigmaMm);
   const together = equal && others.every((view) => first !== undefined && heightsApart(first, view) <= near);
-  const views = films.views.map((view) => ({ ...view, points: chosen(view.points) }));
+  const views = films.views.map((view) => ({
+    ...view,
+    points: chosen(view.points, Math.floor(mostPoints / films.views.length)),
+  }));
   return { films: { ...films, views, byIndex: together }, atOtherHeights: equal && !together };
 }
 
@@ -33,8 +36,8 @@ function heightsApart(a: View, b: View): number {
   return Math.sqrt(apart.reduce((sum, one) => sum + (one - mean) ** 2, 0) / apart.length);
 }
 
-function chosen(points: readonly FilmPlace[]): FilmPlace[] {
-  const count = Math.min(points.length, mostPoints);
+function chosen(points: readonly FilmPlace[], most: number): FilmPlace[] {
+  const count = Math.min(points.length, Math.max(10, most));
   return Array.from(
     { length: count },
     (_, index) => points[Math.round((index * (points.length - 1)) / (count - 1))],

@@ -7,7 +7,7 @@ export interface PlaceInSpace {
   readonly place: Vector;
   /** Sum of squared distances on the films, in mm2. */
   readonly squares: number;
-  /** Standard deviation of x, y and z for a standard deviation of 1 mm on the films. */
+  /** Standard deviation of x, y and z for a standard deviation of 1 mm on the films; infinite where they fix no place. */
   readonly spread: Vector;
 }
 
@@ -63,7 +63,7 @@ function normalOf(seen: readonly Seen[], place: Vector) {
 
 function spreadOf(information: Float64Array): Vector {
   const lower = cholesky(information, 3);
-  if (lower === undefined) throw new RangeError("films under different angles fix a place");
+  if (lower === undefined) return vector(Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY);
   const [x = 0, y = 0, z = 0] = [0, 1, 2].map((axis) => {
     const one = new Float64Array(3);
     one[axis] = 1;

@@ -1,5 +1,5 @@
 import { type Mm, mm } from "../../units.ts";
-import { type CourseChoice, chooseCourse, scoutSigma } from "./choose-course.ts";
+import { type CourseChoice, chooseAgain, chooseCourse, scoutSigma } from "./choose-course.ts";
 import { type CourseInTooth, type CourseReading, readCourse } from "./course-reading.ts";
 import { type DrawnCourse, drawCourses } from "./draw-courses.ts";
 import { type FilmAgreement, filmAgreement } from "./film-agreement.ts";
@@ -64,7 +64,7 @@ function chosenWith(task: FilmTask, stated: number | undefined): { choice: Cours
   const found = filmAgreement(choice).foundSigmaMm;
   const freedom = Math.max(1, choice.residuals - 10);
   const scatters = found ** 2 > stated ** 2 * (1 + 4 * Math.sqrt(2 / freedom));
-  return { choice: scatters ? chooseCourse({ ...task, sigmaMm: found }) : choice, scatters };
+  return { choice: scatters ? chooseAgain(choice, found) : choice, scatters };
 }
 
 function courseOfFit({ fits, task }: CourseChoice): CourseInTooth {

@@ -19,15 +19,15 @@ export interface SpaceCanal {
   readonly headings: readonly { readonly before: Triple; readonly after: Triple; readonly turn: number }[];
 }
 
-export const dot = (a: Triple, b: Triple): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-export const sum = (a: Triple, s: number, b: Triple): Triple => [a[0] + s * b[0], a[1] + s * b[1], a[2] + s * b[2]];
-export const normed = (a: Triple): Triple => {
+const dot = (a: Triple, b: Triple): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+const sum = (a: Triple, s: number, b: Triple): Triple => [a[0] + s * b[0], a[1] + s * b[1], a[2] + s * b[2]];
+const normed = (a: Triple): Triple => {
   const length = Math.hypot(...a);
   return [a[0] / length, a[1] / length, a[2] / length];
 };
 
 /** A canal laid out by thousands of short chords, one stretch after the other, with a place every half millimetre. */
-export function spaceCanal(lean: readonly [number, number], stretches: readonly SpaceStretch[]): SpaceCanal {
+function spaceCanal(lean: readonly [number, number], stretches: readonly SpaceStretch[]): SpaceCanal {
   const chord = 0.002;
   let at: Triple = [0, 0, 0];
   let along = normed([lean[0], lean[1], 1]);

@@ -1,7 +1,8 @@
 import { faultAt } from "../../refusal.ts";
 import { type Family, families, parameterKinds } from "../curvature/family.ts";
 import { startsOf } from "../curvature/starts.ts";
-import { type FilmFit, type FilmTask, fitFilms } from "./fit-films.ts";
+import type { FilmTask } from "./film-slopes.ts";
+import { type FilmFit, fitFilms } from "./fit-films.ts";
 import type { Setting } from "./setting.ts";
 
 /** Every family that the films can tell apart, the best first, and how much each is worth beside the best. */

@@ -2,7 +2,8 @@ import { seededRandom } from "../../statistics/seeded-random.ts";
 import { cholesky, solveTransposed } from "../../statistics/solve-linear.ts";
 import type { CourseChoice, ScoredCourse } from "./choose-course.ts";
 import type { CourseInTooth } from "./course-reading.ts";
-import { type FilmTask, positionAt } from "./fit-films.ts";
+import type { FilmTask } from "./film-slopes.ts";
+import { positionAt } from "./fit-films.ts";
 
 /** A course that the films allow as well, and how much it counts. */
 export interface DrawnCourse extends CourseInTooth {

@@ -1,5 +1,6 @@
 import { type CourseChoice, foundSigma } from "./choose-course.ts";
-import type { FilmFit, FilmTask } from "./fit-films.ts";
+import type { FilmTask } from "./film-slopes.ts";
+import type { FilmFit } from "./fit-films.ts";
 
 /** How well a course describes what the films show. */
 export interface FilmAgreement {

@@ -3,7 +3,7 @@ import { type CourseChoice, chooseAgain, chooseCourse, scoutSigma } from "./choo
 import { type CourseInTooth, type CourseReading, readCourse } from "./course-reading.ts";
 import { type DrawnCourse, drawCourses } from "./draw-courses.ts";
 import { type FilmAgreement, filmAgreement } from "./film-agreement.ts";
-import type { FilmTask } from "./fit-films.ts";
+import type { FilmTask } from "./film-slopes.ts";
 import type { PlaceInSpace } from "./place-in-space.ts";
 import { placesOfViews } from "./places-of-views.ts";
 import { settingOf } from "./setting.ts";

@@ -21,7 +21,7 @@ describe("the numbers of a document", () => {
 
   it("are named by their place where nothing else is known", () => {
     expect(numbersInWords([number("roots[0].sequence", "2-1")], undefined)).toEqual([
-      "Canals from orifice to foramen, root 1 2-1",
+      "Canals from orifice to foramen, root 1: 2-1",
     ]);
   });
 });

@@ -13,6 +13,7 @@ export function numbersInWords(numbers: DocumentView["numbers"], topic: string |
   return [...names].map((name) => {
     const [value, low, high] = [named.get(name), named.get(`${name}, low end`), named.get(`${name}, high end`)];
     const interval = low === undefined || high === undefined ? "" : ` (${low} to ${high})`;
-    return `${name} ${value ?? ""}${interval}`.replace(/ {2,}/g, " ").trim();
+    const colon = /\d$/.test(name) ? ":" : "";
+    return `${name}${colon} ${value ?? ""}${interval}`.replace(/ {2,}/g, " ").trim();
   });
 }

@@ -110,7 +110,10 @@ function WouldFill({ told }: WouldFillOptions) {
     ...(has("canals") ? [] : ["roots and canals give the code of the tooth's form"]),
     ...(has("calibrate") ? [] : ["a film with a mark of known length gives its scale"]),
     ...(has("curvature") ? [] : ["a canal traced on a film gives its length and its bend"]),
-    ...(has("workingLength") ? [] : ["a locator's reading stands beside the length from the film"]),
+    ...(has("workingLength")
+      ? []
+      : ["traced from the reference point it gives a working length, a locator's reading beside it"]),
+    ...(has("twoView") ? [] : ["traced on two films under known tube angles it gives what one film hides"]),
   ];
   if (missing.length === 0) return null;
   return (

@@ -27,7 +27,7 @@ export async function millisecondsOf(work: () => Promise<unknown>): Promise<numb
 }
 
 /** The middle one of sorted values, or the mean of the two in the middle. */
-export function median(values: readonly number[]): number {
+function median(values: readonly number[]): number {
   const sorted = [...values].sort((a, b) => a - b);
   const half = Math.floor(sorted.length / 2);
   const [low = Number.NaN, high = Number.NaN] = [sorted[Math.ceil(sorted.length / 2) - 1], sorted[half]];

@@ -66,15 +66,6 @@ export const filmBody = (hash: string, takenOn = "2026-02-10") => ({
   caption: "",
 });
 
-/** A mark that traces a canal on a film. */
-const traceBody = (film: string, points: readonly (readonly [number, number])[]) => ({
-  shape: "trace",
-  film,
-  polarity: "dark",
-  anchors: [points[0], points.at(-1)],
-  points,
-});
-
 /** The revision of a part in a state, 0 where it does not stand. */
 export const revisionIn = (state: CaseState, id: string): number =>
   state.parts.find((part) => part.id === id)?.revision ?? 0;

@@ -7,7 +7,10 @@ import { filmLimits } from "../imaging/film-limits.ts";
 import type { FilmPixels } from "../imaging/film-pixels.ts";
 
 /** The name of a film's file, as the shell takes it in the place of pixels. */
-export const filmFile = z.string().min(1).describe("A film's file: DICOM, PNG or JPEG; relative to where you stand.");
+export const filmFile = z
+  .string()
+  .min(1)
+  .describe("A film's file: DICOM, PNG, JPEG, TIFF or BMP; relative to where you stand.");
 
 /**
  * The film in a file that an input names.

@@ -15,17 +15,22 @@ const remembered = 400;
  */
 export function previewsOf(store: Store): Previews {
   const made = new Map<string, Promise<Uint8Array>>();
+  let last: Promise<unknown> = Promise.resolve();
   return (hash, maxSide) => {
     const key = `${hash} ${maxSide}`;
     const known = made.get(key);
     if (known !== undefined) return known;
-    const fresh = makePreview(store, hash, maxSide);
+    const fresh = last.then(letOthersIn).then(() => makePreview(store, hash, maxSide));
+    last = fresh.catch(() => undefined);
     made.set(key, fresh);
     fresh.catch(() => made.delete(key));
     for (const oldest of made.keys()) if (made.size > remembered) made.delete(oldest);
     return fresh;
   };
 }
+
+/** One preview at a time, and whoever waits for something else is served between two: a strip never holds up its film. */
+const letOthersIn = (): Promise<void> => new Promise((resolve) => setImmediate(resolve));
 
 async function makePreview(store: Store, hash: string, maxSide: number): Promise<Uint8Array> {
   const film = await decodeFilm(await store.readFilm(hash), "the kept film");

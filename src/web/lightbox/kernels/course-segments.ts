@@ -1,5 +1,5 @@
+import { straightCourse } from "../../../core/geometry/course-of-path.ts";
 import type { ImagePoint } from "../../../core/units.ts";
-import { straightCourse } from "./course-of-path.ts";
 import { isSamePoint, pixelsBetween } from "./film-point.ts";
 
 /** A traced course piece by piece: between each anchor and the next, how it was drawn and where it runs. */

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { distancesAlong } from "./course-of-path.ts";
+import { distancesAlong } from "../../../core/geometry/course-of-path.ts";
 import { type Course, pointsOfCourse, segmentBetween } from "./course-segments.ts";
 import { fairedCourse, innerAnchors } from "./faired-course.ts";
 import { filmPoint, pixelsBetween } from "./film-point.ts";

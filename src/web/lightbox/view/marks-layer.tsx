@@ -1,6 +1,6 @@
 import { memo } from "react";
+import { distancesAlong, pointAt } from "../../../core/geometry/course-of-path.ts";
 import type { ImagePoint } from "../../../core/units.ts";
-import { distancesAlong, pointAt } from "../kernels/course-of-path.ts";
 import { handlesOf, lineOf, type Mark } from "../kernels/mark-shape.ts";
 import type { Choice, PlaceOnCourse } from "./light-box.ts";
 

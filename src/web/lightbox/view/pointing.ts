@@ -1,5 +1,5 @@
 import { useEffect, useRef } from "react";
-import { distancesAlong } from "../kernels/course-of-path.ts";
+import { distancesAlong } from "../../../core/geometry/course-of-path.ts";
 import { toFilm } from "../kernels/film-placement.ts";
 import { inFilm } from "../kernels/film-point.ts";
 import { lineOf } from "../kernels/mark-shape.ts";

@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
+import { straightCourse } from "../../../core/geometry/course-of-path.ts";
 import type { ImagePoint } from "../../../core/units.ts";
 import { newPartId } from "../../record/new-part-id.ts";
-import { straightCourse } from "../kernels/course-of-path.ts";
 import { filmViewed, markMade, traceBody } from "../kernels/film-gestures.ts";
 import type { Film } from "../kernels/film-name.ts";
 import type { FilmOrientation, ScreenPoint } from "../kernels/film-placement.ts";

@@ -1,6 +1,6 @@
+import { courseOfPath } from "../../../core/geometry/course-of-path.ts";
 import { type LeastCostTree, pathTo } from "../../../core/geometry/least-cost-tree.ts";
 import type { ImagePoint } from "../../../core/units.ts";
-import { courseOfPath } from "../kernels/course-of-path.ts";
 import type { PathFinder } from "../kernels/course-segments.ts";
 import { filmPoint } from "../kernels/film-point.ts";
 import type { Polarity } from "../tools/tool-step.ts";

@@ -1,7 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { type ImagePoint, px } from "../units.ts";
 import { courseOfPath, courseStepPx, distancesAlong, evenlySpaced, pointAt, straightCourse } from "./course-of-path.ts";
-import { filmPoint, pixelsBetween } from "./film-point.ts";
+
+const filmPoint = (column: number, row: number): ImagePoint => ({ column: px(column), row: px(row) });
+const pixelsBetween = (a: ImagePoint, b: ImagePoint): number => Math.hypot(a.column - b.column, a.row - b.row);
 
 const point = fc
   .tuple(fc.double({ min: 0, max: 1500, noNaN: true }), fc.double({ min: 0, max: 1200, noNaN: true }))

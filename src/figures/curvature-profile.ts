@@ -2,13 +2,15 @@ import { element, type Figure, figureOf, numberText, pathThrough, type Spot, typ
 import { labelNode, type TextLabel, textWidth } from "./text-label.ts";
 import { type Theme, type ThemeName, themes } from "./theme.ts";
 
-/** Curvature along a canal, from its orifice. */
+/** Curvature along a canal, from where its course begins. */
 export interface CurvatureProfile {
   /** In order of the way; at least two. A sign tells the side of a bend and is left out of the drawing. */
   readonly samples: readonly { readonly sMm: number; readonly curvaturePerMm: number }[];
   /** An interval of the curvature along the way. */
   readonly band?: readonly { readonly sMm: number; readonly low: number; readonly high: number }[] | undefined;
-  /** The tightest place; the highest sample if it is left out. */
+  /** Where the course begins, in words; the orifice if it is left out. */
+  readonly beginsAt?: string | undefined;
+  /** The tightest place, by the fit that found it; the highest sample if it is left out. */
   readonly tightest?: { readonly sMm: number; readonly curvaturePerMm: number } | undefined;
   readonly theme: ThemeName;
   readonly widthPx: number;
@@ -32,7 +34,7 @@ export function curvatureProfile(given: CurvatureProfile): Figure {
   const scales = scalesOf(profile);
   const tightest = tightestOf(profile);
   const nodes = [
-    ...axes(scales, theme),
+    ...axes(scales, theme, profile.beginsAt ?? "the orifice"),
     ...bandNode(profile, scales, theme),
     element("path", {
       "data-part": "curve",
@@ -45,7 +47,9 @@ export function curvatureProfile(given: CurvatureProfile): Figure {
       "stroke-linejoin": "round",
       "stroke-linecap": "round",
     }),
-    ...(tightest === undefined ? [] : mark(tightest, scales, theme)),
+    ...(tightest === undefined
+      ? []
+      : mark(tightest, { scales, theme, onCurve: heightOn(profile.samples, tightest.sMm) })),
   ];
   return figureOf(view, profile.widthPx, alternativeOf(profile, tightest), nodes);
 }
@@ -96,7 +100,7 @@ const ticksTo = (top: number): readonly number[] => {
   return Array.from({ length: Math.floor(top / step + 1e-9) + 1 }, (_, at) => at * step);
 };
 
-function axes({ x, y, lengthMm, topPerMm }: Scales, theme: Theme): readonly SvgNode[] {
+function axes({ x, y, lengthMm, topPerMm }: Scales, theme: Theme, beginsAt: string): readonly SvgNode[] {
   const quiet = { size: 12, fill: theme.quiet } as const;
   const line = (from: Spot, to: Spot): SvgNode =>
     element("path", {
@@ -116,7 +120,7 @@ function axes({ x, y, lengthMm, topPerMm }: Scales, theme: Theme): readonly SvgN
       (sMm): TextLabel => ({ ...quiet, text: numberText(sMm), x: x(sMm), y: plot.bottom + 17, anchor: "middle" }),
     ),
     { ...quiet, text: "curvature, 1/mm", x: plot.left - 8, y: 15 },
-    { ...quiet, text: "mm from the orifice", x: plot.right, y: plot.bottom + 35, anchor: "end" },
+    { ...quiet, text: `mm from ${beginsAt}`, x: plot.right, y: plot.bottom + 35, anchor: "end" },
   ];
   return [
     ...heights.map((perMm) => line({ x: plot.left, y: y(perMm) }, { x: plot.right, y: y(perMm) })),
@@ -139,9 +143,22 @@ function bandNode({ band = [] }: CurvatureProfile, { x, y }: Scales, theme: Them
   ];
 }
 
+/** The drawn curve's height at a place, between its two neighbours. */
+function heightOn(samples: readonly Sample[], sMm: number): number {
+  const after = samples.findIndex((sample) => sample.sMm >= sMm);
+  const end = samples[after < 0 ? samples.length - 1 : after];
+  const start = samples[after - 1] ?? end;
+  if (start === undefined || end === undefined) return 0;
+  const share = end.sMm > start.sMm ? (sMm - start.sMm) / (end.sMm - start.sMm) : 0;
+  return start.curvaturePerMm + (end.curvaturePerMm - start.curvaturePerMm) * share;
+}
+
 /** The tightest place: a ring on the curve, a line down to the axis, and its radius in words above the plot. */
-function mark(sample: Sample, scales: Scales, theme: Theme): readonly SvgNode[] {
-  const at = { x: scales.x(sample.sMm), y: scales.y(sample.curvaturePerMm) };
+function mark(
+  sample: Sample,
+  { scales, theme, onCurve }: { readonly scales: Scales; readonly theme: Theme; readonly onCurve: number },
+): readonly SvgNode[] {
+  const at = { x: scales.x(sample.sMm), y: scales.y(onCurve) };
   const size = 13;
   const text = tightestWords(sample);
   const half = textWidth(text, size, "semibold") / 2;

@@ -29,9 +29,9 @@ export function CurvatureGraph({ box, markId, course, start }: CurvatureGraphOpt
       curvatureProfile({
         samples: withoutSide(profile),
         ...(atMm === undefined ? {} : { tightest: { sMm: atMm, curvaturePerMm: maxCurvaturePerMm } }),
-        ...{ theme: "dark", widthPx: 380 },
+        ...{ theme: "dark", widthPx: 380, beginsAt: startWords[start] },
       }),
-    [profile, atMm, maxCurvaturePerMm],
+    [profile, atMm, maxCurvaturePerMm, start],
   );
   const share = box.place?.markId === markId ? box.place.share : undefined;
   const sample = share === undefined ? undefined : sampleAt(profile, share);

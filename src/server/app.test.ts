@@ -1,8 +1,10 @@
 import { readFileSync } from "node:fs";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { host, type SampleBench, sampleBench } from "../../test/sample-bench.ts";
 import { sampleParts } from "../../test/sample-case.ts";
 import type { CaseView, FilmImported, RefusalView } from "./api.ts";
+import { buildApp } from "./app.ts";
+import { byteRoutes, replySchemas } from "./reply-schemas.ts";
 
 let one: SampleBench;
 beforeAll(async () => {
@@ -172,6 +174,29 @@ describe("a film over the API", () => {
       ...{ columns: 200, rows: 300 },
       technical: { crop: { column: 100, row: 50, columns: 200, rows: 300 }, inverted: true },
     });
+  });
+});
+
+describe("answers", () => {
+  it("have a form each: JSON by its schema, or bytes", async () => {
+    const routes: string[] = [];
+    const other = await buildApp({ ...one.bench, pages: undefined } as never, (route) => routes.push(route));
+    await other.close();
+    const ours = routes.filter((route) => route.includes(" /api/")).sort();
+    expect(ours.length).toBeGreaterThan(20);
+    expect(ours).toEqual([...Object.keys(replySchemas), ...byteRoutes].sort());
+  });
+
+  it("of another form go out as a fault of the program, without what they held", async () => {
+    const broken = { ...one.bench, store: { ...one.bench.store, cases: async () => [{ caseId: 7 }] } } as never;
+    const app = await buildApp(broken);
+    const token = one.bench.sessions.redeem(one.bench.sessions.newCode());
+    const said = vi.spyOn(console, "error").mockImplementation(() => undefined);
+    const reply = await app.inject({ url: "/api/cases", headers: { host, cookie: `canalog_session=${token}` } });
+    await app.close();
+    said.mockRestore();
+    expect([reply.statusCode, reply.json<RefusalView>().code]).toEqual([500, "bug"]);
+    expect(reply.body).not.toContain("7");
   });
 });
 

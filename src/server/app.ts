@@ -4,6 +4,7 @@ import fastify, { type FastifyInstance } from "fastify";
 import { serializerCompiler, validatorCompiler } from "fastify-type-provider-zod";
 import { Refusal } from "../core/refusal.ts";
 import type { Bench } from "./bench.ts";
+import { checkReplies } from "./check-replies.ts";
 import { guard } from "./guard.ts";
 import { replyOf } from "./reply-of.ts";
 import { caseRoutes } from "./routes/cases.ts";
@@ -18,9 +19,12 @@ import { topicRoutes } from "./routes/topics.ts";
 
 const megabyte = 1024 * 1024;
 
-/** The server, built and not yet listening; tests ask it without a port. */
-export async function buildApp(bench: Bench): Promise<FastifyInstance> {
+/** The server, built and not yet listening; tests ask it without a port. Tells of each route that it lays, if asked. */
+export async function buildApp(bench: Bench, onRoute?: (route: string) => void): Promise<FastifyInstance> {
   const app = fastify({ bodyLimit: 16 * megabyte, logger: false, forceCloseConnections: true });
+  app.addHook("onRoute", ({ method, url }) => {
+    for (const one of [method].flat()) if (one !== "HEAD") onRoute?.(`${one} ${url}`);
+  });
   app.setValidatorCompiler(validatorCompiler);
   app.setSerializerCompiler(serializerCompiler);
   await app.register(cookie);
@@ -33,6 +37,7 @@ export async function buildApp(bench: Bench): Promise<FastifyInstance> {
     reply.header("Cache-Control", reply.getHeader("Cache-Control") ?? "no-store");
   });
   guard(app, bench.sessions);
+  checkReplies(app);
   app.setErrorHandler((error, _request, reply) => {
     const { status, view } = replyOf(asRefusal(error));
     if (view.code === "bug") console.error(error);

@@ -1,0 +1,106 @@
+import { z } from "zod";
+import { refusalCodes } from "../core/refusal.ts";
+import { partTypes } from "../record/parts.ts";
+import { settingsSchema } from "../record/settings.ts";
+
+const text = z.string();
+const orNull = text.nullable();
+
+/** One form for each kind of part, so that a part leaves the server as the record would take it in. */
+const part = z.union(
+  Object.values(partTypes).map(({ kind, body }) =>
+    z.strictObject({ id: text, kind: z.literal(kind), revision: z.int().min(1), body }),
+  ),
+);
+const facts = z.strictObject({
+  ...{ caseId: text, pseudonym: text, birthYear: z.int(), sex: text, tooth: text, treatment: text, demo: z.boolean() },
+  ...{ presentedOn: text, lastOn: text, visits: z.int(), films: z.int(), mishaps: z.int(), canals: z.int() },
+  ...{ pulpal: orNull, apical: orNull, fillingEndMm: z.number().nullable(), filledOn: orNull, lastRecallOn: orNull },
+  ...{
+    lastScore: z.int().nullable(),
+    retained: z.boolean().nullable(),
+    symptoms: orNull,
+    nextOn: orNull,
+    help: orNull,
+  },
+});
+const ledgerEntry = z.strictObject({
+  ...{ id: text, caseId: text, subject: text, topic: text, topicVersion: z.int(), input: z.unknown(), at: text },
+  inputPaths: z.array(z.strictObject({ input: text, record: text })),
+  ...{ output: z.unknown().optional(), refused: z.array(text).optional() },
+});
+const changeLine = z.strictObject({
+  ...{
+    sequence: z.int().min(1),
+    at: text,
+    who: text,
+    words: text,
+    inverts: z.int().optional(),
+    touched: z.array(text),
+  },
+});
+const caseView = z.strictObject({
+  ...{
+    caseId: text,
+    sequence: z.int().min(1),
+    stateHash: text,
+    facts,
+    parts: z.array(part),
+    ledger: z.array(ledgerEntry),
+  },
+  ...{ undo: changeLine.optional(), redo: changeLine.optional() },
+});
+const printed = z.strictObject({ ledgerEntry: text, path: text, text });
+const documentView = z.strictObject({
+  ...{ id: text, as: z.enum(["deck", "handout"]), fileName: text, at: text, who: text },
+  ...{ sequence: z.int(), bytes: z.int(), numbers: z.array(printed) },
+});
+/** A refusal as it leaves the server. */
+export const refusalReply = z.strictObject({
+  code: z.enum([...refusalCodes, "bug"]),
+  message: text,
+  facts: z.record(text, z.unknown()),
+  faults: z.array(z.strictObject({ path: text, says: text })),
+});
+const job = z.strictObject({
+  ...{ id: text, state: z.enum(["running", "done", "failed"]), fraction: z.number().min(0).max(1), says: text },
+  ...{ documentId: text.optional(), refusal: refusalReply.optional() },
+});
+const source = z.strictObject({ id: text, reference: text, verification: z.enum(["seen", "memory"]) });
+const topic = z.strictObject({ name: text, version: z.int(), summary: text, method: text, sources: z.array(source) });
+const demoState = z.enum(["loaded", "removed", "loading"]);
+const tooth = z.object({ twoDigit: text, universal: text, quadrant: text, name: text });
+
+/** What each route of the API answers with, by method and address; an answer of another form is a fault of the program. */
+export const replySchemas: Readonly<Record<string, z.ZodType>> = {
+  "GET /api/session": z.strictObject({ version: text, home: text, demo: demoState, recovered: z.array(text) }),
+  "GET /api/settings": settingsSchema,
+  "PUT /api/settings": settingsSchema,
+  "GET /api/cases": z.array(facts),
+  "POST /api/cases": caseView,
+  "GET /api/cases/:caseId": caseView,
+  "DELETE /api/cases/:caseId": z.strictObject({ caseId: text, headHash: text, at: text, who: text }),
+  "GET /api/cases/:caseId/at/:sequence": caseView,
+  "GET /api/cases/:caseId/changes": z.array(changeLine),
+  "POST /api/cases/:caseId/gestures": caseView,
+  "POST /api/cases/:caseId/undo": caseView,
+  "POST /api/cases/:caseId/redo": caseView,
+  "POST /api/cases/:caseId/films": z.strictObject({ partId: text, case: caseView }),
+  "POST /api/cases/:caseId/documents": job,
+  "GET /api/cases/:caseId/documents": z.array(documentView),
+  "GET /api/jobs/:jobId": job,
+  "GET /api/documents/:id": documentView,
+  "GET /api/ledger/:entryId": ledgerEntry,
+  "GET /api/topics": z.array(topic),
+  "GET /api/teeth": z.array(tooth),
+  "GET /api/teeth/:tooth/usual": z.object({ roots: z.array(z.unknown()), basis: z.literal("common practice") }),
+  "POST /api/demo": z.strictObject({ demo: demoState }),
+  "DELETE /api/demo": z.strictObject({ demo: demoState }),
+};
+
+/** Routes of the API that answer with bytes. */
+export const byteRoutes: readonly string[] = [
+  "GET /api/films/:hash",
+  "GET /api/films/:hash/preview",
+  "GET /api/documents/:id/file",
+];

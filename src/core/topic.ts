@@ -5,7 +5,7 @@ import { Refusal } from "./refusal.ts";
 
 /** One computation that can be asked for by name: its input and output as schemas, and the pure function between. */
 export interface Topic<Input extends z.ZodType = z.ZodType, Output extends z.ZodType = z.ZodType> {
-  /** The handbook's name, as `curvature`. */
+  /** The name that it is asked for by, as `curvature`. */
   readonly name: string;
   /** Rises whenever an output for the same input may change. */
   readonly version: number;

@@ -1,6 +1,7 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { samplesOf, usualDetector } from "../../src/phantom/exposure/detector.ts";
+import { attenuationPerMm, mineralPart } from "../../src/phantom/exposure/material.ts";
 
 /** Rows of noise, one a line of pixels. */
 type Rows = readonly (readonly number[])[];
@@ -83,4 +84,15 @@ export function compareGrain(folder: string): void {
     describeGrain("real tooth's projections, beside the tooth", realRows(folder));
   else console.log(`The real projections are not in ${folder}: only the phantom's grain is shown.`);
   for (const signal of [0.6, 0.3, 0.1]) describeGrain(`phantom where ${signal} comes through`, phantomRows(signal));
+  describeContrast();
+}
+
+/** Prints how much stronger the phantom's enamel stops X-rays than its dentine, to hold against a real slice's histogram. */
+function describeContrast(): void {
+  const stops = (mineral: number, at: number): number =>
+    mineral * (attenuationPerMm.mineral[at] ?? 0) + (1 - mineral) * (attenuationPerMm.soft[at] ?? 0);
+  const ratios = [30, 40, 50, 60].map(
+    (keV, at) => `${(stops(mineralPart.enamel, at) / stops(mineralPart.dentine, at)).toFixed(2)} at ${keV} keV`,
+  );
+  console.log(`phantom, attenuation of enamel over dentine: ${ratios.join(", ")}`);
 }

@@ -11,6 +11,7 @@ import { handbackPart } from "./parts/handback.ts";
 import { markPart } from "./parts/mark.ts";
 import { medicalHistoryPart } from "./parts/medical-history.ts";
 import { mishapPart } from "./parts/mishap.ts";
+import { pairingPart } from "./parts/pairing.ts";
 import { planPart } from "./parts/plan.ts";
 import { recallPart } from "./parts/recall.ts";
 import { visitPart } from "./parts/visit.ts";
@@ -26,6 +27,7 @@ export const partTypes = {
   consent: consentPart,
   film: filmPart,
   mark: markPart,
+  pairing: pairingPart,
   visit: visitPart,
   mishap: mishapPart,
   handback: handbackPart,

@@ -34,7 +34,7 @@ const curvatureSources = [schneider, weine, pruett, gunday, estrela].map(({ id }
  */
 export const twoViewTopic = defineTopic({
   name: "twoView",
-  version: 1,
+  version: 2,
   summary: "A canal's course in space from films at two angles: true bend, hidden part, and side.",
   input: twoViewInput,
   output: twoViewOutput,
@@ -104,7 +104,7 @@ function basisOf(input: TwoViewInput, sigmaMm: number): TwoViewOutput["basis"] {
         : `The receptor ${receptor === "fixed" ? "stayed in place while the tube was shifted" : "turned with the beam"}.`,
       geometry === undefined
         ? "The rays are parallel."
-        : `The tube stood ${geometry.sourceToToothMm} mm from the tooth's axis; ${units === "detectorMm" ? `the detector ${geometry.toothToDetectorMm} mm behind it` : "millimetres are those of the plane of the tooth"}.`,
+        : `The tube stood ${geometry.sourceToToothMm} mm from the tooth's axis; ${units === "detectorMm" ? `the detector ${geometry.toothToDetectorMm ?? 0} mm behind it` : "millimetres are those of the plane of the tooth"}.`,
       input.countedFrom === "orifice"
         ? "u and v are counted from the first point, the traced orifice, which is the same place on every film, as the last point is."
         : "u and v are counted from one shared point, as given.",

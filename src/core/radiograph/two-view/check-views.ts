@@ -1,4 +1,5 @@
 import { type Fault, Refusal } from "../../refusal.ts";
+import { levelFaults } from "./level-faults.ts";
 import type { TwoViewInput, ViewInput } from "./two-view-input.ts";
 
 /** Angles nearer to each other than this are one angle: that is how well an angle is known. */
@@ -8,7 +9,7 @@ const fewestPoints = 4;
 /**
  * Refuses what no course in space can be computed from.
  * @throws Refusal `input.impossible` for one view, equal angles, courses that run against each other, detector millimetres
- * without a geometry, landmarks that are named but not seen; `trace.tooFewPoints` for a course under 4 points.
+ * without a geometry, landmarks that are named but not seen, levels that no trace has; `trace.tooFewPoints` for a course under 4 points.
  */
 export function checkViews(input: TwoViewInput): void {
   const faults = [...viewFaults(input), ...angleFaults(input), ...geometryFaults(input), ...landmarkFaults(input)];
@@ -21,6 +22,14 @@ export function checkViews(input: TwoViewInput): void {
       "Cannot compute the course in space: a trace has fewer than 4 points",
       {},
       short,
+    );
+  const levels = levelFaults(input);
+  if (levels.length > 0)
+    throw new Refusal(
+      "input.impossible",
+      "Cannot compute the course in space: a level is on no common place of the traces",
+      {},
+      levels,
     );
   const turned = directionFaults(input.views);
   if (turned.length > 0)
@@ -53,10 +62,10 @@ function angleFaults({ views }: TwoViewInput): Fault[] {
 }
 
 function geometryFaults({ units, geometry }: TwoViewInput): Fault[] {
-  if (units !== "detectorMm" || geometry !== undefined) return [];
+  if (units !== "detectorMm" || geometry?.toothToDetectorMm !== undefined) return [];
   return [
     {
-      path: "geometry",
+      path: geometry === undefined ? "geometry" : "geometry.toothToDetectorMm",
       says: "is missing: millimetres on the detector need sourceToToothMm and toothToDetectorMm; or give toothPlaneMm",
     },
   ];

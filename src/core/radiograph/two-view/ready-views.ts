@@ -54,14 +54,14 @@ export function readyViews(
   const { geometry, units, scaleRelativeSigma: scaleSigma } = input;
   const centralRay = centralRayOf(input, level);
   if (geometry === undefined) return { views, receptor, centralRay, scaleSigma };
-  const toPlaneMm = units === "detectorMm" ? geometry.toothToDetectorMm : 0;
+  const toPlaneMm = units === "detectorMm" ? (geometry.toothToDetectorMm ?? 0) : 0;
   return { views, receptor, centralRay, scaleSigma, source: { toToothMm: geometry.sourceToToothMm, toPlaneMm } };
 }
 
 /** The height of the central ray in the tooth: as stated on the first view, or the middle of the canal. */
 function centralRayOf({ views, geometry, units, countedFrom }: TwoViewInput, level: readonly LevelView[]) {
-  const grown =
-    geometry === undefined || units !== "detectorMm" ? 1 : 1 + geometry.toothToDetectorMm / geometry.sourceToToothMm;
+  const beyondMm = units === "detectorMm" ? (geometry?.toothToDetectorMm ?? 0) : 0;
+  const grown = geometry === undefined ? 1 : 1 + beyondMm / geometry.sourceToToothMm;
   const stated = geometry?.centralRayMm;
   if (stated !== undefined) {
     const origin = countedFrom === "orifice" ? (views[0]?.points[0]?.[1] ?? 0) : 0;

@@ -23,6 +23,13 @@ const view = z.strictObject({
 /** What a course in space is computed from: the same canal on two or more films. */
 export const twoViewInput = z.strictObject({
   views: z.array(view).max(12).describe("Films of one tooth under different horizontal angles; at least 2."),
+  levels: z
+    .array(z.array(z.number().min(0).max(1000)).max(12))
+    .max(18)
+    .optional()
+    .describe(
+      "Places that a person says are one level: each row gives, for each view in order, the distance in mm along that view's trace from its first point. Rows grow on every view.",
+    ),
   receptor: z
     .enum(["turnsWithBeam", "fixed", "unknown"])
     .default("turnsWithBeam")
@@ -36,7 +43,7 @@ export const twoViewInput = z.strictObject({
   geometry: z
     .strictObject({
       sourceToToothMm: z.number().min(50).max(5000),
-      toothToDetectorMm: z.number().min(0).max(200),
+      toothToDetectorMm: z.number().min(0).max(200).optional().describe("Needed for millimetres on the detector."),
       centralRayMm: coordinate.optional().describe("v of the central ray on the first view; estimated where absent."),
     })
     .optional()

@@ -51,6 +51,26 @@ export const twoViewOutput = z.strictObject({
     .optional()
     .describe("The receptor under which the values hold; where unknown, the intervals hold both."),
   matched: z.enum(["byIndex", "byLevel"]).describe("How the points of the views were paired."),
+  levels: z
+    .array(
+      z.strictObject({
+        alongMm: z.array(z.number()).describe("Distance along each view's trace from its first point, in mm."),
+        zMm: z.number().describe("Height of the level below the point counted from."),
+        fixed: z.boolean().describe("Whether a person said that these places are one level."),
+      }),
+    )
+    .optional()
+    .describe("10 to 20 levels from orifice to foramen: which places of the traces were taken as one."),
+  seen: z
+    .array(z.strictObject({ profile: z.array(z.strictObject({ sMm: z.number(), turnDeg: z.number() })) }))
+    .optional()
+    .describe(
+      "Per view: all turning of the course's image from the orifice to each distance along the canal in space, whichever way it turns.",
+    ),
+  turn: z
+    .array(z.strictObject({ sMm: z.number(), turnDeg: z.number(), lowDeg: z.number(), highDeg: z.number() }))
+    .optional()
+    .describe("The same in space, with its interval of 95 %, at the same distances."),
   intervals: z.record(z.string(), intervalSchema).describe("An interval for each number."),
   ...outputParts,
 });

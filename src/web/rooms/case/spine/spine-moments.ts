@@ -124,6 +124,7 @@ export const titles: Readonly<Record<PartKind, string>> = {
   consent: "Consent",
   film: "Film",
   mark: "Mark",
+  pairing: "Films of a canal's course",
   visit: "Visit",
   mishap: "Mishap",
   handback: "Hand-back",

@@ -2,6 +2,7 @@ import type { z } from "zod";
 import type { PartId } from "../core/ids.ts";
 import { anatomyPart } from "./parts/anatomy.ts";
 import { casePart } from "./parts/case.ts";
+import { comparisonPart } from "./parts/comparison.ts";
 import { consentPart } from "./parts/consent.ts";
 import { diagnosisPart } from "./parts/diagnosis.ts";
 import { claimPart, referencePart, reviewPart } from "./parts/evidence.ts";
@@ -28,6 +29,7 @@ export const partTypes = {
   film: filmPart,
   mark: markPart,
   pairing: pairingPart,
+  comparison: comparisonPart,
   visit: visitPart,
   mishap: mishapPart,
   handback: handbackPart,

@@ -125,6 +125,7 @@ export const titles: Readonly<Record<PartKind, string>> = {
   film: "Film",
   mark: "Mark",
   pairing: "Films of a canal's course",
+  comparison: "Two dates compared",
   visit: "Visit",
   mishap: "Mishap",
   handback: "Hand-back",

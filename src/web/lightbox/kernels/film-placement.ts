@@ -73,6 +73,12 @@ export function filmStep({ zoom, orientation }: FilmPlacement, { x, y }: ScreenP
   return filmPoint((a * x + b * y) / zoom, (c * x + d * y) / zoom);
 }
 
+/** A step on the film as it is seen on the screen, before any zoom; the other way round than {@link filmStep}. */
+export function seenStep(orientation: FilmOrientation, { column, row }: { column: number; row: number }): ScreenPoint {
+  const [a, b, c, d] = orientationMatrix(orientation);
+  return { x: a * column + c * row, y: b * column + d * row };
+}
+
 /** The whole film in the pane, as large as it goes with a little air around it. */
 export function fitted(film: FilmSize, pane: PaneSize, orientation: FilmOrientation): FilmPlacement {
   const lying = orientation.quarterTurns % 2 !== 0;
@@ -117,5 +123,7 @@ export function reoriented(now: FilmOrientation, as: "turned" | "mirrored"): Fil
 }
 
 const air = 16;
-const middleOf = ({ columns, rows }: FilmSize): ImagePoint => filmPoint((columns - 1) / 2, (rows - 1) / 2);
-const zoomWithin = (zoom: number): number => Math.min(Math.max(zoom, smallestZoom), largestZoom);
+/** The middle of a film. */
+export const middleOf = ({ columns, rows }: FilmSize): ImagePoint => filmPoint((columns - 1) / 2, (rows - 1) / 2);
+/** A zoom kept within its limits. */
+export const zoomWithin = (zoom: number): number => Math.min(Math.max(zoom, smallestZoom), largestZoom);

@@ -1,13 +1,10 @@
-import "./film.css";
 import { useRef } from "react";
 import { filmName } from "../kernels/film-name.ts";
 import { DrawingLayer } from "./drawing-layer.tsx";
-import { FilmCanvas } from "./film-canvas.tsx";
+import { FilmPane } from "./film-pane.tsx";
 import { keyOnFilm, spaceOnFilm } from "./keys-on-film.ts";
 import type { LightBox } from "./light-box.ts";
 import { useListedKeys } from "./listed-keys.ts";
-import { MarksLayer } from "./marks-layer.tsx";
-import { NamesLayer } from "./names-layer.tsx";
 import { usePointing, useWheelZoom } from "./pointing.ts";
 
 /** The film itself: its pixels, what is marked on it, and everything that mouse and keyboard do to it. */
@@ -16,54 +13,38 @@ export function FilmStage({ box }: { readonly box: LightBox }) {
   const keys = useKeysOnFilm(box, pointing.space);
   useWheelZoom(box);
   useListedKeys();
-  const { pane, tool, film, presentedOn } = box;
+  const { tool, film, presentedOn } = box;
   return (
-    <div
-      ref={pane.element}
-      className="film-stage"
-      data-tool={tool.state.tool}
-      role="application"
-      aria-label={`${filmName(film, presentedOn)}, ${box.marks.length} marks`}
-      aria-describedby="film-stage-keys"
-      // biome-ignore lint/a11y/noNoninteractiveTabindex: the film takes keys of its own, which its description names
-      tabIndex={0}
-      // A press gives the focus by itself; the browser would take it away again from a question that the press opened.
-      onMouseDown={(event) => event.preventDefault()}
-      onPointerDown={pointing.onPointerDown}
-      onPointerMove={pointing.onPointerMove}
-      onPointerUp={pointing.onPointerUp}
-      onPointerCancel={pointing.onPointerUp}
-      onPointerLeave={pointing.onPointerLeave}
-      onKeyDown={keys.down}
-      onKeyUp={keys.up}
+    <FilmPane
+      view={box}
+      marks={box.shown}
+      chosen={box.chosen}
+      place={box.place}
+      drawing={(_, unit) => (
+        <DrawingLayer state={tool.state} asking={box.asking} crosshair={box.crosshair} unit={unit} />
+      )}
+      stage={{
+        "data-tool": tool.state.tool,
+        role: "application",
+        "aria-label": `${filmName(film, presentedOn)}, ${box.marks.length} marks`,
+        "aria-describedby": "film-stage-keys",
+        tabIndex: 0,
+        // A press gives the focus by itself; the browser would take it away again from a question that the press opened.
+        onMouseDown: (event) => event.preventDefault(),
+        onPointerDown: pointing.onPointerDown,
+        onPointerMove: pointing.onPointerMove,
+        onPointerUp: pointing.onPointerUp,
+        onPointerCancel: pointing.onPointerUp,
+        onPointerLeave: pointing.onPointerLeave,
+        onKeyDown: keys.down,
+        onKeyUp: keys.up,
+      }}
     >
       <span id="film-stage-keys" className="unseen">
         Arrow keys move the crosshair of a marking tool by one pixel, with Shift by ten, with Alt by a quarter. Space
         marks a place, Enter ends, Backspace takes back, Escape leaves. Question mark lists all keys.
       </span>
-      <OnTheBox box={box} />
-    </div>
-  );
-}
-
-function OnTheBox({ box }: { box: LightBox }) {
-  const { pixels, placing, tool, crosshair, asking } = box;
-  if (pixels.is === "loading") return <p className="film-waiting">Opening the film</p>;
-  if (pixels.is === "refused") return <p className="film-refused">{pixels.says}</p>;
-  if (placing === undefined) return null;
-  const { matrix, placement, pane } = placing;
-  const unit = 1 / placement.zoom;
-  return (
-    <>
-      <FilmCanvas film={pixels.film} line={pixels.line} window={box.window} matrix={matrix} />
-      <svg className="film-overlay" width={pane.width} height={pane.height} aria-hidden="true">
-        <g transform={`matrix(${matrix.join(" ")})`}>
-          <MarksLayer marks={box.shown} chosen={box.chosen} place={box.place} unit={unit} />
-          <DrawingLayer state={tool.state} asking={asking} crosshair={crosshair} unit={unit} />
-        </g>
-        <NamesLayer marks={box.shown} chosen={box.chosen?.markId} placing={placing} />
-      </svg>
-    </>
+    </FilmPane>
   );
 }
 

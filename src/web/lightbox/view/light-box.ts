@@ -9,9 +9,7 @@ import type { Mark, MarkBody } from "../kernels/mark-shape.ts";
 import type { Polarity } from "../tools/tool-step.ts";
 import type { ToolName } from "../tools/tools.ts";
 import type { RidgeState } from "../workers/film-ridge.ts";
-import type { FilmPixelsState } from "./use-film-pixels.ts";
-import type { Pane } from "./use-pane.ts";
-import type { PlacementUse } from "./use-placement.ts";
+import type { FilmView, FilmViewOptions } from "./use-film-view.ts";
 import type { ToolUse } from "./use-tool.ts";
 
 /** A mark that is chosen, and which of its places. */
@@ -30,7 +28,7 @@ export type Asking =
   | { readonly what: "length"; readonly from: ImagePoint; readonly to: ImagePoint };
 
 /** What the light box is given: a film, its marks, and where finished gestures go. */
-export interface LightBoxOptions {
+export interface LightBoxOptions extends FilmViewOptions {
   readonly film: Film;
   readonly presentedOn: string;
   readonly marks: readonly Mark[];
@@ -39,15 +37,10 @@ export interface LightBoxOptions {
 }
 
 /** Everything that the light box knows and does while a film lies on it. */
-export interface LightBox extends LightBoxOptions {
-  readonly pixels: FilmPixelsState;
+export interface LightBox extends LightBoxOptions, FilmView {
   readonly ridge: RidgeState;
   /** Lines can't be followed on this film. */
   readonly followsNothing: boolean;
-  readonly pane: Pane;
-  readonly placing: PlacementUse | undefined;
-  readonly window: GreyWindow;
-  readonly orientation: FilmOrientation;
   readonly tool: ToolUse;
   readonly take: (tool: ToolName) => void;
   readonly polarity: Polarity;

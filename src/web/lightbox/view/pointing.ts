@@ -6,6 +6,7 @@ import { lineOf } from "../kernels/mark-shape.ts";
 import { nearestOnLine } from "../kernels/nearest-on-marks.ts";
 import type { Pointing } from "../tools/tool-step.ts";
 import type { LightBox } from "./light-box.ts";
+import type { FilmView } from "./use-film-view.ts";
 
 type PointerLike = Pick<React.PointerEvent, "clientX" | "clientY" | "shiftKey">;
 
@@ -92,10 +93,10 @@ function hover({ marks, chosen, placing, place, setPlace }: LightBox, { at }: Po
 }
 
 /** Zooms with the wheel at the pointer; the page itself does not scroll under the film. */
-export function useWheelZoom(box: LightBox): void {
-  const latest = useRef(box);
-  latest.current = box;
-  const { element } = box.pane;
+export function useWheelZoom(view: Pick<FilmView, "pane" | "placing">): void {
+  const latest = useRef(view);
+  latest.current = view;
+  const { element } = view.pane;
   useEffect(() => {
     const pane = element.current;
     if (pane === null) return;

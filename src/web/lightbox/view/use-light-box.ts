@@ -3,9 +3,7 @@ import { straightCourse } from "../../../core/geometry/course-of-path.ts";
 import type { ImagePoint } from "../../../core/units.ts";
 import { newPartId } from "../../record/new-part-id.ts";
 import { filmViewed, markMade, traceBody } from "../kernels/film-gestures.ts";
-import type { Film } from "../kernels/film-name.ts";
-import type { FilmOrientation, ScreenPoint } from "../kernels/film-placement.ts";
-import type { GreyWindow } from "../kernels/grey-window.ts";
+import type { ScreenPoint } from "../kernels/film-placement.ts";
 import type { Mark, MarkBody } from "../kernels/mark-shape.ts";
 import { hitAt } from "../kernels/nearest-on-marks.ts";
 import { markInHand } from "../tools/move-tool.ts";
@@ -13,10 +11,8 @@ import type { Polarity, ToolWorld } from "../tools/tool-step.ts";
 import { isMarking } from "../tools/tools.ts";
 import { carryOut } from "./effects-on-film.ts";
 import type { Asking, Choice, LightBox, LightBoxOptions, PlaceOnCourse } from "./light-box.ts";
-import { type FilmPixelsState, useFilmPixels } from "./use-film-pixels.ts";
 import { useFilmRidge } from "./use-film-ridge.ts";
-import { usePane } from "./use-pane.ts";
-import { usePlacement } from "./use-placement.ts";
+import { useFilmView } from "./use-film-view.ts";
 import { type ToolUse, useTool } from "./use-tool.ts";
 
 /** Presses within this many pixels of the screen are of one place; things this near are under the pointer. */
@@ -26,11 +22,8 @@ const samePlaceOnScreen = 4;
 /** Holds a film on the light box. */
 export function useLightBox(options: LightBoxOptions): LightBox {
   const { film, presentedOn, marks, record, say } = options;
-  const pixels = useFilmPixels(film.body.hash);
-  const pane = usePane();
-  const orientation = useOrientation(film);
-  const placing = usePlacement(film.body, pane.size, orientation);
-  const recorded = useRecordedWindow(film, pixels);
+  const view = useFilmView(film, options);
+  const { pixels, placing, orientation, window: recorded } = view;
   const [polarity, follow] = useState<Polarity>("dark");
   const [chosen, choose] = useState<Choice | undefined>(() => firstCourse(marks));
   const [crosshair, setCrosshair] = useState<ImagePoint>();
@@ -69,7 +62,8 @@ export function useLightBox(options: LightBoxOptions): LightBox {
 
   return {
     ...options,
-    ...{ pixels, pane, placing, orientation, tool, polarity, chosen, choose },
+    ...view,
+    ...{ tool, polarity, chosen, choose },
     ...{ ridge: ridge.state, followsNothing: ridge.failed },
     ...{ crosshair, setCrosshair, place, setPlace, asking, look },
     window: tool.state.tool === "window" && tool.state.drag !== undefined ? tool.state.drag.now : recorded,
@@ -97,19 +91,6 @@ export function useLightBox(options: LightBoxOptions): LightBox {
 function firstCourse(marks: readonly Mark[]): Choice | undefined {
   const course = marks.find(({ body }) => body.shape === "trace");
   return course && { markId: course.id };
-}
-
-function useOrientation(film: Film): FilmOrientation {
-  const { quarterTurns = 0, mirrored = false } = film.body.view ?? {};
-  return useMemo(() => ({ quarterTurns, mirrored }), [quarterTurns, mirrored]);
-}
-
-function useRecordedWindow({ body }: Film, pixels: FilmPixelsState): GreyWindow {
-  const { view } = body;
-  return useMemo(() => {
-    if (view !== undefined) return { centre: view.windowCentre, width: view.windowWidth, invert: view.invert };
-    return pixels.is === "open" ? pixels.film.window : { centre: 0, width: 1, invert: false };
-  }, [view, pixels]);
 }
 
 function withHand(marks: readonly Mark[], state: ToolUse["state"]): readonly Mark[] {

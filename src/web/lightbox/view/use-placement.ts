@@ -1,9 +1,6 @@
-import { useEffect, useMemo, useRef, useState } from "react";
+import { useEffect, useMemo } from "react";
 import {
-  type FilmOrientation,
   type FilmPlacement,
-  fitted,
-  heldAs,
   type Matrix,
   type PaneSize,
   panned,
@@ -11,7 +8,8 @@ import {
   type ScreenPoint,
   zoomedAt,
 } from "../kernels/film-placement.ts";
-import type { FilmSize } from "../kernels/film-point.ts";
+import type { FramedFilm } from "../kernels/pane-group.ts";
+import type { PaneGroupUse } from "./use-pane-group.ts";
 
 /** How the film lies in the pane, and what moves it. Absent until pane and film have their sizes. */
 export interface PlacementUse {
@@ -23,43 +21,24 @@ export interface PlacementUse {
   readonly fit: () => void;
 }
 
-/** Lays the film out: whole at first and whenever the pane changes, until the person has moved it. */
+/** Lays the film of a pane out: whole at first and whenever the pane changes, until the person has moved it. */
 export function usePlacement(
-  film: FilmSize,
-  pane: PaneSize | undefined,
-  orientation: FilmOrientation,
+  group: PaneGroupUse,
+  id: string,
+  framed: FramedFilm | undefined,
 ): PlacementUse | undefined {
-  const { columns, rows } = film;
-  const { quarterTurns, mirrored } = orientation;
-  const [moved, setMoved] = useState<FilmPlacement>();
-  const size = useMemo(() => ({ columns, rows }), [columns, rows]);
-  const held = useMemo(() => ({ quarterTurns, mirrored }), [quarterTurns, mirrored]);
-  // A turn needs another size to fit, so it starts anew.
-  const turned = useRef(quarterTurns);
-  useEffect(() => {
-    if (turned.current === quarterTurns) return;
-    turned.current = quarterTurns;
-    setMoved(undefined);
-  }, [quarterTurns]);
-  const placement = useMemo(
-    () => (moved !== undefined ? heldAs(moved, held) : pane && fitted(size, pane, held)),
-    [moved, held, pane, size],
-  );
-  // Several steps can come before the next drawing; each begins where the one before ended.
-  const latest = useRef(placement);
-  latest.current = placement;
+  const { join } = group;
+  useEffect(() => (framed === undefined ? undefined : join(id, framed)), [join, id, framed]);
   return useMemo(() => {
-    if (placement === undefined || pane === undefined) return undefined;
-    const move = (next: (now: FilmPlacement) => FilmPlacement) => {
-      latest.current = next(latest.current ?? placement);
-      setMoved(latest.current);
-    };
+    const placement = framed && group.placementOf(id, framed);
+    if (placement === undefined || framed === undefined) return undefined;
+    const { pane, film } = framed;
     return {
       ...{ placement, pane, matrix: placementMatrix(placement, pane) },
-      push: (by) => move((now) => panned(now, size, by)),
+      push: (by) => group.move(id, (now) => panned(now, film, by)),
       zoom: (factor, at = { x: pane.width / 2, y: pane.height / 2 }) =>
-        move((now) => zoomedAt(now, pane, { at, factor })),
-      fit: () => setMoved(undefined),
+        group.move(id, (now) => zoomedAt(now, pane, { at, factor })),
+      fit: () => group.fit(id),
     };
-  }, [placement, pane, size]);
+  }, [group, id, framed]);
 }

@@ -21,7 +21,7 @@ export async function ensureBuilt() {
   }
 }
 
-/** The pages, and the program that serves them. */
+/** The pages, the program that serves them, and the thread beside it that reads films. */
 async function buildInto(folder) {
   const { build } = await import("vite");
   const quiet = { logLevel: "error" };
@@ -35,11 +35,14 @@ async function buildInto(folder) {
     configFile: false,
     root,
     build: {
-      ssr: join(root, "src/cli/main.ts"),
+      ssr: true,
       outDir: folder,
       emptyOutDir: false,
       target: "node20",
-      rolldownOptions: { output: { entryFileNames: "canalog.mjs", chunkFileNames: "parts/[name]-[hash].mjs" } },
+      rolldownOptions: {
+        input: { canalog: join(root, "src/cli/main.ts"), "film-worker": join(root, "src/server/film-worker.ts") },
+        output: { entryFileNames: "[name].mjs", chunkFileNames: "parts/[name]-[hash].mjs" },
+      },
     },
   });
 }

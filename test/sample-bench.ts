@@ -5,6 +5,7 @@ import { join } from "node:path";
 import type { FastifyInstance, InjectOptions, LightMyRequestResponse } from "fastify";
 import { buildApp } from "../src/server/app.ts";
 import type { Bench } from "../src/server/bench.ts";
+import { filmWorkHere } from "../src/server/film-work.ts";
 import { makeJobs } from "../src/server/jobs.ts";
 import { deriveWith } from "../src/server/ledger-of-store.ts";
 import { makeSessions } from "../src/server/sessions.ts";
@@ -30,6 +31,7 @@ export async function sampleBench(): Promise<SampleBench> {
   const sessions = makeSessions();
   const bench: Bench = {
     ...{ store, sessions, home, jobs: makeJobs(), version: "test", recovered: [], shipped: ".", doorKey: "door" },
+    films: filmWorkHere,
     demo: { state: () => "removed", load: async () => undefined, remove: async () => undefined },
     now: () => new Date().toISOString(),
     deriveLedger: () => deriveWith(store),

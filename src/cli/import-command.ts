@@ -4,6 +4,7 @@ import { faultsOf } from "../core/faults-of.ts";
 import { faultAt, Refusal } from "../core/refusal.ts";
 import { caseFileSchema } from "../record/case-file.ts";
 import { filmImportSchema } from "../server/api.ts";
+import { filmWorkHere } from "../server/film-work.ts";
 import { deriveWith } from "../server/ledger-of-store.ts";
 import { takeInFilm } from "../server/take-in-film.ts";
 import { homeFolder } from "../store/home.ts";
@@ -54,7 +55,7 @@ async function importFilm(
   const parsed = filmImportSchema.safeParse(asked);
   if (!parsed.success) throw new Refusal("input.invalid", `Cannot import ${file}`, {}, faultsOf(parsed.error, asked));
   await store.readCase(options.case);
-  const { partId, gesture } = await takeInFilm(store, bytes, parsed.data);
+  const { partId, gesture } = await takeInFilm({ store, films: filmWorkHere }, bytes, parsed.data);
   const recording = {
     who: (await store.settings()).who,
     at: new Date().toISOString(),

@@ -1,4 +1,5 @@
 import type { DeriveLedger, Recording, Store } from "../store/store.ts";
+import type { FilmWork } from "./film-work.ts";
 import type { Jobs } from "./jobs.ts";
 import type { Sessions } from "./sessions.ts";
 
@@ -7,6 +8,8 @@ export interface Bench {
   readonly store: Store;
   readonly sessions: Sessions;
   readonly jobs: Jobs;
+  /** What takes long on films, done aside. */
+  readonly films: FilmWork;
   readonly version: string;
   readonly home: string;
   /** What another start of this program on this machine shows to be let in: see door-key.ts. */

@@ -7,6 +7,7 @@ import { buildApp } from "./app.ts";
 import type { Bench } from "./bench.ts";
 import { demoOf } from "./demo.ts";
 import { makeDoorKey, openAddress } from "./door-key.ts";
+import { filmWorkAside } from "./film-work-aside.ts";
 import { makeJobs } from "./jobs.ts";
 import { deriveWith } from "./ledger-of-store.ts";
 import { makeSessions } from "./sessions.ts";
@@ -40,11 +41,12 @@ export async function serve(options: ServeOptions): Promise<Serving> {
   for (const line of recovered) say(`Recovered: ${line}`);
   if (migratedCopy !== undefined) say(`The record now has this version's form; the copy from before: ${migratedCopy}`);
   const door = await makeDoorKey(home);
+  const films = filmWorkAside(join(shipped, "dist", "film-worker.mjs"));
   try {
     const bench: Bench = {
       ...{ store, home, shipped, recovered, doorKey: door.key },
       ...{ version: await versionOf(shipped), pages: join(shipped, "dist", "web") },
-      ...{ sessions: makeSessions(), jobs: makeJobs() },
+      ...{ sessions: makeSessions(), jobs: makeJobs(), films },
       demo: await demoOf({ store, home, shipped, say, ...(signal === undefined ? {} : { signal }) }),
       now: () => new Date().toISOString(),
       deriveLedger: () => deriveWith(store),
@@ -54,6 +56,7 @@ export async function serve(options: ServeOptions): Promise<Serving> {
     const port = await listen(app, options.port);
     lock?.servesAt(port);
     const close = async (): Promise<void> => {
+      await films.close();
       await app.close();
       await door.release();
       await store.close();

@@ -1,15 +1,12 @@
 import { createHash, randomUUID } from "node:crypto";
 import type { z } from "zod";
-import { brightIsHigh } from "../imaging/bright-is-high.ts";
-import { cropFilm } from "../imaging/crop.ts";
-import { decodeFilm } from "../imaging/decode-film.ts";
-import { encodePng16 } from "../imaging/encode-png16.ts";
-import type { FilmPixels } from "../imaging/film-pixels.ts";
-import { invertFilm } from "../imaging/invert.ts";
+import type { FilmPart } from "../imaging/crop.ts";
+import type { FilmToKeep } from "../imaging/film-to-keep.ts";
 import type { Gesture } from "../record/change.ts";
 import type { BodyOf } from "../record/parts.ts";
 import type { Store } from "../store/store.ts";
 import type { filmImportSchema } from "./api.ts";
+import type { FilmWork } from "./film-work.ts";
 
 type Asked = z.output<typeof filmImportSchema>;
 
@@ -19,42 +16,41 @@ type Asked = z.output<typeof filmImportSchema>;
  * @throws Refusal of the decoder, the crop, or the disk
  */
 export async function takeInFilm(
-  store: Store,
+  { store, films }: { readonly store: Store; readonly films: Pick<FilmWork, "prepare"> },
   bytes: Uint8Array,
   asked: Asked,
 ): Promise<{ partId: string; gesture: Gesture }> {
-  const whole = await decodeFilm(bytes, asked.name);
-  const crop = cropOf(asked, whole);
-  const cut = crop === undefined ? whole : cropFilm(whole, crop);
-  const film = brightIsHigh(asked.invert === "yes" ? invertFilm(cut) : cut);
-  const hash = await store.keepFilm(encodePng16(film));
+  const wanted = { name: asked.name, invert: asked.invert === "yes", ...partOf(asked) };
+  const prepared = await films.prepare(bytes, wanted);
+  const hash = await store.keepFilm(prepared.png);
   const partId = `film-${randomUUID().slice(0, 13)}`;
   const sourceSha256 = createHash("sha256").update(bytes).digest("hex");
-  const body = filmBody(film, { hash, sourceSha256, asked, ...(crop === undefined ? {} : { crop }) });
+  const body = filmBody(prepared, { hash, sourceSha256, asked });
   const operations = [{ op: "put" as const, id: partId, kind: "film", baseRevision: 0, body }];
   return { partId, gesture: { words: `Film of ${asked.takenOn} taken in`, operations } };
 }
 
 /** The window that the file asks for, as the first view of the film. */
-function viewOf({ technical: { window } }: FilmPixels): Pick<BodyOf<"film">, "view"> {
+function viewOf({ technical: { window } }: FilmToKeep["film"]): Pick<BodyOf<"film">, "view"> {
   if (window === undefined || window.function === "sigmoid") return {};
   const whole = { invert: false, quarterTurns: 0, mirrored: false };
   return { view: { windowCentre: window.center, windowWidth: window.width, ...whole } };
 }
 
-type Crop = NonNullable<BodyOf<"film">["technical"]["crop"]>;
-
-function cropOf(asked: Asked, whole: FilmPixels): Crop | undefined {
-  const { cropColumn, cropRow, cropColumns, cropRows } = asked;
-  if ([cropColumn, cropRow, cropColumns, cropRows].every((side) => side === undefined)) return undefined;
-  const column = cropColumn ?? 0;
-  const row = cropRow ?? 0;
-  return { column, row, columns: cropColumns ?? whole.columns - column, rows: cropRows ?? whole.rows - row };
+/** The part that was asked for, in the words of the picture; nothing where the whole was. */
+function partOf({ cropColumn, cropRow, cropColumns, cropRows }: Asked): { part?: Partial<FilmPart> } {
+  const part = {
+    ...(cropColumn === undefined ? {} : { column: cropColumn }),
+    ...(cropRow === undefined ? {} : { row: cropRow }),
+    ...(cropColumns === undefined ? {} : { columns: cropColumns }),
+    ...(cropRows === undefined ? {} : { rows: cropRows }),
+  };
+  return Object.keys(part).length === 0 ? {} : { part };
 }
 
 function filmBody(
-  film: FilmPixels,
-  from: { hash: string; sourceSha256: string; asked: Asked; crop?: Crop },
+  { film, part }: FilmToKeep,
+  from: { hash: string; sourceSha256: string; asked: Asked },
 ): BodyOf<"film"> {
   const { sourceFormat, wasColour, lossy, detectorSpacingMm, pixelSpacingMm, calibrationType, magnification } =
     film.technical;
@@ -71,7 +67,7 @@ function filmBody(
     ...viewOf(film),
     technical: {
       ...{ sourceFormat, wasColour, lossy, sourceSha256: from.sourceSha256, inverted: from.asked.invert === "yes" },
-      ...(from.crop === undefined ? {} : { crop: from.crop }),
+      ...(part === undefined ? {} : { crop: { ...part } }),
       ...(detectorSpacingMm === undefined ? {} : { detectorSpacingMm: pair(detectorSpacingMm) }),
       ...(pixelSpacingMm === undefined ? {} : { pixelSpacingMm: pair(pixelSpacingMm) }),
       ...(calibrationType === undefined ? {} : { calibrationType }),

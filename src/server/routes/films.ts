@@ -26,7 +26,7 @@ export async function filmRoutes(plain: FastifyInstance, bench: Bench): Promise<
     { schema, bodyLimit: filmLimit },
     async ({ params, query, body }): Promise<FilmImported> => {
       await bench.store.readCase(params.caseId);
-      const { partId, gesture } = await takeInFilm(bench.store, body, query);
+      const { partId, gesture } = await takeInFilm(bench, body, query);
       return {
         partId,
         case: await caseView(bench.store, await bench.store.record(params.caseId, gesture, await recordingOf(bench))),
@@ -42,7 +42,7 @@ export async function filmRoutes(plain: FastifyInstance, bench: Bench): Promise<
       .send(await bench.store.readFilm(params.hash)),
   );
   const small = z.object({ width: z.coerce.number().int().min(16).max(2_000).default(320) });
-  const preview = previewsOf(bench.store);
+  const preview = previewsOf(bench.store, bench.films);
   app.get(
     "/api/films/:hash/preview",
     { schema: { params: kept, querystring: small } },

@@ -15,8 +15,11 @@ export interface Topic<Input extends z.ZodType = z.ZodType, Output extends z.Zod
   readonly output: Output;
   readonly compute: (input: z.infer<Input>) => z.infer<Output>;
   readonly sources: readonly Source[];
-  /** Set where no case asks it, because its input holds pixels and the record holds none; absent: the ledger asks it. */
-  readonly asked?: "onTheShell";
+  /**
+   * Absent: the ledger asks it and computes at once. The record holds no pixels, so a topic whose input holds some is asked
+   * "onTheShell" alone, or "withPictures": the ledger asks with films by their hash, and a person starts the computing.
+   */
+  readonly asked?: "onTheShell" | "withPictures";
 }
 
 /** A topic with its types checked against each other and then forgotten, so that topics can stand in one list. */

@@ -1,6 +1,7 @@
 import type { Binding } from "./binding.ts";
 import { calibrateBinding } from "./bindings/calibrate.ts";
 import { canalsBinding } from "./bindings/canals.ts";
+import { compareFilmsBinding } from "./bindings/compare-films.ts";
 import { curvatureBinding } from "./bindings/curvature.ts";
 import { lesionBinding } from "./bindings/lesion.ts";
 import { toothBinding } from "./bindings/tooth.ts";
@@ -16,4 +17,5 @@ export const bindings: readonly Binding[] = [
   twoViewBinding,
   workingLengthBinding,
   lesionBinding,
+  compareFilmsBinding,
 ];

@@ -1,4 +1,4 @@
-import { caseId, ledgerEntryId } from "../core/ids.ts";
+import { caseId, type LedgerEntryId, ledgerEntryId } from "../core/ids.ts";
 import { Refusal } from "../core/refusal.ts";
 import { answer, type Topic } from "../core/topic.ts";
 import { hashOf } from "../record/canonical-json.ts";
@@ -17,7 +17,19 @@ export interface LedgerSource {
   readonly at: string;
   /** An entry that is stored already; what is known is not computed again. */
   readonly known: (id: string) => LedgerEntry | undefined;
+  /** Told of each sum that waits for its pictures, because no entry of it is known. */
+  readonly waits?: (sum: WaitingSum) => void;
 }
+
+/** A sum that the record asks for and can't give, because it needs the pixels of films. */
+export interface WaitingSum extends Question {
+  /** Of the entry that it will be. */
+  readonly id: LedgerEntryId;
+  readonly topic: Topic;
+}
+
+/** What stands in the place of a sum that waits. */
+const notCompared = "not compared yet: press Compare";
 
 /**
  * The entries that hold for a case now, one for each subject of each binding, in the order of the bindings.
@@ -42,12 +54,19 @@ function entryOf(topic: Topic, asked: Question | Gap, source: LedgerSource): Led
   const id = ledgerEntryId(hashOf({ caseId: source.caseId, ...about, input }));
   const known = source.known(id);
   if (known !== undefined) return known;
+  if ("input" in asked && topic.asked === "withPictures") {
+    source.waits?.({ id, subject, inputPaths, input: asked.input, topic });
+    return entryOf(topic, { subject, inputPaths, why: notCompared }, source);
+  }
   const result = "input" in asked ? outcomeOf(topic, asked.input) : { refused: [asked.why] };
   return { id, caseId: caseId(source.caseId), ...about, input, inputPaths, ...result, at: source.at };
 }
 
+/** What a sum came to: what the topic answers, or the lines in which it refuses. */
+export type Outcome = { readonly output: unknown } | { readonly refused: string[] };
+
 /** What a topic answers, or the lines in which it refuses; a fault of the program is thrown on. */
-function outcomeOf(topic: Topic, input: unknown): { output: unknown } | { refused: string[] } {
+export function outcomeOf(topic: Topic, input: unknown): Outcome {
   try {
     return { output: answer(topic, input) };
   } catch (thrown) {

@@ -167,6 +167,32 @@ describe("what changed", () => {
     expect(found.cautions).toEqual([]);
   });
 
+  it("is given for further lesions by the same rule as for the first (C6)", () => {
+    const [one, other] = [round(40, middle), onAfter];
+    const found = answer(compareFilmsTopic, {
+      ...films,
+      lesions: { before: one, after: other },
+      others: [
+        { name: "at MB1", before: one, after: other },
+        { name: "at DB", before: one },
+      ],
+    });
+    const { areaRatio, intervals, carried } = found;
+    expect(found.others).toEqual([
+      { name: "at MB1", areaRatio, interval: intervals.areaRatio, ...carried },
+      { name: "at DB", beforeOnAfter: carried.beforeOnAfter },
+    ]);
+  });
+
+  it("leaves further lesions out of what is taken as unchanged (C2)", () => {
+    const whole = answer(compareFilmsTopic, { ...films, wantsDifference: true });
+    const without = answer(compareFilmsTopic, { ...films, others: [{ name: "", before: round(42, middle) }] });
+    expect(without.differenceSigma).toBeLessThan(whole.differenceSigma ?? 0);
+    expect(answer(compareFilmsTopic, { ...films, lesions: { before: round(42, middle) } }).differenceSigma).toBe(
+      without.differenceSigma,
+    );
+  });
+
   it("is brighter where bone came back and nothing elsewhere (C3)", () => {
     const lesions = { before: round(40, middle), after: onAfter };
     const { difference } = answer(compareFilmsTopic, { ...films, lesions, wantsDifference: true });

@@ -11,9 +11,9 @@ import {
   compareFilmsInput,
   compareFilmsOutput,
 } from "./compare-films/compare-films-input.ts";
-import { type ComparedFilms, comparedFilms, pairsOf } from "./compare-films/compared-films.ts";
+import { type ComparedFilms, comparedFilms, type LesionOnBoth, pairsOf } from "./compare-films/compared-films.ts";
 import { basisOf, cautionsOf } from "./compare-films/comparison-words.ts";
-import { reversed } from "./compare-films/homography.ts";
+import { type Homography, reversed } from "./compare-films/homography.ts";
 import { areaRatioOf, carried } from "./compare-films/lesion-change.ts";
 
 const sources: readonly Source[] = [
@@ -31,9 +31,9 @@ const sources: readonly Source[] = [
  */
 export const compareFilmsTopic = defineTopic({
   name: "compareFilms",
-  version: 1,
+  version: 2,
   summary: "Two films of one tooth brought together: whether they compare, and what changed.",
-  asked: "onTheShell",
+  asked: "withPictures",
   input: compareFilmsInput,
   output: compareFilmsOutput,
   sources,
@@ -63,7 +63,12 @@ function compareFilms(input: CompareFilmsInput): CompareFilmsOutput {
     stretch: films.stretch,
     correlation: films.correlation,
     overlap: films.overlap,
-    carried: carriedOutlines(films),
+    carried: carriedOutlines(films.lesions, films.map),
+    others: films.others.map((lesion) => ({
+      name: lesion.name,
+      ...carriedOutlines(lesion, films.map),
+      ...(against.length > 0 ? {} : ratioAndInterval(input, films, lesion)),
+    })),
     ...changeOf(input, films, against),
     basis: basisOf(
       input,
@@ -96,8 +101,7 @@ function faultsOf({ before, after, landmarks }: CompareFilmsInput): Fault[] {
   return [...sizes, ...outside];
 }
 
-function carriedOutlines({ map, lesions }: ComparedFilms): CompareFilmsOutput["carried"] {
-  const { before, after } = lesions;
+function carriedOutlines({ before, after }: LesionOnBoth, map: Homography): CompareFilmsOutput["carried"] {
   return {
     ...(before === undefined ? {} : { beforeOnAfter: pairsOf(carried(map, before)) }),
     ...(after === undefined ? {} : { afterOnBefore: pairsOf(carried(reversed(map), after)) }),
@@ -117,7 +121,7 @@ function changeOf(input: CompareFilmsInput, films: ComparedFilms, against: reado
   }
   const { values, sigma } = films.difference();
   const { columns, rows } = input.before;
-  const ratio = ratioOf(input, films);
+  const ratio = ratioOf(input, films, films.lesions);
   return {
     ...(ratio === undefined ? {} : { areaRatio: ratio.ratio }),
     intervals: ratio === undefined ? {} : { areaRatio: ratio.interval },
@@ -130,8 +134,12 @@ function changeOf(input: CompareFilmsInput, films: ComparedFilms, against: reado
   };
 }
 
-function ratioOf({ sigmaPx }: CompareFilmsInput, { lesions, map, residualPx, residualNearLesionPx }: ComparedFilms) {
-  const { before, after } = lesions;
+function ratioOf({ sigmaPx }: CompareFilmsInput, films: ComparedFilms, { before, after }: LesionOnBoth) {
   if (before === undefined || after === undefined) return undefined;
-  return areaRatioOf(before, after, map, { sigmaPx, residualPx: residualNearLesionPx ?? residualPx });
+  return areaRatioOf(before, after, films.map, { sigmaPx, residualPx: films.residualNear(before) });
+}
+
+function ratioAndInterval(input: CompareFilmsInput, films: ComparedFilms, lesion: LesionOnBoth) {
+  const found = ratioOf(input, films, lesion);
+  return found === undefined ? {} : { areaRatio: found.ratio, interval: found.interval };
 }

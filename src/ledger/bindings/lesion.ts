@@ -4,6 +4,7 @@ import { px } from "../../core/units.ts";
 import { partsOf } from "../../record/parts.ts";
 import type { Binding, BindingContext, Gap, Question } from "../binding.ts";
 import { filmScale } from "../film-scale.ts";
+import { isCalled, namesIn } from "../mark-notes.ts";
 import { type MarkOf, marksOn } from "../marks-on.ts";
 
 /** The size of each outline that is called a lesion, in the scale of its film, with the apex marked there. */
@@ -16,9 +17,6 @@ export const lesionBinding: Binding = {
         .map((outline) => sizeOf(outline, context)),
     ),
 };
-
-/** A mark is called by the first word of what a person wrote on it: "lesion at MB1", "Apex". */
-const isCalled = (what: string, word: string): boolean => what.trim().toLowerCase().split(/\W/)[0] === word;
 
 function sizeOf({ id, body }: MarkOf<"outline">, context: BindingContext): Question | Gap {
   const subject = `lesion of ${id}`;
@@ -71,11 +69,3 @@ function apexOf(outline: MarkOf<"outline">["body"], { parts }: BindingContext): 
   const away = ({ body: { at } }: MarkOf<"spot">): number => Math.hypot(at[0] - u, at[1] - v);
   return [...own].sort((a, b) => away(a) - away(b))[0];
 }
-
-/** What a note names beside the thing itself: roots and canals, in small letters. */
-const namesIn = (what: string): string[] =>
-  what
-    .toLowerCase()
-    .split(/\W+/)
-    .slice(1)
-    .filter((word) => word !== "" && !["at", "of", "on", "the", "root", "canal"].includes(word));

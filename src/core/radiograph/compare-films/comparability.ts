@@ -40,7 +40,11 @@ export function reasonsAgainst({ residualPx, residualMm, stretch, correlation, o
     ...(overlap < leastOverlap
       ? [`The films share ${percent(overlap)} of the first; ${percent(leastOverlap)} are needed.`]
       : []),
-    ...(correlation < leastCorrelation ? [`The films correlate by ${correlation.toFixed(2)} only.`] : []),
+    ...(correlation < leastCorrelation
+      ? [
+          `The films correlate by ${correlation.toFixed(2)} only: they may show different teeth, or landmarks are mistaken.`,
+        ]
+      : []),
     ...notFound(shifts),
     ...(isOff ? [`Pieces of the films lie ${off} off, over ${most}: the tube stood elsewhere, and depth shows.`] : []),
     ...(stretch > mostStretch

@@ -24,6 +24,11 @@ export const comparisonParts = {
     .strictObject({ before: outline.optional(), after: outline.optional() })
     .default({})
     .describe("The lesion's outline on each film, px of that film; what lies within is left out of the comparison."),
+  others: z
+    .array(z.strictObject({ name: z.string().max(300), before: outline.optional(), after: outline.optional() }))
+    .max(10)
+    .default([])
+    .describe("Further lesions under their names: left out of the comparison as well, and given a ratio each."),
   hardParts: z
     .array(outline)
     .max(40)
@@ -63,6 +68,17 @@ export const comparisonOutput = {
     .strictObject({ beforeOnAfter: outline.optional(), afterOnBefore: outline.optional() })
     .describe("Each lesion's outline where it falls on the other film."),
   areaRatio: z.number().positive().optional().describe("Area of the lesion after over before, in the first film's px."),
+  others: z
+    .array(
+      z.strictObject({
+        name: z.string(),
+        areaRatio: z.number().positive().optional(),
+        interval: intervalSchema.optional(),
+        beforeOnAfter: outline.optional(),
+        afterOnBefore: outline.optional(),
+      }),
+    )
+    .describe("The same of each further lesion, in the order given."),
   intervals: z.record(z.string(), intervalSchema).describe("95 % intervals by the name of the value."),
   differenceSigma: px.optional().describe("Of the difference outside the lesions, as a share of the full range."),
 };

@@ -1,4 +1,3 @@
-import type { PlanePoint } from "../../units.ts";
 import { closedOutline } from "../lesion/closed-outline.ts";
 import { centreOf } from "../lesion/outline-area.ts";
 import { alignedFilms, levelsOf, withRegion } from "./aligned-films.ts";
@@ -13,12 +12,21 @@ import { laidOn } from "./matched-greys.ts";
 import type { Picture } from "./picture.ts";
 import { type Outlines, regionOf } from "./region.ts";
 
+/** A lesion's outline on each film, in px of that film, as far as it is drawn. */
+export interface LesionOnBoth {
+  readonly before?: Outline;
+  readonly after?: Outline;
+}
+
 /** Everything that a comparison knows of two films. */
 export interface ComparedFilms extends Geometry {
   readonly map: Homography;
-  readonly lesions: { readonly before?: Outline; readonly after?: Outline };
+  readonly lesions: LesionOnBoth;
+  readonly others: readonly (LesionOnBoth & { readonly name: string })[];
   readonly landmarkResidualPx: number;
   readonly residualNearLesionPx: number | undefined;
+  /** How far pieces lie off near an outline on the first film. */
+  readonly residualNear: (outline: Outline) => number;
   /** Laid on the first film; computed when it is asked for. */
   readonly difference: () => FilmDifference;
 }
@@ -33,9 +41,13 @@ export function comparedFilms(input: CompareFilmsInput): ComparedFilms {
   const landmarks = input.landmarks.map(
     (one): Landmark => ({ before: placeOf(one.before), after: placeOf(one.after) }),
   );
-  const lesions = lesionsOf(input);
+  const lesions = closedOnBoth(input.lesions, "lesions");
+  const others = input.others.map((one, index) => ({ name: one.name, ...closedOnBoth(one, `others[${index}]`) }));
   const start = homographyOfLandmarks(landmarks);
-  const leftOut = [lesions.before, lesions.after && carried(reversed(start), lesions.after)];
+  const leftOut = [lesions, ...others].flatMap(({ before, after }) => [
+    before,
+    after && carried(reversed(start), after),
+  ]);
   const region = regionOf(
     first,
     input.hardParts.map((outline) => outline.map(placeOf)),
@@ -52,15 +64,20 @@ export function comparedFilms(input: CompareFilmsInput): ComparedFilms {
   const residualPx = residualOf(shifts.shifts);
   const laid = laidOn(first, second, map);
   const lesion = lesions.before ?? (lesions.after && carried(reversed(map), lesions.after));
-  const centre = lesion && centreOf(lesion);
+  const nearTo = (outline: Outline): number => {
+    const { x, y } = centreOf(outline);
+    return residualNear(shifts.shifts, placeAt(x, y));
+  };
   return {
     map,
     correlation,
     shifts,
     lesions,
+    others,
     residualPx,
     residualMm: input.mmPerPx === undefined ? undefined : residualPx * input.mmPerPx,
-    residualNearLesionPx: centre && residualNear(shifts.shifts, placeAt(centre.x, centre.y)),
+    residualNearLesionPx: lesion && nearTo(lesion),
+    residualNear: nearTo,
     landmarkResidualPx: landmarkResidual(map, landmarks),
     stretch: stretchOf(map, first),
     overlap: overlapOf(laid),
@@ -72,11 +89,10 @@ const placeOf = ([u, v]: readonly [number, number]) => placeAt(u, v);
 
 const pictureOf = ({ columns, rows, grey }: CompareFilmsInput["before"]): Picture => ({ columns, rows, values: grey });
 
-function lesionsOf({ lesions }: CompareFilmsInput): { before?: PlanePoint[]; after?: PlanePoint[] } {
-  const { before, after } = lesions;
+function closedOnBoth({ before, after }: CompareFilmsInput["lesions"], path: string): LesionOnBoth {
   return {
-    ...(before === undefined ? {} : { before: closedOutline(before, "lesions.before") }),
-    ...(after === undefined ? {} : { after: closedOutline(after, "lesions.after") }),
+    ...(before === undefined ? {} : { before: closedOutline(before, `${path}.before`) }),
+    ...(after === undefined ? {} : { after: closedOutline(after, `${path}.after`) }),
   };
 }
 

@@ -1,4 +1,4 @@
-// Programs from Debian that tests drive: a browser for the journeys, and the general tools that open what Canalog writes.
+// What tests take from Debian: a browser for the journeys, and the general tools that open what Canalog writes.
 import { spawnSync } from "node:child_process";
 import { existsSync } from "node:fs";
 
@@ -7,11 +7,13 @@ const wanted = [
   ["/usr/bin/soffice", "libreoffice-impress"],
   ["/usr/bin/pdftoppm", "poppler-utils"],
   ["/usr/bin/dcmdump", "dcmtk"],
+  // Letters as wide as those that a deck names, which an office program on any desk has.
+  ["/usr/share/fonts/truetype/liberation2/LiberationSans-Regular.ttf", "fonts-liberation2"],
 ];
 
 /** Installs what is missing by apt as root; otherwise says the one command to run, and ends. */
 export function ensureDebianPackages() {
-  const missing = wanted.filter(([program]) => !existsSync(program)).map(([, name]) => name);
+  const missing = wanted.filter(([file]) => !existsSync(file)).map(([, name]) => name);
   if (missing.length === 0) return;
   const install = ["install", "-y", "--no-install-recommends", ...missing];
   if (process.getuid?.() !== 0 || !existsSync("/usr/bin/apt-get")) {

@@ -12,8 +12,13 @@ export function levelFaults({ views, levels = [] }: TwoViewInput): Fault[] {
     return row.flatMap((along, view): Fault[] => {
       const at = `${path}[${view}]`;
       const length = lengths[view] ?? 0;
-      if (along > length)
-        return [{ path: at, says: `${along} mm is beyond the trace, which is ${length.toFixed(1)} mm long` }];
+      if (along <= 0 || along >= length)
+        return [
+          {
+            path: at,
+            says: `${along} mm is not inside the trace, which is ${length.toFixed(1)} mm long; its ends are one level anyhow`,
+          },
+        ];
       if (along > (before[view] ?? -1)) return [];
       return [{ path: at, says: `${along} mm is not beyond the ${before[view]} mm of the row before it` }];
     });

@@ -1,4 +1,3 @@
-import type { FilmPlace } from "./camera.ts";
 import type { View, Views } from "./view.ts";
 
 /** Of all traces so many points are used, evenly chosen: neighbours on a traced line say little more. */
@@ -14,19 +13,17 @@ export interface Paired {
 }
 
 /**
- * The films with their points paired: by index where they are equal in number and lie at the same heights, else by level.
+ * The films with their points paired: by index where they are equal in number and lie at the same heights and no level was
+ * fixed, else by level.
  * @source docs/methods/two-view.md C6
  */
 export function pairPoints(films: Omit<Views, "byIndex">, sigmaMm: number): Paired {
   const [first, ...others] = films.views;
   const count = first?.points.length ?? 0;
-  const equal = others.every(({ points }) => points.length === count);
+  const equal = first?.rows.length === 0 && others.every(({ points }) => points.length === count);
   const near = Math.max(levelToleranceMm, 5 * sigmaMm);
   const together = equal && others.every((view) => first !== undefined && heightsApart(first, view) <= near);
-  const views = films.views.map((view) => ({
-    ...view,
-    points: chosen(view.points, Math.floor(mostPoints / films.views.length)),
-  }));
+  const views = films.views.map((view) => thinned(view, Math.floor(mostPoints / films.views.length)));
   return { films: { ...films, views, byIndex: together }, atOtherHeights: equal && !together };
 }
 
@@ -36,10 +33,16 @@ function heightsApart(a: View, b: View): number {
   return Math.sqrt(apart.reduce((sum, one) => sum + (one - mean) ** 2, 0) / apart.length);
 }
 
-function chosen(points: readonly FilmPlace[], most: number): FilmPlace[] {
-  const count = Math.min(points.length, Math.max(10, most));
-  return Array.from(
-    { length: count },
-    (_, index) => points[Math.round((index * (points.length - 1)) / (count - 1))],
-  ).filter((point) => point !== undefined);
+/** Evenly chosen points of a film, those at fixed levels among them. */
+function thinned(view: View, most: number): View {
+  const last = view.points.length - 1;
+  const count = Math.min(last + 1, Math.max(10, most));
+  const even = Array.from({ length: count }, (_, index) => Math.round((index * last) / (count - 1)));
+  const kept = [...new Set([...even, ...view.rows])].sort((a, b) => a - b);
+  return {
+    ...view,
+    points: kept.flatMap((index) => view.points[index] ?? []),
+    alongMm: kept.flatMap((index) => view.alongMm[index] ?? []),
+    rows: view.rows.map((row) => kept.indexOf(row)),
+  };
 }

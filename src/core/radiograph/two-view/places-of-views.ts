@@ -18,10 +18,7 @@ export function placesOfViews(films: Views): PlaceInSpace[] {
   const most = Math.max(...views.map(({ points }) => points.length));
   const paired = byIndex
     ? first.points.map((_, index) => views.flatMap(({ points }) => points[index] ?? []))
-    : matchByLevel(
-        views.map(({ points }) => points),
-        most,
-      );
+    : matchByLevel(views, most);
   return paired.map((seen) => placeOfViews(films, seen));
 }
 

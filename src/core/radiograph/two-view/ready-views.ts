@@ -1,5 +1,6 @@
 import { deg, radiansOf } from "../../units.ts";
 import type { FilmPlace, Receptor } from "./camera.ts";
+import { traceWithRows } from "./trace-with-rows.ts";
 import type { TwoViewInput, ViewInput } from "./two-view-input.ts";
 import type { View, Views } from "./view.ts";
 
@@ -10,7 +11,7 @@ export interface AngleKnown {
 }
 
 /** A film whose u runs to distal and v to the apex, whatever its angle. */
-export type LevelView = Pick<View, "tilt" | "points" | "landmarks">;
+export type LevelView = Pick<View, "tilt" | "points" | "alongMm" | "rows" | "landmarks">;
 
 /** How unsure an estimated height of the central ray is, in mm. */
 const centralRaySigmaMm = 5;
@@ -20,16 +21,19 @@ const centralRaySigmaMm = 5;
  * Takes views that all run the same way; where they all run against v (an upper tooth), v is turned on all of them.
  * @source plane geometry, docs/methods/two-view.md C1
  */
-export function levelViews({ views, countedFrom }: TwoViewInput): LevelView[] {
+export function levelViews({ views, countedFrom, levels = [] }: TwoViewInput): LevelView[] {
   const down = directionOf(views);
-  return views.map(({ points, landmarks, uRunsTo, verticalAngleDeg }) => {
+  return views.map(({ points, landmarks, uRunsTo, verticalAngleDeg }, film) => {
     const across = uRunsTo === "distal" ? 1 : -1;
     const origin = countedFrom === "orifice" ? points[0] : undefined;
     const [u0, v0] = origin ?? [0, 0];
     const placed = ([u, v]: readonly [number, number]): FilmPlace => ({ u: across * (u - u0), v: down * (v - v0) });
     return {
       tilt: radiansOf(deg(verticalAngleDeg)),
-      points: points.map(placed),
+      ...traceWithRows(
+        points.map(placed),
+        levels.map((row) => row[film] ?? 0),
+      ),
       landmarks: Object.fromEntries(Object.entries(landmarks).map(([name, at]) => [name, placed(at)])),
     };
   });

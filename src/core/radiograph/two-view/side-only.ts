@@ -3,13 +3,13 @@ import richards from "../../../../data/richards-1980/source.json" with { type: "
 import { faultAt } from "../../refusal.ts";
 import { curvatureTopic } from "../curvature-topic.ts";
 import { bendMovement, canalMovement, clarkSide, type TubeMove } from "./clark-side.ts";
+import { commonLandmark } from "./common-landmark.ts";
 import type { LevelView } from "./ready-views.ts";
-import { commonLandmark } from "./two-view-answer.ts";
 import type { TwoViewInput } from "./two-view-input.ts";
 import type { TwoViewOutput } from "./two-view-output.ts";
 
 const usualSigmaMm = 0.05;
-const depthless = ["points", "sigma", "course", "lengthMm", "curvature", "plane", "hiddenDeg"];
+const depthless = ["points", "sigma", "course", "lengthMm", "curvature", "plane", "hiddenDeg", "levels", "turn"];
 
 /**
  * What films of unknown angle tell: on which side the canal lies and to which side it bends, by how its image moves.

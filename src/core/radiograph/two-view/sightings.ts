@@ -1,5 +1,5 @@
 import type { FilmPlace } from "./camera.ts";
-import type { Views } from "./view.ts";
+import type { View, Views } from "./view.ts";
 
 /** One place of the canal and the films that show it. */
 export interface Sighting {
@@ -10,24 +10,27 @@ export interface Sighting {
 
 /**
  * The places of the canal, from orifice to foramen. By index each is shown by every film; by level the first and the last
- * are, and every other point is a place that its own film shows alone.
+ * are, with those at fixed levels, and every other point is a place that its own film shows alone.
  */
 export function sightingsOf({ views, byIndex }: Views): Sighting[] {
-  const count = Math.max(...views.map(({ points }) => points.length));
-  const together = (share: number, place: (points: readonly FilmPlace[]) => FilmPlace | undefined): Sighting => ({
+  const together = (share: number, stop: (view: View) => number): Sighting => ({
     share,
-    seen: views.flatMap(({ points }, film) => {
-      const at = place(points);
+    seen: views.flatMap((view, film) => {
+      const at = view.points[stop(view)];
       return at === undefined ? [] : [{ film, at }];
     }),
   });
-  if (byIndex)
-    return Array.from({ length: count }, (_, index) => together(index / (count - 1), (points) => points[index]));
-  const between = views.flatMap(({ points }, film) =>
-    points
-      .slice(1, -1)
-      .map((at, index): Sighting => ({ share: (index + 1) / (points.length - 1), seen: [{ film, at }] })),
+  const last = (views[0]?.points.length ?? 1) - 1;
+  if (byIndex) return Array.from({ length: last + 1 }, (_, index) => together(index / last, () => index));
+  const fixed = (views[0]?.rows ?? []).map((index, row) => together(index / last, ({ rows }) => rows[row] ?? index));
+  const inside = [...views.flatMap(seenAlone), ...fixed].sort((a, b) => a.share - b.share);
+  return [together(0, () => 0), ...inside, together(1, ({ points }) => points.length - 1)];
+}
+
+/** The points of one film between its ends that stand at no fixed level. */
+function seenAlone({ points, rows }: View, film: number): Sighting[] {
+  const last = points.length - 1;
+  return points.flatMap((at, index) =>
+    index === 0 || index === last || rows.includes(index) ? [] : [{ share: index / last, seen: [{ film, at }] }],
   );
-  between.sort((a, b) => a.share - b.share);
-  return [together(0, (points) => points[0]), ...between, together(1, (points) => points.at(-1))];
 }

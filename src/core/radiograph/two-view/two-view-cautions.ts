@@ -26,7 +26,7 @@ function shiftCautions({ shiftDeg }: ReceptorAnswer): string[] {
   ];
 }
 
-function pairingCautions({ paired, alignments }: ReceptorAnswer): string[] {
+function pairingCautions({ paired, alignments, mostMovedMm }: ReceptorAnswer): string[] {
   const turned = alignments.map(
     ({ film, scale, turned }) =>
       `views[${film}] was brought to the scale and level of views[0] by its landmarks: ${((scale - 1) * 100).toFixed(1)} % larger, turned by ${((turned * 180) / Math.PI).toFixed(1)} degrees.`,
@@ -34,7 +34,11 @@ function pairingCautions({ paired, alignments }: ReceptorAnswer): string[] {
   const other = paired.atOtherHeights
     ? ["The views have equally many points, but at different heights: they were paired by level instead."]
     : [];
-  return [...turned, ...other];
+  const held =
+    mostMovedMm > 0
+      ? [`Places fixed by hand as one level move heights on the films by up to ${mostMovedMm.toFixed(1)} mm.`]
+      : [];
+  return [...turned, ...other, ...held];
 }
 
 function fitCautions({ solved: { agreement, choice, scatters } }: ReceptorAnswer): string[] {

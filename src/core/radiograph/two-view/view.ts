@@ -9,6 +9,10 @@ export interface View {
   /** Vertical angle in radians. */
   readonly tilt: number;
   readonly points: readonly FilmPlace[];
+  /** Distance of each point along the trace as it was given, in mm. */
+  readonly alongMm: readonly number[];
+  /** Which of the points a person fixed as one level with those of the other films, in their order. */
+  readonly rows: readonly number[];
   readonly landmarks: Readonly<Record<string, FilmPlace>>;
 }
 

@@ -24,7 +24,7 @@ describe("themes", () => {
   for (const [name, theme] of Object.entries(themes))
     it(`${name}: words have at least 4.5:1 on each ground`, () => {
       for (const ground of [theme.ground, theme.surface])
-        for (const word of [theme.ink, theme.quiet, theme.accent])
+        for (const word of [theme.ink, theme.quiet, theme.accent, theme.course])
           expect(contrast(word, ground)).toBeGreaterThanOrEqual(4.5);
     });
 });

@@ -15,6 +15,8 @@ export interface Theme {
   readonly dentine: string;
   /** Always means "look here". */
   readonly accent: string;
+  /** A canal's course in space, as its trace has on a film. */
+  readonly course: string;
 }
 
 /** The colours of each ground: warm paper, the dim room with its darkroom lamp, and white for the printer. */
@@ -27,6 +29,7 @@ export const themes: Readonly<Record<ThemeName, Theme>> = {
     hairline: "#b9b0a2",
     dentine: "#fffdf9",
     accent: "#a6401b",
+    course: "#1c5c4e",
   },
   dark: {
     ground: "#0b0a0a",
@@ -36,6 +39,7 @@ export const themes: Readonly<Record<ThemeName, Theme>> = {
     hairline: "#5a544c",
     dentine: "#24211e",
     accent: "#ff9a5c",
+    course: "#b6f2e2",
   },
   print: {
     ground: "#ffffff",
@@ -45,5 +49,6 @@ export const themes: Readonly<Record<ThemeName, Theme>> = {
     hairline: "#8c8c8c",
     dentine: "#ffffff",
     accent: "#8f2f0e",
+    course: "#17493e",
   },
 };

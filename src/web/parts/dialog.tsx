@@ -12,7 +12,7 @@ interface DialogOptions {
   readonly children: ReactNode;
 }
 
-/** A page above the page: keeps the focus, closes with Escape and gives the focus back. */
+/** A page above the page: its first field has the focus, which it keeps and gives back; Escape closes it. */
 export function Dialog({ title, close, place = "middle", wide = false, children }: DialogOptions) {
   const element = useRef<HTMLDialogElement>(null);
   const heading = useId();
@@ -21,6 +21,7 @@ export function Dialog({ title, close, place = "middle", wide = false, children 
     const dialog = element.current;
     const before = document.activeElement;
     dialog?.showModal();
+    dialog?.querySelector<HTMLElement>(":is(input, select, textarea):enabled")?.focus();
     return () => {
       dialog?.close();
       if (before instanceof HTMLElement && before.isConnected) before.focus();

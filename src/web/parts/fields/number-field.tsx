@@ -39,6 +39,7 @@ export function NumberField({ at, label, unit = "", bare, digits, required = fal
           inputMode="decimal"
           autoComplete="off"
           value={shown}
+          placeholder={bare ? " " : undefined}
           readOnly={field.readOnly}
           {...faultProps({ id: field.id, fault })}
           onChange={(event) => type(event.target.value)}

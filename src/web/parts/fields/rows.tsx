@@ -138,8 +138,7 @@ export function Optional({ at, label, add, start, children }: OptionalOptions) {
       {!field.readOnly && (
         <div className="field field-end">
           <Button weight="bare" onClick={() => field.write(undefined, "taken out", "now")}>
-            Take out
-            <span className="unseen"> {label}</span>
+            Take out the {label}
           </Button>
         </div>
       )}

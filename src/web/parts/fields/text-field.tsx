@@ -31,7 +31,13 @@ export function TextField({
   const field = useField(at, label);
   const value = typeof field.value === "string" ? field.value : "";
   const write = (text: string) => field.write(optional && text === "" ? undefined : text, spoken(text), "typing");
-  const shared = { id: field.id, value, placeholder, readOnly: field.readOnly, ...faultProps(field) };
+  const shared = {
+    id: field.id,
+    value,
+    placeholder: placeholder ?? (bare ? " " : undefined),
+    readOnly: field.readOnly,
+    ...faultProps(field),
+  };
   return (
     <Labelled field={field} label={bare ? field.fullLabel : label} bare={bare} wide={prose}>
       {prose || wraps ? (

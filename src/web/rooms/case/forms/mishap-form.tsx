@@ -24,7 +24,7 @@ export const MishapForm = () => (
       <div className="fields">
         <Optional
           at="instrument"
-          label="the instrument"
+          label="instrument"
           add="An instrument was part of it"
           start={() => ({ size: 25, taper: 0.06, alloy: "nickelTitanium", movement: "continuous" })}
         >
@@ -33,6 +33,8 @@ export const MishapForm = () => (
           <SelectField at="alloy" label="Alloy" words={alloyWords} />
           <SelectField at="movement" label="Movement" words={movementWords} />
         </Optional>
+      </div>
+      <div className="fields">
         <NumberField at="fragmentMm" label="Length of the piece" unit="mm" />
       </div>
     </section>

@@ -51,20 +51,14 @@ export const TestSheet = () => (
           head: "Probing",
           unit: "mm",
           cell: (
-            <TypedCell
-              at="probingMm"
-              label="Probing"
-              inWords={probingInWords}
-              read={readProbing}
-              placeholder="3 2 3 / 3 2 3"
-            />
+            <TypedCell at="probingMm" label="Probing" inWords={probingInWords} read={readProbing} placeholder="mm" />
           ),
         },
       ]}
     />
     <p className="quiet">
       One key a cell: n none or normal again for the next, h heightened, s slight, p painful, x not done; a number for
-      electric, mobility and probing (mesial to distal, buccal / lingual). Arrow keys walk.
+      electric, mobility and probing (3 2 3 / 3 2 3: mesial to distal, buccal / lingual). Arrow keys walk.
     </p>
   </>
 );

@@ -32,7 +32,7 @@ export function TypedCell({ at, label, inWords, read, placeholder }: TypedCellOp
         autoComplete="off"
         value={typed ?? inWords(field.value)}
         readOnly={field.readOnly}
-        placeholder={placeholder}
+        placeholder={placeholder ?? " "}
         {...faultProps({ id: field.id, fault })}
         onChange={(event) => type(event.target.value)}
         onBlur={() => fault === undefined && setTyped(undefined)}

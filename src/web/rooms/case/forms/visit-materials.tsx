@@ -126,7 +126,7 @@ export const Materials = () => (
             cell: <NumberField at="percent" label="Strength" unit="%" required bare />,
             figure: true,
           },
-          { head: "With", cell: <Vasoconstrictor /> },
+          { head: "With, one to", cell: <Vasoconstrictor /> },
           { head: "Cartridges", cell: <NumberField at="cartridges" label="Cartridges" required bare />, figure: true },
           {
             head: "each",
@@ -154,19 +154,23 @@ const LeftInTheTooth = () => (
         start={() => ({ kind: "calciumHydroxide" })}
       >
         <SelectField at="kind" label="Medicament" words={medicamentWords} />
-        <TextField at="detail" label="Detail" optional />
+        <TextField at="detail" label="Detail" optional wraps />
       </Optional>
+    </div>
+    <div className="fields">
       <Optional
         at="temporary"
         label="temporary filling"
         add="A temporary filling was placed"
         start={() => ({ material: "" })}
       >
-        <TextField at="material" label="Temporary filling" />
+        <TextField at="material" label="Temporary filling" wraps />
         <NumberField at="thicknessMm" label="Thickness" unit="mm" />
       </Optional>
-      <TextField at="orificeBarrier" label="Barrier at the orifice" optional />
-      <TextField at="buildUp" label="Build-up" optional />
+    </div>
+    <div className="fields">
+      <TextField at="orificeBarrier" label="Barrier at the orifice" optional wraps />
+      <TextField at="buildUp" label="Build-up" optional wraps />
     </div>
   </section>
 );

@@ -18,8 +18,9 @@ export interface Topic<Input extends z.ZodType = z.ZodType, Output extends z.Zod
   /**
    * Absent: the ledger asks it and computes at once. The record holds no pixels, so a topic whose input holds some is asked
    * "onTheShell" alone, or "withPictures": the ledger asks with films by their hash, and a person starts the computing.
+   * "byExercise": no case asks it, but an exercise of the calibration room.
    */
-  readonly asked?: "onTheShell" | "withPictures";
+  readonly asked?: "onTheShell" | "withPictures" | "byExercise";
 }
 
 /** A topic with its types checked against each other and then forgotten, so that topics can stand in one list. */

@@ -20,6 +20,14 @@ const film = (id: string, change: Partial<BodyOf<"film">>): Part =>
     ...change,
   });
 
+const noScale = {
+  sourceFormat: "png" as const,
+  sourceSha256: "ab".repeat(32),
+  wasColour: false,
+  lossy: false,
+  inverted: false,
+};
+
 /** A canal that bends to buccal by 40 degrees on 5 mm, 0.05 mm a pixel, on a film under an angle. */
 function trace(
   id: string,
@@ -112,15 +120,22 @@ describe("the course in space of a case's films", () => {
     expect(entry?.output).toMatchObject({ liesSide: "lingual" });
   });
 
-  it("takes the pair of one time with the largest shift", () => {
-    const parts = [
-      ...pair(),
-      film("film-3", { horizontalAngleDeg: 10, takenOn: "2024-03-12" }),
-      trace("trace-3", "film-3", 10),
-      film("film-4", { horizontalAngleDeg: -40, takenOn: "2025-03-12" }),
-      trace("trace-4", "film-4", -40),
-    ];
-    expect(derived(parts).map(({ subject }) => subject)).toEqual(["twoView of DL film-1 film-2"]);
+  it("takes the pair of one time with the largest shift, and every other film that fits it", () => {
+    const third = [film("film-3", { horizontalAngleDeg: 10, takenOn: "2024-03-12" }), trace("trace-3", "film-3", 10)];
+    const late = [film("film-4", { horizontalAngleDeg: -40, takenOn: "2025-03-12" }), trace("trace-4", "film-4", -40)];
+    const subjects = (parts: Part[]) => derived(parts).map(({ subject }) => subject);
+    expect(subjects([...pair(), ...late])).toEqual(["twoView of DL film-1 film-2"]);
+    expect(subjects([...pair(), ...third, ...late])).toEqual(["twoView of DL film-1 film-2 film-3"]);
+    const of = (change: Partial<BodyOf<"film">>) => [film("film-3", { horizontalAngleDeg: 10, ...change }), third[1]];
+    for (const change of [
+      { receptor: "fixed" as const },
+      { uRunsTo: "unknown" as const },
+      { takenOn: "2024-09-12" },
+      { technical: noScale },
+    ])
+      expect(subjects([...pair(), ...of(change)].filter((one) => one !== undefined))).toEqual([
+        "twoView of DL film-1 film-2",
+      ]);
   });
 
   it("asks nothing where one film, one angle, another time or no canal is all there is", () => {
@@ -156,23 +171,93 @@ describe("the course in space of a case's films", () => {
   it.each([
     ["the side to which a film runs", { uRunsTo: "unknown" as const }, 'right on the film "Shifted"; say it in'],
     ["the same receptor", { receptor: "fixed" as const }, "held in two ways"],
-    [
-      "a scale",
-      {
-        technical: {
-          sourceFormat: "png" as const,
-          sourceSha256: "ab".repeat(32),
-          wasColour: false,
-          lossy: false,
-          inverted: false,
-        },
-      },
-      'film "Shifted" has no scale',
-    ],
+    ["a scale", { technical: noScale }, 'film "Shifted" has no scale'],
   ])("says what is missing: %s", (_, change, why) => {
     const [entry] = derived(pair(change));
     expect(entry?.output).toBeUndefined();
     expect(entry?.refused?.join()).toContain(why);
     expect(entry?.inputPaths.map(({ record }) => record)).toEqual(["trace-1/points", "trace-2/points"]);
+  });
+});
+
+describe("the films that a person chose for a canal", () => {
+  const pairing = (change: Partial<BodyOf<"pairing">> = {}): Part =>
+    part("pairing", "pairing-1", { canal: "DL", films: ["film-2", "film-1"], ...change });
+  const third = [film("film-3", { horizontalAngleDeg: -20, takenOn: "2025-03-12" }), trace("trace-3", "film-3", -20)];
+
+  it("are asked, in their order and of whatever time, in place of those that would be taken", () => {
+    const films = ["film-3", "film-1"];
+    const found = derived([...pair(), ...third, pairing({ films })]);
+    expect(found.map(({ subject }) => subject)).toEqual(["twoView of DL film-3 film-1"]);
+    expect(found[0]?.input).toMatchObject({ views: [{ horizontalAngleDeg: -20 }, { horizontalAngleDeg: 0 }] });
+    expect(found[0]?.output).toMatchObject({ side: "buccal" });
+    expect(found[0]?.inputPaths).toContainEqual({ input: "views", record: "pairing-1/films" });
+    expect(derived([...pair(), pairing(), pairing({ canal: "D" })]).map(({ subject }) => subject)).toEqual([
+      "twoView of DL film-2 film-1",
+      "twoView of D film-2 film-1",
+    ]);
+  });
+
+  it("carry levels along the traces, the sureness of angles, and where the tube stood", () => {
+    const said = { levels: [[0.5, 0.5]], angleSigmaDeg: 3, sourceToToothMm: 300, toothToDetectorMm: 8 };
+    const [entry] = derived([...pair(), pairing(said)]);
+    // 0.05 mm a pixel; the straight film shows the canal 13.9 mm deep, with no bend.
+    const deep = 8 + 5 * Math.sin(0.698) + 3.01 * Math.cos(0.698);
+    expect(entry?.input).toMatchObject({
+      angleSigmaDeg: 3,
+      units: "toothPlaneMm",
+      geometry: { sourceToToothMm: 300, toothToDetectorMm: 8 },
+      levels: [[expect.any(Number), expect.closeTo(deep / 2, 1)]],
+    });
+    expect(entry?.output).toMatchObject({ matched: "byLevel", side: "buccal" });
+    for (const field of ["levels", "angleSigmaDeg", "sourceToToothMm", "toothToDetectorMm"])
+      expect(entry?.inputPaths.map(({ record }) => record)).toContain(`pairing-1/${field}`);
+  });
+
+  it("count in millimetres of the detector where that is all that the files say", () => {
+    const technical = { ...noScale, detectorSpacingMm: [0.05, 0.05] as [number, number] };
+    const parts = pair({ technical }).map((one) => (one.id === "film-1" ? film("film-1", { technical }) : one));
+    const place = { sourceToToothMm: 300, toothToDetectorMm: 8 };
+    expect(derived([...parts, pairing(place)])[0]?.input).toMatchObject({ units: "detectorMm" });
+    expect(derived([...parts, pairing({ sourceToToothMm: 300 })])[0]?.input).toMatchObject({ units: "toothPlaneMm" });
+    const known = part("mark", "known-1", {
+      ...{ shape: "knownLength", film: "film-2", object: "gauge", lengthMm: 10, from: [0, 0], to: [0, 200] },
+    });
+    expect(derived([...parts, known, pairing(place)])[0]?.refused?.join()).toContain("that of the detector");
+  });
+
+  it.each([
+    ["a film that is gone", { films: ["film-1", "film-9"] }, "no longer stands"],
+    ["a film without a trace", { films: ["film-1", "film-4"] }, 'DL is not traced on the film "Late"'],
+    ["a film of unknown angle", { films: ["film-1", "film-5"] }, 'angle on the film "Unsaid" is not known'],
+    ["a trace from the apex", { films: ["film-1", "film-6"] }, 'the film "Turned" runs from the apex; turn the trace'],
+    ["equal angles", { films: ["film-1", "film-7"] }, "both films show the same"],
+  ])("say what is missing: %s", (_, change, why) => {
+    const { horizontalAngleDeg: _angle, ...unsaid } = film("film-5", { caption: "Unsaid" }).body as BodyOf<"film">;
+    const turned = trace("trace-6", "film-6", 25);
+    if (turned.kind !== "mark" || turned.body.shape !== "trace") throw new Error("a trace");
+    const parts = [
+      ...pair(),
+      film("film-4", { caption: "Late" }),
+      ...[part("film", "film-5", unsaid), trace("trace-5", "film-5", 25)],
+      film("film-6", { caption: "Turned", horizontalAngleDeg: 25 }),
+      part("mark", "trace-6", { ...turned.body, points: [...turned.body.points].reverse() }),
+      ...[film("film-7", { horizontalAngleDeg: 0.5 }), trace("trace-7", "film-7", 0.5)],
+    ];
+    const found = derived([...parts, pairing(change)]);
+    expect(found).toHaveLength(1);
+    expect(found[0]?.refused?.join()).toContain(why);
+  });
+
+  it("of two films that run against each other, the tooth's row says which trace is turned", () => {
+    const turned = trace("trace-2", "film-2", 25);
+    if (turned.kind !== "mark" || turned.body.shape !== "trace") throw new Error("a trace");
+    const back = part("mark", "trace-2", { ...turned.body, points: [...turned.body.points].reverse() });
+    const sample = sampleParts().find((one) => one.kind === "case");
+    if (sample?.kind !== "case") throw new Error("the sample has a case");
+    const told = (tooth: string) =>
+      derived([part("case", "case-1", { ...sample.body, tooth }), ...pair().slice(0, 3), back])[0]?.refused?.join();
+    expect(told("46")).toContain('the trace on the film "Shifted" runs from the apex');
+    expect(told("26")).toContain('the trace on the film "Length film" runs from the apex');
   });
 });

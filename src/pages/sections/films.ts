@@ -66,7 +66,8 @@ function drawnMark({ id, body }: Mark, read: LedgerReader): Parameters<typeof fi
     return [{ kind: "known", from: body.from, to: body.to, label: `${body.lengthMm} mm` }];
   if (body.shape === "distance") return [{ kind: "length", from: body.from, to: body.to, label: body.what }];
   if (body.shape === "spot") return [{ kind: "spot", at: body.at, label: body.what }];
-  return [{ kind: "outline", points: body.points, label: body.what }];
+  if (body.shape === "outline") return [{ kind: "outline", points: body.points, label: body.what }];
+  return [];
 }
 
 /** What is printed of a course: head, name in the output, digits, unit. */

@@ -5,7 +5,7 @@ import { type Film, filmName } from "./film-name.ts";
 import type { FilmOrientation } from "./film-placement.ts";
 import { pairOf } from "./film-point.ts";
 import type { GreyWindow } from "./grey-window.ts";
-import { type Mark, type MarkBody, markName } from "./mark-shape.ts";
+import { type BodyOfShape, type Mark, type MarkBody, markName } from "./mark-shape.ts";
 
 /** A film in a case, with the day from which its days are counted. */
 export interface FilmInCase {
@@ -22,6 +22,9 @@ export const traceBody = (film: string, course: Course, polarity: Polarity, cana
   anchors: course.anchors.map(pairOf),
   points: pointsOfCourse(course).map(pairOf),
 });
+
+/** A mark that belongs to a canal or a root. */
+export type BoundBody = BodyOfShape<"trace" | "fragment" | "crownRoot" | "wall" | "spot">;
 
 /** A new mark on a film, in words: "MB1 traced on the film of day 0". */
 export function markMade(id: string, body: MarkBody, on: FilmInCase): Gesture {
@@ -40,7 +43,12 @@ function madeWords(body: MarkBody): string {
     case "outline":
       return "Outline drawn";
     case "spot":
-      return "Spot marked";
+      return body.is === undefined ? "Spot marked" : `${capital(markName(body))} marked`;
+    case "fragment":
+      return `${capital(markName(body))} drawn`;
+    case "crownRoot":
+    case "wall":
+      return `${capital(markName(body))} measured`;
   }
 }
 
@@ -60,8 +68,19 @@ export function markNamed(mark: Mark, name: string, on: FilmInCase): Gesture {
 
 function namedBody(body: MarkBody, name: string): MarkBody {
   if (body.shape === "knownLength") return body;
-  if (body.shape !== "trace") return { ...body, what: name };
-  const { canal: _canal, ...unbound } = body;
+  if (body.shape === "distance" || body.shape === "outline" || (body.shape === "spot" && body.is === undefined))
+    return { ...body, what: name };
+  return boundTo(body, name);
+}
+
+/** A mark bound to a canal (crown and root: to a root), or to none; an apex carries the name in its words as well. */
+export function boundTo(body: BoundBody, name: string): BoundBody {
+  if (body.shape === "crownRoot") {
+    const { root: _root, ...unbound } = body;
+    return name === "" ? unbound : { ...unbound, root: name };
+  }
+  const { canal: _canal, ...rest } = body;
+  const unbound = rest.shape === "spot" && rest.is === "apex" ? { ...rest, what: `apex ${name}`.trim() } : rest;
   return name === "" ? unbound : { ...unbound, canal: name };
 }
 

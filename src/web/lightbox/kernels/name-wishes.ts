@@ -11,7 +11,10 @@ export interface NameColours {
 }
 
 /** Courses come first: they get the place beside them, the others what is left. */
-const order: readonly Mark["body"]["shape"][] = ["trace", "knownLength", "outline", "distance", "spot"];
+const order: readonly Mark["body"]["shape"][] = [
+  ...(["trace", "fragment", "knownLength", "outline"] as const),
+  ...(["crownRoot", "wall", "distance", "spot"] as const),
+];
 
 /**
  * The names that want a place on the screen, the most wanted first: the chosen mark's, then courses, lengths, the rest.
@@ -49,7 +52,8 @@ const rank = ({ id, body }: Mark, chosen: string | undefined): number =>
 
 function hasName(body: Mark["body"]): boolean {
   if (body.shape === "trace") return body.canal !== undefined;
-  return body.shape === "knownLength" || body.what !== "";
+  if (body.shape === "distance" || body.shape === "outline") return body.what !== "";
+  return body.shape !== "spot" || body.is !== undefined || body.what !== "";
 }
 
 /** A course is named at its apex, an outline at its highest point, anything else where it begins. */
@@ -63,8 +67,10 @@ const textOf = ({ body }: Mark): string => (body.shape === "knownLength" ? `${bo
 
 function colourOf({ id, body }: Mark, chosen: string | undefined, colours: NameColours): string {
   if (id === chosen) return colours.chosen;
-  return body.shape === "knownLength" || body.shape === "distance" ? colours.length : colours.course;
+  return lengths.includes(body.shape) ? colours.length : colours.course;
 }
+
+const lengths: readonly Mark["body"]["shape"][] = ["knownLength", "distance", "crownRoot", "wall"];
 
 const isInside = ({ x, y }: { x: number; y: number }, { width, height }: PaneSize): boolean =>
   x >= 0 && y >= 0 && x <= width && y <= height;

@@ -12,15 +12,21 @@ import {
 import { fairedCourse } from "../kernels/faired-course.ts";
 import type { ScreenPoint } from "../kernels/film-placement.ts";
 import { pairOf, pointOf } from "../kernels/film-point.ts";
-import { type Mark, type MarkBody, withHandleAt } from "../kernels/mark-shape.ts";
+import {
+  type FollowedBody,
+  isFollowed,
+  type Mark,
+  type MarkBody,
+  polarityOf,
+  withHandleAt,
+} from "../kernels/mark-shape.ts";
 import { type Pointing, stay, step, type ToolEvent, type ToolStep, type ToolWorld } from "./tool-step.ts";
 
-type Trace = Extract<MarkBody, { shape: "trace" }>;
-/** A traced course with one of its anchors in the hand. */
+/** A followed line with one of its anchors in the hand. */
 interface HeldAnchor {
   readonly is: "anchor";
   readonly mark: Mark;
-  readonly body: Trace;
+  readonly body: FollowedBody;
   readonly handle: number;
   readonly course: Course;
   readonly moved: boolean;
@@ -62,15 +68,16 @@ export function markInHand({ held }: MoveState): { markId: string; body: MarkBod
   return { markId: held.mark.id, body: held.is === "anchor" ? tracedBody(held.body, held.course) : held.body };
 }
 
-/** A course's mark with another course. */
-export const tracedBody = (body: Trace, course: Course): Trace => ({
+/** A followed mark with another course. */
+export const tracedBody = (body: FollowedBody, course: Course): FollowedBody => ({
   ...body,
   anchors: course.anchors.map(pairOf),
   points: pointsOfCourse(course).map(pairOf),
 });
 
 /** The course that a mark holds, cut at its anchors. */
-export const courseOfMark = (body: Trace): Course => courseOf(body.anchors.map(pointOf), body.points.map(pointOf));
+export const courseOfMark = (body: FollowedBody): Course =>
+  courseOf(body.anchors.map(pointOf), body.points.map(pointOf));
 
 /** The tool after an event. */
 export function stepMove(state: MoveState, event: ToolEvent, world: ToolWorld): ToolStep<MoveState> {
@@ -100,19 +107,19 @@ function pressed(event: Pointing & { twice: boolean }, world: ToolWorld): ToolSt
     return stay({ tool: "move", held: { is: "film", last: event.screen, moved: false } });
   if (hit.on === "handle")
     return step(holding(mark, hit.handle), { do: "chosen", markId: mark.id, handle: hit.handle });
-  if (event.twice && mark.body.shape === "trace") return anchorPutIn(mark, mark.body, hit.point);
+  if (event.twice && isFollowed(mark.body)) return anchorPutIn(mark, mark.body, hit.point);
   return step(moveAtRest, { do: "chosen", markId: mark.id, handle: undefined });
 }
 
 function holding(mark: Mark, handle: number): MoveState {
   const { body } = mark;
-  if (body.shape !== "trace") return { tool: "move", held: { is: "place", mark, handle, body, moved: false } };
+  if (!isFollowed(body)) return { tool: "move", held: { is: "place", mark, handle, body, moved: false } };
   const course = courseOfMark(body);
   return { tool: "move", held: { is: "anchor", mark, body, handle, course, moved: false, settling: false } };
 }
 
 /** A new anchor at one of a course's points; the course keeps its form until the anchor is moved. */
-export function anchorPutIn(mark: Mark, body: Trace, point: number): ToolStep<MoveState> {
+export function anchorPutIn(mark: Mark, body: FollowedBody, point: number): ToolStep<MoveState> {
   let first = 0;
   const course = courseOfMark(body);
   for (const [index, { points = [] }] of course.segments.entries()) {
@@ -136,10 +143,10 @@ function moved(state: MoveState, event: Pointing, world: ToolWorld): ToolStep<Mo
     return step({ tool: "move", held: { is: "film", last: event.screen, moved: true } }, { do: "pushed", by });
   }
   if (held.is === "place") {
-    if (held.body.shape === "trace") return stay(state);
+    if (isFollowed(held.body)) return stay(state);
     return stay({ tool: "move", held: { ...held, body: withHandleAt(held.body, held.handle, event.at), moved: true } });
   }
-  const course = withAnchorAt(held.course, held.handle, event.at, world.find(held.body.polarity));
+  const course = withAnchorAt(held.course, held.handle, event.at, world.find(polarityOf(held.body)));
   return stay({ tool: "move", held: { ...held, course, moved: true } });
 }
 
@@ -156,7 +163,7 @@ function released(state: MoveState, world: ToolWorld): ToolStep<MoveState> {
 function settled(state: MoveState, world: ToolWorld): ToolStep<MoveState> {
   const { held } = state;
   if (held?.is !== "anchor") return stay(state);
-  const course = completed(held.course, world.find(held.body.polarity));
+  const course = completed(held.course, world.find(polarityOf(held.body)));
   if (!held.settling || !isComplete(course)) return stay({ tool: "move", held: { ...held, course } });
   const fair = fairedCourse(course, [held.handle - 1, held.handle, held.handle + 1]);
   return step(moveAtRest, { do: "reshaped", mark: held.mark, body: tracedBody(held.body, fair) });

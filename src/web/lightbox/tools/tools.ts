@@ -1,4 +1,5 @@
 import type { ImagePoint } from "../../../core/units.ts";
+import { polarityOf } from "../kernels/mark-shape.ts";
 import { type MoveState, moveAtRest, movePathsWanted, stepMove } from "./move-tool.ts";
 import { type OutlineState, outlineAtRest, stepOutline } from "./outline-tool.ts";
 import { type Polarity, stay, step, type ToolEvent, type ToolStep, type ToolWorld } from "./tool-step.ts";
@@ -74,7 +75,7 @@ export function stepTool(state: ToolState, event: ToolEvent, world: ToolWorld): 
 export function pathsWanted(state: ToolState): readonly { from: ImagePoint; polarity: Polarity }[] {
   if (state.tool === "trace") return tracePathsWanted(state).map((from) => ({ from, polarity: state.polarity }));
   if (state.tool !== "move" || state.held?.is !== "anchor") return [];
-  const { polarity } = state.held.body;
+  const polarity = polarityOf(state.held.body);
   return movePathsWanted(state).map((from) => ({ from, polarity }));
 }
 

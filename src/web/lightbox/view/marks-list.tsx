@@ -15,6 +15,9 @@ const shapes: Readonly<Record<Mark["body"]["shape"], string>> = {
   distance: "distance",
   outline: "outline",
   spot: "spot",
+  fragment: "fragment",
+  crownRoot: "crown, root",
+  wall: "wall",
 };
 
 /** Everything that is marked on the film: chosen, named and taken off from here. */
@@ -63,10 +66,11 @@ function MarkLine({ box, mark, canals }: { box: LightBox; mark: Mark; canals: re
 
 function MarkNameField({ box, mark, canals }: { box: LightBox; mark: Mark; canals: readonly string[] }) {
   const { body } = mark;
-  const stands = body.shape === "trace" ? (body.canal ?? "") : body.shape === "knownLength" ? "" : body.what;
+  const bound = isBound(body);
+  const stands = nameOf(body);
   const [typed, setTyped] = useState(stands);
   const offers = useId();
-  const accepts = body.shape !== "trace" || typed === "" || isCanalName(typed);
+  const accepts = !bound || typed === "" || isCanalName(typed);
   const finish = () => {
     const name = typed.trim();
     if (name !== stands && accepts) box.record(markNamed(mark, name, box));
@@ -77,8 +81,8 @@ function MarkNameField({ box, mark, canals }: { box: LightBox; mark: Mark; canal
         className="mark-name-field"
         value={typed}
         list={offers}
-        placeholder={body.shape === "trace" ? "which canal" : "what it is"}
-        aria-label={body.shape === "trace" ? "Canal of this course" : `Name of this ${shapes[body.shape]}`}
+        placeholder={bound ? `which ${ownerOf(body)}` : "what it is"}
+        aria-label={labelOf(body)}
         aria-invalid={accepts ? undefined : true}
         title={accepts ? undefined : "A canal's name is a capital, then letters and digits, as MB2"}
         onChange={(event) => setTyped(event.target.value)}
@@ -89,7 +93,7 @@ function MarkNameField({ box, mark, canals }: { box: LightBox; mark: Mark; canal
         }}
       />
       <datalist id={offers}>
-        {(body.shape === "trace" ? canals : offersFor[body.shape]).map((name) => (
+        {(bound ? canals : (offersFor[body.shape] ?? [])).map((name) => (
           <option key={name} value={name} />
         ))}
       </datalist>
@@ -97,9 +101,30 @@ function MarkNameField({ box, mark, canals }: { box: LightBox; mark: Mark; canal
   );
 }
 
-const offersFor: Readonly<Record<Exclude<Mark["body"]["shape"], "trace">, readonly string[]>> = {
-  knownLength: [],
-  distance: ["root length", "filling to apex", "crown to bone", "lesion width"],
+/** What a mark of no canal and no root is called as a rule. */
+const offersFor: Readonly<Partial<Record<Mark["body"]["shape"], readonly string[]>>> = {
+  distance: ["root length", "crown to bone", "lesion width"],
   outline: ["lesion", "pulp chamber", "filling", "perforation"],
-  spot: ["apex", "cementoenamel junction", "bone crest", "fracture end"],
+  spot: ["cementoenamel junction", "bone crest"],
 };
+
+/** Whether a mark is named by its canal or root and not by words of its own. */
+const isBound = (body: Mark["body"]): boolean =>
+  body.shape === "trace" ||
+  body.shape === "fragment" ||
+  body.shape === "crownRoot" ||
+  body.shape === "wall" ||
+  (body.shape === "spot" && body.is !== undefined);
+
+const ownerOf = ({ shape }: Mark["body"]): string => (shape === "crownRoot" ? "root" : "canal");
+
+function nameOf(body: Mark["body"]): string {
+  if (body.shape === "crownRoot") return body.root ?? "";
+  if (isBound(body)) return "canal" in body ? (body.canal ?? "") : "";
+  return "what" in body ? body.what : "";
+}
+
+function labelOf(body: Mark["body"]): string {
+  if (body.shape === "trace") return "Canal of this course";
+  return isBound(body) ? `Its ${ownerOf(body)}: ${markName(body)}` : `Name of this ${shapes[body.shape]}`;
+}

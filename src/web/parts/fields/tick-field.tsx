@@ -1,5 +1,5 @@
+import type { Words } from "../../../record/words/case-words.ts";
 import type { BodyPath } from "../../record/body-path.ts";
-import type { Words } from "../../words/case-words.ts";
 import { useField } from "./editing.tsx";
 
 /** Yes or no, as one tick. */

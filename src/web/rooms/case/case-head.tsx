@@ -1,4 +1,5 @@
 import { Link } from "wouter";
+import { patientInWords, treatmentWords, wordFor } from "../../../record/words/case-words.ts";
 import type { CaseView } from "../../../server/api.ts";
 import { Button } from "../../parts/button.tsx";
 import { today } from "../../parts/days-in-words.ts";
@@ -7,7 +8,6 @@ import { PageHead } from "../../parts/page-head.tsx";
 import { TakeBack } from "../../parts/take-back.tsx";
 import { useSettings, useTeeth } from "../../record/readings.ts";
 import type { SaveState } from "../../record/save-queue.ts";
-import { patientInWords, treatmentWords, wordFor } from "../../words/case-words.ts";
 import { toothInNotation } from "../../words/tooth-words.ts";
 import "./case-head.css";
 import { SaveMark } from "./save-mark.tsx";

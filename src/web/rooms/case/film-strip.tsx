@@ -1,6 +1,6 @@
 import { Link } from "wouter";
 import type { PartOf } from "../../../record/parts.ts";
-import { purposeWords } from "../../words/later-words.ts";
+import { purposeWords } from "../../../record/words/later-words.ts";
 import "./film-strip.css";
 
 interface FilmStripOptions {

@@ -1,10 +1,10 @@
 import { type FormEvent, useState } from "react";
 import type { Settings } from "../../../record/settings.ts";
+import { notationWords, roleWords } from "../../../record/words/case-words.ts";
 import { Button } from "../../parts/button.tsx";
 import { SayRefusal } from "../../parts/say-refusal.tsx";
 import { useTitle } from "../../parts/use-title.ts";
 import { useKeepSettings } from "../../record/readings.ts";
-import { notationWords, roleWords } from "../../words/case-words.ts";
 import "../../parts/fields/fields.css";
 import "./first-start.css";
 

@@ -1,8 +1,8 @@
 import type { MouseEvent } from "react";
 import { Link, useLocation } from "wouter";
+import { apicalWords, patientInWords, pulpalWords, treatmentWords, wordFor } from "../../../record/words/case-words.ts";
 import { dayInWords, distanceInWords, today } from "../../parts/days-in-words.ts";
 import { numberInWords } from "../../parts/figures-in-words.ts";
-import { apicalWords, patientInWords, pulpalWords, treatmentWords, wordFor } from "../../words/case-words.ts";
 import type { LogbookRow } from "./logbook-filter.ts";
 
 interface CaseRowOptions {

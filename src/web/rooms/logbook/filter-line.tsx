@@ -1,5 +1,5 @@
+import { apicalWords, pulpalWords, treatmentWords } from "../../../record/words/case-words.ts";
 import { Button } from "../../parts/button.tsx";
-import { apicalWords, pulpalWords, treatmentWords } from "../../words/case-words.ts";
 import "./filter-line.css";
 import { everyCase, type LogbookFilter } from "./logbook-filter.ts";
 

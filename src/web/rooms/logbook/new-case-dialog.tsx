@@ -2,6 +2,7 @@ import { useMutation, useQueryClient } from "@tanstack/react-query";
 import { type FormEvent, useId, useState } from "react";
 import { useLocation } from "wouter";
 import type { BodyOf } from "../../../record/parts.ts";
+import { sexWords, treatmentWords } from "../../../record/words/case-words.ts";
 import type { CaseView } from "../../../server/api.ts";
 import { Button } from "../../parts/button.tsx";
 import { today } from "../../parts/days-in-words.ts";
@@ -10,7 +11,6 @@ import { DayInput } from "../../parts/fields/day-input.tsx";
 import { SayRefusal } from "../../parts/say-refusal.tsx";
 import { ask, type Refused } from "../../record/api.ts";
 import { caseKey } from "../../record/case-access.tsx";
-import { sexWords, treatmentWords } from "../../words/case-words.ts";
 import "./new-case-dialog.css";
 import { ToothEntry } from "./tooth-entry.tsx";
 

@@ -1,12 +1,12 @@
 import { type FormEvent, useState } from "react";
 import type { Settings } from "../../../record/settings.ts";
+import { notationWords, roleWords } from "../../../record/words/case-words.ts";
 import { useAnnounce } from "../../parts/announcer.tsx";
 import { Button } from "../../parts/button.tsx";
 import { PageHead } from "../../parts/page-head.tsx";
 import { SayRefusal } from "../../parts/say-refusal.tsx";
 import { useTitle } from "../../parts/use-title.ts";
 import { useKeepSettings, useSession, useSettings } from "../../record/readings.ts";
-import { notationWords, roleWords } from "../../words/case-words.ts";
 import { Choice } from "../first-start/first-start.tsx";
 import "./settings-room.css";
 

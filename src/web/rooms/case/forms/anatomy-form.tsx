@@ -1,8 +1,8 @@
+import { foundByWords } from "../../../../record/words/later-words.ts";
 import { SelectField } from "../../../parts/fields/choice-field.tsx";
 import { Rows } from "../../../parts/fields/rows.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
 import { TicksField } from "../../../parts/fields/tick-field.tsx";
-import { foundByWords } from "../../../words/later-words.ts";
 import { levelsInWords, namesInWords, readLevels, readNames } from "./levels.ts";
 import { rowName } from "./row-name.ts";
 import { TypedCell } from "./typed-cell.tsx";

@@ -1,8 +1,8 @@
+import { sexWords, treatmentWords } from "../../../../record/words/case-words.ts";
 import { ChoiceField, SelectField } from "../../../parts/fields/choice-field.tsx";
 import { DayField } from "../../../parts/fields/day-field.tsx";
 import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
-import { sexWords, treatmentWords } from "../../../words/case-words.ts";
 
 /** Who came, with which tooth, and why. */
 export const CaseForm = () => (

@@ -1,14 +1,14 @@
-import { ChoiceField, SelectField } from "../../../parts/fields/choice-field.tsx";
-import { DayField } from "../../../parts/fields/day-field.tsx";
-import { TextField } from "../../../parts/fields/text-field.tsx";
-import { TicksField } from "../../../parts/fields/tick-field.tsx";
 import {
   answeredByWords,
   answerWords,
   capacityWords,
   explainedByWords,
   imagesForWords,
-} from "../../../words/later-words.ts";
+} from "../../../../record/words/later-words.ts";
+import { ChoiceField, SelectField } from "../../../parts/fields/choice-field.tsx";
+import { DayField } from "../../../parts/fields/day-field.tsx";
+import { TextField } from "../../../parts/fields/text-field.tsx";
+import { TicksField } from "../../../parts/fields/tick-field.tsx";
 
 /** Consent as an event: who explained, who answered, and what images may be used for. */
 export const ConsentForm = () => (

@@ -1,7 +1,7 @@
+import { apicalWords, pulpalWords } from "../../../../record/words/case-words.ts";
 import { ChoiceField } from "../../../parts/fields/choice-field.tsx";
 import { DayField } from "../../../parts/fields/day-field.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
-import { apicalWords, pulpalWords } from "../../../words/case-words.ts";
 
 /** The clinician's own diagnosis, with the reason. */
 export const DiagnosisForm = () => (

@@ -1,9 +1,9 @@
 import type { PartOf } from "../../../../record/parts.ts";
+import { claimStateWords, designWords, speaksWords } from "../../../../record/words/later-words.ts";
 import { SelectField } from "../../../parts/fields/choice-field.tsx";
 import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
 import { TicksField } from "../../../parts/fields/tick-field.tsx";
-import { claimStateWords, designWords, speaksWords } from "../../../words/later-words.ts";
 import type { Moment } from "../spine/spine-moments.ts";
 import { ListCell } from "./list-cell.tsx";
 

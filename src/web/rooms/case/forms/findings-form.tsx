@@ -1,7 +1,3 @@
-import { SelectField } from "../../../parts/fields/choice-field.tsx";
-import { DayField } from "../../../parts/fields/day-field.tsx";
-import { NumberField } from "../../../parts/fields/number-field.tsx";
-import { TextField } from "../../../parts/fields/text-field.tsx";
 import {
   apexWords,
   cariesWords,
@@ -15,7 +11,11 @@ import {
   sinusWords,
   swellingWords,
   yesNoWords,
-} from "../../../words/finding-words.ts";
+} from "../../../../record/words/finding-words.ts";
+import { SelectField } from "../../../parts/fields/choice-field.tsx";
+import { DayField } from "../../../parts/fields/day-field.tsx";
+import { NumberField } from "../../../parts/fields/number-field.tsx";
+import { TextField } from "../../../parts/fields/text-field.tsx";
 import { TestSheet } from "./test-sheet.tsx";
 
 /** One examination: tests on the tooth and its controls, what was asked, what was seen, what the film shows. */

@@ -1,3 +1,4 @@
+import { flagWords } from "../../../../record/words/case-words.ts";
 import { SelectField } from "../../../parts/fields/choice-field.tsx";
 import { DayField } from "../../../parts/fields/day-field.tsx";
 import { useField } from "../../../parts/fields/editing.tsx";
@@ -5,7 +6,6 @@ import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { Rows } from "../../../parts/fields/rows.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
 import { TickField } from "../../../parts/fields/tick-field.tsx";
-import { flagWords } from "../../../words/case-words.ts";
 
 /** The medical history: flags first, because each changes something later. */
 export const HistoryForm = () => (

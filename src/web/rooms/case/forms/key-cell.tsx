@@ -1,8 +1,8 @@
 import type { KeyboardEvent } from "react";
+import type { Words } from "../../../../record/words/case-words.ts";
 import { useField } from "../../../parts/fields/editing.tsx";
 import { Labelled } from "../../../parts/fields/labelled.tsx";
 import type { BodyPath } from "../../../record/body-path.ts";
-import type { Words } from "../../../words/case-words.ts";
 import { answerOfKey } from "./answer-of-key.ts";
 import "./key-cell.css";
 

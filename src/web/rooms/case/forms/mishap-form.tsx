@@ -1,10 +1,10 @@
+import { bendWords, handledWords, mishapWords, thirdWords, toldWords } from "../../../../record/words/later-words.ts";
+import { alloyWords, movementWords } from "../../../../record/words/visit-words.ts";
 import { ChoiceField, SelectField } from "../../../parts/fields/choice-field.tsx";
 import { DayField } from "../../../parts/fields/day-field.tsx";
 import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { Optional } from "../../../parts/fields/rows.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
-import { bendWords, handledWords, mishapWords, thirdWords, toldWords } from "../../../words/later-words.ts";
-import { alloyWords, movementWords } from "../../../words/visit-words.ts";
 
 /** Something that went otherwise than meant. */
 export const MishapForm = () => (

@@ -1,9 +1,9 @@
+import { wayWords, wordFor } from "../../../../record/words/case-words.ts";
 import { SelectField } from "../../../parts/fields/choice-field.tsx";
 import { DayField } from "../../../parts/fields/day-field.tsx";
 import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { Rows } from "../../../parts/fields/rows.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
-import { wayWords, wordFor } from "../../../words/case-words.ts";
 import { rowName } from "./row-name.ts";
 
 /** What could be done, what was chosen and why. */

@@ -1,10 +1,4 @@
-import { ChoiceField, SelectField } from "../../../parts/fields/choice-field.tsx";
-import { DayField } from "../../../parts/fields/day-field.tsx";
-import { NumberField } from "../../../parts/fields/number-field.tsx";
-import { Rows } from "../../../parts/fields/rows.tsx";
-import { TextField } from "../../../parts/fields/text-field.tsx";
-import { TickField } from "../../../parts/fields/tick-field.tsx";
-import { touchWords } from "../../../words/finding-words.ts";
+import { touchWords } from "../../../../record/words/finding-words.ts";
 import {
   functionalWords,
   imagingWords,
@@ -14,7 +8,13 @@ import {
   restorationWords,
   retainedWords,
   symptomsWords,
-} from "../../../words/later-words.ts";
+} from "../../../../record/words/later-words.ts";
+import { ChoiceField, SelectField } from "../../../parts/fields/choice-field.tsx";
+import { DayField } from "../../../parts/fields/day-field.tsx";
+import { NumberField } from "../../../parts/fields/number-field.tsx";
+import { Rows } from "../../../parts/fields/rows.tsx";
+import { TextField } from "../../../parts/fields/text-field.tsx";
+import { TickField } from "../../../parts/fields/tick-field.tsx";
 import { rowName } from "./row-name.ts";
 
 /** One recall: felt, found, read on the film by one or several readers. */

@@ -1,8 +1,8 @@
+import { reviewByWords } from "../../../../record/words/later-words.ts";
 import { SelectField } from "../../../parts/fields/choice-field.tsx";
 import { DayField } from "../../../parts/fields/day-field.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
 import { TickField } from "../../../parts/fields/tick-field.tsx";
-import { reviewByWords } from "../../../words/later-words.ts";
 
 /** What a supervisor read, asked and signed, and the answer. */
 export const ReviewForm = () => (

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { replyWords, touchWords } from "../../../words/finding-words.ts";
+import { replyWords, touchWords } from "../../../../record/words/finding-words.ts";
 import { answerOfKey } from "./answer-of-key.ts";
 import { levelsInWords, readLevels, readNames } from "./levels.ts";
 import { probingInWords, readProbing } from "./probing.ts";

@@ -1,8 +1,8 @@
+import { replyWords, touchWords } from "../../../../record/words/finding-words.ts";
 import { SelectField } from "../../../parts/fields/choice-field.tsx";
 import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { Rows } from "../../../parts/fields/rows.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
-import { replyWords, touchWords } from "../../../words/finding-words.ts";
 import { emptyTestedTooth } from "../new-bodies.ts";
 import { KeyCell } from "./key-cell.tsx";
 import { probingInWords, readProbing } from "./probing.ts";

@@ -1,9 +1,9 @@
+import { magnificationWords, rubberDamWords, timeOutWords } from "../../../../record/words/visit-words.ts";
 import { ChoiceField, SelectField } from "../../../parts/fields/choice-field.tsx";
 import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { Optional } from "../../../parts/fields/rows.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
 import { TickField } from "../../../parts/fields/tick-field.tsx";
-import { magnificationWords, rubberDamWords, timeOutWords } from "../../../words/visit-words.ts";
 
 /** What was checked before the work, and the set it was done with. */
 export const BeforeWork = () => (

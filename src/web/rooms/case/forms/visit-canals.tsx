@@ -1,9 +1,9 @@
+import { canalStateWords, patencyWords } from "../../../../record/words/visit-words.ts";
 import { SelectField } from "../../../parts/fields/choice-field.tsx";
 import { useField } from "../../../parts/fields/editing.tsx";
 import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { Rows } from "../../../parts/fields/rows.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
-import { canalStateWords, patencyWords } from "../../../words/visit-words.ts";
 import { useCanals } from "../canals.ts";
 import { canalRowAtStart } from "../new-bodies.ts";
 import { rowName } from "./row-name.ts";

@@ -1,8 +1,8 @@
+import { holdPointWords, seenByWords } from "../../../../record/words/visit-words.ts";
 import { SelectField } from "../../../parts/fields/choice-field.tsx";
 import { DayField } from "../../../parts/fields/day-field.tsx";
 import { Rows } from "../../../parts/fields/rows.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
-import { holdPointWords, seenByWords } from "../../../words/visit-words.ts";
 import { rowName } from "./row-name.ts";
 
 /** Hold points and lot numbers. */

@@ -1,8 +1,8 @@
+import { flareUpWords, helpWords } from "../../../../record/words/visit-words.ts";
 import { ChoiceField, SelectField } from "../../../parts/fields/choice-field.tsx";
 import { DayField } from "../../../parts/fields/day-field.tsx";
 import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
-import { flareUpWords, helpWords } from "../../../words/visit-words.ts";
 import { BeforeWork } from "./visit-before.tsx";
 import { CanalTables } from "./visit-canals.tsx";
 import { Closing } from "./visit-closing.tsx";

@@ -1,7 +1,3 @@
-import { SelectField } from "../../../parts/fields/choice-field.tsx";
-import { NumberField } from "../../../parts/fields/number-field.tsx";
-import { Optional, Rows } from "../../../parts/fields/rows.tsx";
-import { TextField } from "../../../parts/fields/text-field.tsx";
 import {
   activatedWords,
   agentWords,
@@ -11,7 +7,11 @@ import {
   solutionWords,
   solventWords,
   vasoconstrictorWords,
-} from "../../../words/visit-words.ts";
+} from "../../../../record/words/visit-words.ts";
+import { SelectField } from "../../../parts/fields/choice-field.tsx";
+import { NumberField } from "../../../parts/fields/number-field.tsx";
+import { Optional, Rows } from "../../../parts/fields/rows.tsx";
+import { TextField } from "../../../parts/fields/text-field.tsx";
 import { rowName } from "./row-name.ts";
 
 /** What was used, in the order in which it was used. */

@@ -1,7 +1,7 @@
 import type { InputPath, LedgerEntry } from "../../../../record/ledger-entry.ts";
 import { type Part, partsOf } from "../../../../record/parts.ts";
+import { purposeWords } from "../../../../record/words/later-words.ts";
 import { dayInWords } from "../../../parts/days-in-words.ts";
-import { purposeWords } from "../../../words/later-words.ts";
 import { valueInWords } from "../../../words/value-words.ts";
 import { titles } from "../spine/spine-moments.ts";
 import { entryName } from "./ledger-lines.ts";

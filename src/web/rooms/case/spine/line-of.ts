@@ -1,6 +1,12 @@
 import type { BodyOf, Part } from "../../../../record/parts.ts";
-import { apicalWords, flagWords, pulpalWords, treatmentWords, wayWords } from "../../../words/case-words.ts";
-import { answerWords, mishapWords, onFilmWords, reviewByWords, thirdWords } from "../../../words/later-words.ts";
+import { apicalWords, flagWords, pulpalWords, treatmentWords, wayWords } from "../../../../record/words/case-words.ts";
+import {
+  answerWords,
+  mishapWords,
+  onFilmWords,
+  reviewByWords,
+  thirdWords,
+} from "../../../../record/words/later-words.ts";
 
 /** What a moment holds, in a few words, for its line on the spine. */
 export function lineOf(part: Part): readonly string[] {

@@ -1,8 +1,8 @@
-import type { CaseFacts } from "../../record/facts.ts";
-import type { medicalFlags } from "../../record/parts/medical-history.ts";
-import type { ways } from "../../record/parts/plan.ts";
-import type { BodyOf } from "../../record/parts.ts";
-import type { Settings } from "../../record/settings.ts";
+import type { CaseFacts } from "../facts.ts";
+import type { medicalFlags } from "../parts/medical-history.ts";
+import type { ways } from "../parts/plan.ts";
+import type { BodyOf } from "../parts.ts";
+import type { Settings } from "../settings.ts";
 
 type Case = BodyOf<"case">;
 type Diagnosis = BodyOf<"diagnosis">;
@@ -10,12 +10,14 @@ type Diagnosis = BodyOf<"diagnosis">;
 /** What each value of a list is called on the page, in the order in which it is offered. */
 export type Words<Value extends string> = Readonly<Record<Value, string>>;
 
+/** Sex, in words. */
 export const sexWords: Words<Case["sex"]> = {
   female: "woman",
   male: "man",
   other: "other",
   notRecorded: "not recorded",
 };
+/** Treatment, in words. */
 export const treatmentWords: Words<Case["treatment"]> = {
   firstTreatment: "first treatment",
   retreatment: "retreatment",
@@ -24,6 +26,7 @@ export const treatmentWords: Words<Case["treatment"]> = {
   surgery: "surgery",
   watch: "watch",
 };
+/** Pulpal, in words. */
 export const pulpalWords: Words<Diagnosis["pulpal"]> = {
   normalPulp: "normal pulp",
   reversiblePulpitis: "reversible pulpitis",
@@ -34,6 +37,7 @@ export const pulpalWords: Words<Diagnosis["pulpal"]> = {
   previouslyInitiatedTherapy: "previously initiated therapy",
   notDetermined: "not determined",
 };
+/** Apical, in words. */
 export const apicalWords: Words<Diagnosis["apical"]> = {
   normalApicalTissues: "normal apical tissues",
   symptomaticApicalPeriodontitis: "symptomatic apical periodontitis",
@@ -43,6 +47,7 @@ export const apicalWords: Words<Diagnosis["apical"]> = {
   condensingOsteitis: "condensing osteitis",
   notDetermined: "not determined",
 };
+/** Way, in words. */
 export const wayWords: Words<(typeof ways)[number]> = {
   watch: "watch",
   indirectCapping: "indirect capping",
@@ -57,6 +62,7 @@ export const wayWords: Words<(typeof ways)[number]> = {
   replantation: "intentional replantation",
   extraction: "extraction",
 };
+/** Flag, in words. */
 export const flagWords: Words<(typeof medicalFlags)[number]> = {
   anticoagulant: "anticoagulant or platelet inhibitor",
   antiresorptive: "antiresorptive medicine",
@@ -83,11 +89,13 @@ export const flagWords: Words<(typeof medicalFlags)[number]> = {
   epilepsy: "epilepsy",
   other: "other",
 };
+/** Role, in words. */
 export const roleWords: Words<Settings["role"]> = {
   resident: "resident",
   supervisor: "supervisor",
   programme: "programme director",
 };
+/** Notation, in words. */
 export const notationWords: Words<Settings["notation"]> = {
   twoDigit: "two-digit (26)",
   universal: "universal (14)",

@@ -1,4 +1,4 @@
-import type { BodyOf } from "../../record/parts.ts";
+import type { BodyOf } from "../parts.ts";
 import type { Words } from "./case-words.ts";
 
 type Mishap = BodyOf<"mishap">;
@@ -8,6 +8,7 @@ type Reference = BodyOf<"reference">;
 type Claim = BodyOf<"claim">;
 type Film = BodyOf<"film">;
 
+/** Mishap, in words. */
 export const mishapWords: Words<Mishap["what"]> = {
   separatedInstrument: "separated instrument",
   ledge: "ledge",
@@ -21,12 +22,14 @@ export const mishapWords: Words<Mishap["what"]> = {
   swallowedOrInhaled: "swallowed or inhaled",
   other: "other",
 };
+/** Third, in words. */
 export const thirdWords: Words<Mishap["third"]> = {
   coronal: "coronal third",
   middle: "middle third",
   apical: "apical third",
   notRecorded: "not recorded",
 };
+/** Bend, in words. */
 export const bendWords: Words<Mishap["bend"]> = {
   before: "before the bend",
   in: "in the bend",
@@ -34,6 +37,7 @@ export const bendWords: Words<Mishap["bend"]> = {
   none: "no bend",
   notRecorded: "not recorded",
 };
+/** Handled, in words. */
 export const handledWords: Words<Mishap["handled"]> = {
   open: "still open",
   removed: "removed",
@@ -43,16 +47,22 @@ export const handledWords: Words<Mishap["handled"]> = {
   referred: "referred",
   other: "other",
 };
+/** Told, in words. */
 export const toldWords: Words<Mishap["toldPatient"]> = { told: "told", notYet: "not yet told" };
+/** Retained, in words. */
 export const retainedWords: Words<Recall["retained"]> = { retained: "retained", lost: "lost" };
+/** Functional, in words. */
 export const functionalWords: Words<Recall["functional"]> = { yes: "yes", no: "no", notAsked: "not asked" };
+/** Symptoms, in words. */
 export const symptomsWords: Words<Recall["symptoms"]> = {
   none: "none",
   pulpalOrApical: "pulpal or apical",
   other: "of another cause",
   unknown: "not known",
 };
+/** Present, in words. */
 export const presentWords: Words<Recall["swelling"]> = { none: "none", present: "present", notDone: "not done" };
+/** Restoration, in words. */
 export const restorationWords: Words<Recall["restoration"]> = {
   sound: "sound",
   defective: "defective",
@@ -60,6 +70,7 @@ export const restorationWords: Words<Recall["restoration"]> = {
   missing: "missing",
   notRecorded: "not recorded",
 };
+/** On film, in words. */
 export const onFilmWords: Words<Recall["onFilm"]> = {
   normal: "normal",
   smaller: "smaller",
@@ -69,34 +80,42 @@ export const onFilmWords: Words<Recall["onFilm"]> = {
   notComparable: "not comparable",
   notTaken: "not taken",
 };
+/** Imaging, in words. */
 export const imagingWords: Words<Recall["imaging"]> = { film: "film", cbct: "CBCT", none: "none" };
+/** Reader, in words. */
 export const readerWords: Words<Recall["readings"][number]["reader"]> = {
   resident: "resident",
   supervisor: "supervisor",
   third: "third reader",
 };
+/** Explained by, in words. */
 export const explainedByWords: Words<Consent["explainedBy"]> = {
   resident: "resident",
   supervisor: "supervisor",
   other: "other",
 };
+/** Answered by, in words. */
 export const answeredByWords: Words<Consent["answeredBy"]> = {
   patient: "patient",
   parentOrGuardian: "parent or guardian",
   representative: "representative",
 };
+/** Answer, in words. */
 export const answerWords: Words<Consent["answer"]> = { agreed: "agreed", refused: "refused", undecided: "undecided" };
+/** Capacity, in words. */
 export const capacityWords: Words<Consent["capacity"]> = {
   has: "has capacity",
   lacks: "lacks capacity",
   doubtful: "in doubt",
   minor: "a minor",
 };
+/** Images for, in words. */
 export const imagesForWords: Words<Consent["imagesFor"][number]> = {
   treatment: "treatment",
   teaching: "teaching",
   publication: "publication",
 };
+/** Design, in words. */
 export const designWords: Words<Reference["design"]> = {
   notRecorded: "not recorded",
   review: "review",
@@ -111,6 +130,7 @@ export const designWords: Words<Reference["design"]> = {
   guideline: "guideline",
   opinion: "opinion",
 };
+/** Claim state, in words. */
 export const claimStateWords: Words<Claim["state"]> = {
   unsupported: "unsupported",
   supported: "supported",
@@ -118,7 +138,9 @@ export const claimStateWords: Words<Claim["state"]> = {
   benchOnly: "bench work only",
   opinionOnly: "opinion only",
 };
+/** Speaks, in words. */
 export const speaksWords: Words<Claim["speaks"]> = { for: "for", against: "against" };
+/** Purpose, in words. */
 export const purposeWords: Words<Film["purpose"]> = {
   diagnostic: "diagnostic",
   angled: "angled",
@@ -128,6 +150,7 @@ export const purposeWords: Words<Film["purpose"]> = {
   recall: "recall",
   other: "other",
 };
+/** Found by, in words. */
 export const foundByWords: Words<BodyOf<"anatomy">["foundBy"][number]> = {
   film: "straight film",
   angledFilm: "angled film",
@@ -136,6 +159,7 @@ export const foundByWords: Words<BodyOf<"anatomy">["foundBy"][number]> = {
   troughing: "troughing",
   instrument: "instrument",
 };
+/** Review by, in words. */
 export const reviewByWords: Words<BodyOf<"review">["by"]> = {
   supervisor: "supervisor",
   programme: "programme",

@@ -20,6 +20,8 @@ const signatures: readonly Signature[] = [
   { at: 0, bytes: [0xff, 0xd8, 0xff], is: { kind: "jpeg" } },
   { at: 0, bytes: [0x49, 0x49, 0x2a, 0x00], is: { kind: "tiff" } },
   { at: 0, bytes: [0x4d, 0x4d, 0x00, 0x2a], is: { kind: "tiff" } },
+  { at: 0, bytes: [0x49, 0x49, 0x2b, 0x00], is: picture("a TIFF with places of 64 bits") },
+  { at: 0, bytes: [0x4d, 0x4d, 0x00, 0x2b], is: picture("a TIFF with places of 64 bits") },
   { at: 0, bytes: ascii("GIF8"), is: picture("a GIF picture") },
   { at: 0, bytes: ascii("BM"), is: { kind: "bmp" } },
   { at: 8, bytes: ascii("WEBP"), is: picture("a WebP picture") },

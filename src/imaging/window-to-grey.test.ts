@@ -97,18 +97,44 @@ describe("greyAt", () => {
   });
 });
 
-const windows: { center: number; width: number; sha256: string }[] = JSON.parse(
+interface Shown extends FilmWindow {
+  readonly film: string;
+  readonly sha256: string;
+}
+/** A film whose samples are values only after a rescale, dark where they are large, and the greys themselves. */
+interface Rescaled extends Shown {
+  readonly slope: number;
+  readonly intercept: number;
+  readonly greys: readonly number[];
+}
+const windows: readonly (Shown | Rescaled)[] = JSON.parse(
   readFileSync(new URL("../../test/reference/films/windows.json", import.meta.url), "utf8"),
 );
+const isRescaled = (shown: Shown | Rescaled): shown is Rescaled => "greys" in shown;
+const filmOf = (name: string) =>
+  decodeFilm(new Uint8Array(readFileSync(new URL(`../../data/samples/${name}`, import.meta.url))), "film.dcm");
 
 describe("windowToGrey", () => {
-  it.each(windows)("shows the rod under $center/$width as dcm2pnm does, byte for byte", async (known) => {
-    const rod = new URL("../../data/samples/dicom-synthetic/io_rod.dcm", import.meta.url);
-    const film = await decodeFilm(new Uint8Array(readFileSync(rod)), "io_rod.dcm");
-    const table = windowToGrey(window(known.center, known.width, "linear"), film.photometric);
-    const grey = Uint8Array.from(film.samples, (sample) => table[sample] ?? 0);
-    expect(createHash("sha256").update(grey).digest("hex")).toBe(known.sha256);
-  });
+  it.each(windows.filter((one) => !isRescaled(one)))(
+    "shows $film under $function $center/$width as dcm2pnm does, byte for byte",
+    async ({ film: name, sha256, ...shown }) => {
+      const film = await filmOf(name);
+      const table = windowToGrey(shown, film.photometric);
+      const grey = Uint8Array.from(film.samples, (sample) => table[sample] ?? 0);
+      expect(createHash("sha256").update(grey).digest("hex")).toBe(sha256);
+    },
+  );
+
+  // dcm2pnm rounds the rescaled value as well.
+  it.each(windows.filter(isRescaled))(
+    "shows $film, turned round, under $function $center/$width within one step of dcm2pnm",
+    async ({ film: name, slope, intercept, greys, ...shown }) => {
+      const film = await filmOf(name);
+      expect([film.photometric, new Set(greys).size > 20]).toEqual(["MONOCHROME1", true]);
+      const found = [...film.samples].map((sample) => 255 - Math.floor(greyAt(slope * sample + intercept, shown)));
+      expect(Math.max(...greys.map((grey, at) => Math.abs(grey - (found[at] ?? 999))))).toBeLessThanOrEqual(1);
+    },
+  );
 
   // dcm2pnm of dcmtk 3.6.7 rounds down: 0.06 to 0, 127.47 to 127, 254.94 to 254.
   it("rounds down, for every stored sample", () => {

@@ -51,13 +51,10 @@ MADE = {
     "grey-restart.jpg": ["-grayscale", "-restart", "1", "-quality", "95", "grey.pgm"],
     "grey-arithmetic.jpg": ["-grayscale", "-arithmetic", "-quality", "95", "grey.pgm"],
     "colour.jpg": ["-sample", "1x1", "-quality", "95", "colour.ppm"],
+    "colour-progressive.jpg": ["-progressive", "-sample", "2x1", "-quality", "90", "colour.ppm"],
     "colour-subsampled.jpg": ["-sample", "2x2", "-quality", "90", "colour.ppm"],
 }
 for name, arguments in MADE.items():
     subprocess.run(["cjpeg", *arguments[:-1], "-outfile", name, arguments[-1]], cwd=FOLDER, check=True)
-    if "arithmetic" not in name:
-        raw = subprocess.run(["djpeg", "-dct", "int", "-nosmooth", "-pnm", name], cwd=FOLDER, check=True, capture_output=True)
-        smooth = subprocess.run(["djpeg", "-dct", "int", "-pnm", name], cwd=FOLDER, check=True, capture_output=True)
-        Path("/tmp/" + name + ".pnm").write_bytes(smooth.stdout)
 for name in ("grey.pgm", "colour.ppm"):
     (FOLDER / name).unlink()

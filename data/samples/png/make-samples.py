@@ -4,7 +4,7 @@
 
 13 columns by 9 rows (no multiple of 8, so that the passes of an interlaced file are uneven), in closed form:
 v = (column * 19 + row * 7) mod 256 for 8 bits and (column * 5003 + row * 977) mod 65536 for 16 bits.
-Colour: red v, green 255 - v, blue v / 2 rounded down. Palette: entry i is the colour of v = 16 i; index (column + row) mod 16.
+Fewer bits: v of 8 bits divided by 64 (2 bits) or 16 (4 bits). Colour: red v, green 255 - v, blue v / 2 rounded down. Palette: entry i is the colour of v = 16 i; index (column + row) mod 16.
 """
 import subprocess
 from pathlib import Path
@@ -36,13 +36,20 @@ exif[0x0112] = 6
 Image.fromarray(eight).transpose(Image.Transpose.ROTATE_90).save(FOLDER / "orientation-6.png", exif=exif)
 
 
-def netpbm(name, magic, samples, *options):
-    head = f"{magic}\n13 9\n{255 if samples.dtype.itemsize == 1 else 65535}\n".encode()
+def netpbm(name, magic, samples, *options, largest=None):
+    largest = largest or (255 if samples.dtype.itemsize == 1 else 65535)
+    head = f"{magic}\n13 9\n{largest}\n".encode()
     body = samples.astype(samples.dtype.newbyteorder(">")).tobytes()
-    made = subprocess.run(["pnmtopng", "-force", *options], input=head + body, check=True, capture_output=True)
+    made = subprocess.run(["pnmtopng", *options], input=head + body, check=True, capture_output=True)
     (FOLDER / name).write_bytes(made.stdout)
 
 
-netpbm("grey-8-interlaced.png", "P5", eight, "-interlace")
-netpbm("grey-16-interlaced.png", "P5", sixteen, "-interlace")
-netpbm("rgb-16.png", "P6", np.stack([sixteen, 65535 - sixteen, sixteen // 2], axis=-1))
+netpbm("grey-8-interlaced.png", "P5", eight, "-force", "-interlace")
+netpbm("grey-16-interlaced.png", "P5", sixteen, "-force", "-interlace")
+netpbm("rgb-16.png", "P6", np.stack([sixteen, 65535 - sixteen, sixteen // 2], axis=-1), "-force")
+netpbm("rgb-8-interlaced.png", "P6", colour, "-force", "-interlace", "-paeth")
+netpbm("grey-2.png", "P5", eight // 64, "-force", largest=3)
+netpbm("grey-4.png", "P5", eight // 16, "-force", largest=15)
+# 117 colours, which the writer keeps as a palette of 8 bits.
+distinct = np.stack([(row * 13 + column).astype("u1"), 255 - eight, eight // 2], axis=-1)
+netpbm("palette-8-interlaced.png", "P6", distinct, "-interlace")

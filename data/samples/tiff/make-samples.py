@@ -2,7 +2,7 @@
 
     /usr/bin/python3 data/samples/tiff/make-samples.py
 
-Debian 12: python3-pil 9.4, libtiff-tools 4.5 (tiffcp repacks what Pillow wrote). Grey of 8 bits is
+Debian 12: python3-pil 9.4, libtiff-tools 4.5 (tiffcp repacks what Pillow and netpbm wrote), netpbm 11.01. Grey of 8 bits is
 (19 column + 7 row) mod 256, of 16 bits (5003 column + 977 row) mod 65536; colour is (v, 255 - v, v // 2). "long" is (7919 column^2 + 104729 row + 31 column row)
 mod 65536 of 120 columns by 90 rows, in one strip: its LZW codes reach their greatest length and begin again.
 """
@@ -72,3 +72,35 @@ inverted = bytearray((HERE / "grey-8.tif").read_bytes())
 at = inverted.index(bytes([0x06, 0x01, 3, 0, 1, 0, 0, 0]))
 inverted[at + 8] = 0
 (HERE / "grey-8-dark-is-high.tif").write_bytes(inverted)
+
+
+def netpbm(name, mode, value, largest, *options):
+    """What Pillow does not write: colour of 16 bits, grey of 4."""
+    numbers = [level for row in range(ROWS) for column in range(COLUMNS) for level in value(column, row)]
+    body = b"".join(level.to_bytes(1 if largest < 256 else 2, "big") for level in numbers)
+    made = subprocess.run(
+        ["pamtotiff", "-none"],
+        input=f"{mode}\n{COLUMNS} {ROWS}\n{largest}\n".encode() + body,
+        check=True,
+        capture_output=True,
+    ).stdout
+    with tempfile.TemporaryDirectory() as folder:
+        plain = Path(folder) / "plain.tif"
+        plain.write_bytes(made)
+        subprocess.run(["tiffcp", *options, plain, HERE / name], check=True)
+
+
+def deep(column, row):
+    value = sixteen(column, row)
+    return (value, 65535 - value, value // 2)
+
+
+netpbm("rgb-16.tif", "P6", deep, 65535, "-c", "none", "-r", "9")
+netpbm("rgb-16-big-endian-deflate-differences.tif", "P6", deep, 65535, "-B", "-c", "zip:2", "-r", "9")
+netpbm("rgb-16-tiles-lzw.tif", "P6", deep, 65535, "-c", "lzw", "-t", "-w", "16", "-l", "32")
+netpbm("grey-4.tif", "P5", lambda column, row: (eight(column, row) // 16,), 15, "-c", "none")
+repacked(grey16, "grey-16-big-endian-deflate-differences.tif", "-B", "-c", "zip:2", "-r", "9")
+repacked(grey16, "grey-16-runs.tif", "-c", "packbits", "-r", "9")
+repacked(grey8, "grey-8-deflate.tif", "-c", "zip", "-r", "9")
+# The same picture with places of 64 bits, which is refused by name.
+subprocess.run(["tiffcp", "-8", HERE / "grey-8.tif", HERE / "large.tif"], check=True)

@@ -14,18 +14,26 @@ const plane = (value: (column: number, row: number) => number, across = columns,
   Array.from({ length: across * down }, (_, at) => value(at % across, Math.floor(at / across)));
 const eight = (column: number, row: number) => (column * 19 + row * 7) % 256;
 const sixteen = (column: number, row: number) => (column * 5003 + row * 977) % 65_536;
-const colour = (value: number) => Math.round(0.2126 * value + 0.7152 * (255 - value) + 0.0722 * Math.floor(value / 2));
+const colour = (value: number, largest = 255) =>
+  Math.round(0.2126 * value + 0.7152 * (largest - value) + 0.0722 * Math.floor(value / 2));
 
 describe("decodeTiff", () => {
   // The formulas stand in data/samples/tiff/make-samples.py; the files were written by libtiff and Pillow.
   it.each([
     ["grey-8", 8, false, plane(eight)],
     ["grey-8-runs", 8, false, plane(eight)],
+    ["grey-8-deflate", 8, false, plane(eight)],
+    ["grey-4", 4, false, plane((column, row) => Math.floor(eight(column, row) / 16))],
     ["grey-8-big-endian-lzw", 8, false, plane(eight)],
     ["grey-16", 16, false, plane(sixteen)],
     ["grey-16-big-endian", 16, false, plane(sixteen)],
     ["grey-16-lzw-differences", 16, false, plane(sixteen)],
     ["grey-16-deflate-tiles", 16, false, plane(sixteen)],
+    ["grey-16-big-endian-deflate-differences", 16, false, plane(sixteen)],
+    ["grey-16-runs", 16, false, plane(sixteen)],
+    ["rgb-16", 16, true, plane((column, row) => colour(sixteen(column, row), 65_535))],
+    ["rgb-16-big-endian-deflate-differences", 16, true, plane((column, row) => colour(sixteen(column, row), 65_535))],
+    ["rgb-16-tiles-lzw", 16, true, plane((column, row) => colour(sixteen(column, row), 65_535))],
     ["grey-1", 1, false, plane((column, row) => ((column + row) % 2 === 0 ? 1 : 0))],
     ["grey-alpha-8", 8, false, plane(eight)],
     ["rgb-8-lzw-differences", 8, true, plane((column, row) => colour(eight(column, row)))],

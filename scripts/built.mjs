@@ -21,7 +21,7 @@ export async function ensureBuilt() {
   }
 }
 
-/** The pages, the program that serves them, and the thread beside it that reads films. */
+/** The pages, the program that serves them, and the threads beside it that read and compare films. */
 async function buildInto(folder) {
   const { build } = await import("vite");
   const quiet = { logLevel: "error" };
@@ -40,7 +40,11 @@ async function buildInto(folder) {
       emptyOutDir: false,
       target: "node20",
       rolldownOptions: {
-        input: { canalog: join(root, "src/cli/main.ts"), "film-worker": join(root, "src/server/film-worker.ts") },
+        input: {
+          canalog: join(root, "src/cli/main.ts"),
+          "film-worker": join(root, "src/server/film-worker.ts"),
+          "comparing-worker": join(root, "src/server/comparing/comparing-worker.ts"),
+        },
         output: { entryFileNames: "[name].mjs", chunkFileNames: "parts/[name]-[hash].mjs" },
       },
     },

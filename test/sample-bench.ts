@@ -5,6 +5,9 @@ import { join } from "node:path";
 import type { FastifyInstance, InjectOptions, LightMyRequestResponse } from "fastify";
 import { buildApp } from "../src/server/app.ts";
 import type { Bench } from "../src/server/bench.ts";
+import { comparingHere } from "../src/server/comparing/comparing-here.ts";
+import { comparisonsOn } from "../src/server/comparing/comparisons.ts";
+import { pictureCache } from "../src/server/comparing/picture-cache.ts";
 import { filmWorkHere } from "../src/server/film-work.ts";
 import { makeJobs } from "../src/server/jobs.ts";
 import { deriveWith } from "../src/server/ledger-of-store.ts";
@@ -29,11 +32,12 @@ export async function sampleBench(): Promise<SampleBench> {
   const home = mkdtempSync(join(tmpdir(), "canalog-bench-"));
   const { store } = await openStore(home);
   const sessions = makeSessions();
+  const [jobs, now] = [makeJobs(), () => new Date().toISOString()];
   const bench: Bench = {
-    ...{ store, sessions, home, jobs: makeJobs(), version: "test", recovered: [], shipped: ".", doorKey: "door" },
+    ...{ store, sessions, home, jobs, now, version: "test", recovered: [], shipped: ".", doorKey: "door" },
     films: filmWorkHere,
+    comparisons: comparisonsOn({ store, jobs, comparing: comparingHere, cache: pictureCache(home), now }),
     demo: { state: () => "removed", load: async () => undefined, remove: async () => undefined },
-    now: () => new Date().toISOString(),
     deriveLedger: () => deriveWith(store),
   };
   const app = await buildApp(bench);
@@ -43,6 +47,7 @@ export async function sampleBench(): Promise<SampleBench> {
     ask: (request) =>
       app.inject({ ...request, headers: { host, cookie: `canalog_session=${token}`, ...request.headers } }),
     close: async () => {
+      await bench.comparisons.close();
       await app.close();
       await store.close();
       rmSync(home, { recursive: true, force: true });

@@ -20,7 +20,9 @@ import type { Part } from "../record/parts.ts";
  * POST   /api/cases/:caseId/films?FilmImport   bytes of the file give FilmImported
  * POST   /api/cases/:caseId/documents          { as } gives Job
  * GET    /api/cases/:caseId/documents          DocumentView[]
- * GET    /api/jobs/:jobId                      Job
+ * POST   /api/cases/:caseId/comparisons/:partId Job; its entry is in the ledger when it is done
+ * GET    /api/comparisons/:entryId/aligned | difference   8- or 16-bit grey PNG on the first film's pixels
+ * GET    /api/jobs/:jobId                      Job             DELETE stops it
  * GET    /api/documents/:id/file               the file         GET /api/documents/:id gives DocumentView
  * GET    /api/films/:hash                      16-bit grey PNG  GET /api/films/:hash/preview?width=320 8-bit PNG
  * GET    /api/ledger/:entryId                  LedgerEntry, current or not
@@ -81,11 +83,13 @@ export interface FilmImported {
 /** Long work: how far it is, and what came of it. */
 export interface Job {
   readonly id: string;
-  readonly state: "running" | "done" | "failed";
+  readonly state: "running" | "done" | "failed" | "stopped";
   /** 0 to 1. */
   readonly fraction: number;
   readonly says: string;
   readonly documentId?: string;
+  /** The ledger's entry that came of it. */
+  readonly entryId?: string;
   readonly refusal?: RefusalView;
 }
 

@@ -8,6 +8,7 @@ import { checkReplies } from "./check-replies.ts";
 import { guard } from "./guard.ts";
 import { replyOf } from "./reply-of.ts";
 import { caseRoutes } from "./routes/cases.ts";
+import { comparisonRoutes } from "./routes/comparisons.ts";
 import { demoRoutes } from "./routes/demo.ts";
 import { documentRoutes } from "./routes/documents.ts";
 import { doorRoutes } from "./routes/door.ts";
@@ -46,6 +47,7 @@ export async function buildApp(bench: Bench, onRoute?: (route: string) => void):
   for (const routes of [
     caseRoutes,
     filmRoutes,
+    comparisonRoutes,
     documentRoutes,
     settingsRoutes,
     topicRoutes,

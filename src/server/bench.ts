@@ -1,4 +1,5 @@
 import type { DeriveLedger, Recording, Store } from "../store/store.ts";
+import type { Comparisons } from "./comparing/comparisons.ts";
 import type { FilmWork } from "./film-work.ts";
 import type { Jobs } from "./jobs.ts";
 import type { Sessions } from "./sessions.ts";
@@ -10,6 +11,8 @@ export interface Bench {
   readonly jobs: Jobs;
   /** What takes long on films, done aside. */
   readonly films: FilmWork;
+  /** Two films compared on demand. */
+  readonly comparisons: Comparisons;
   readonly version: string;
   readonly home: string;
   /** What another start of this program on this machine shows to be let in: see door-key.ts. */

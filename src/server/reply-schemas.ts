@@ -63,8 +63,13 @@ export const refusalReply = z.strictObject({
   faults: z.array(z.strictObject({ path: text, says: text })),
 });
 const job = z.strictObject({
-  ...{ id: text, state: z.enum(["running", "done", "failed"]), fraction: z.number().min(0).max(1), says: text },
-  ...{ documentId: text.optional(), refusal: refusalReply.optional() },
+  ...{
+    id: text,
+    state: z.enum(["running", "done", "failed", "stopped"]),
+    fraction: z.number().min(0).max(1),
+    says: text,
+  },
+  ...{ documentId: text.optional(), entryId: text.optional(), refusal: refusalReply.optional() },
 });
 const source = z.strictObject({ id: text, reference: text, verification: z.enum(["seen", "memory"]) });
 const topic = z.strictObject({ name: text, version: z.int(), summary: text, method: text, sources: z.array(source) });
@@ -88,7 +93,9 @@ export const replySchemas: Readonly<Record<string, z.ZodType>> = {
   "POST /api/cases/:caseId/films": z.strictObject({ partId: text, case: caseView }),
   "POST /api/cases/:caseId/documents": job,
   "GET /api/cases/:caseId/documents": z.array(documentView),
+  "POST /api/cases/:caseId/comparisons/:partId": job,
   "GET /api/jobs/:jobId": job,
+  "DELETE /api/jobs/:jobId": job,
   "GET /api/documents/:id": documentView,
   "GET /api/ledger/:entryId": ledgerEntry,
   "GET /api/topics": z.array(topic),
@@ -102,5 +109,6 @@ export const replySchemas: Readonly<Record<string, z.ZodType>> = {
 export const byteRoutes: readonly string[] = [
   "GET /api/films/:hash",
   "GET /api/films/:hash/preview",
+  "GET /api/comparisons/:entryId/:picture",
   "GET /api/documents/:id/file",
 ];

@@ -5,6 +5,9 @@ import { homeFolder } from "../store/home.ts";
 import { openStore } from "../store/open-store.ts";
 import { buildApp } from "./app.ts";
 import type { Bench } from "./bench.ts";
+import { comparingAside } from "./comparing/comparing-aside.ts";
+import { type Comparisons, comparisonsOn } from "./comparing/comparisons.ts";
+import { pictureCache } from "./comparing/picture-cache.ts";
 import { demoOf } from "./demo.ts";
 import { makeDoorKey, openAddress } from "./door-key.ts";
 import { filmWorkAside } from "./film-work-aside.ts";
@@ -42,20 +45,26 @@ export async function serve(options: ServeOptions): Promise<Serving> {
   if (migratedCopy !== undefined) say(`The record now has this version's form; the copy from before: ${migratedCopy}`);
   const door = await makeDoorKey(home);
   const films = filmWorkAside(join(shipped, "dist", "film-worker.mjs"));
+  const jobs = makeJobs();
+  const now = () => new Date().toISOString();
+  const comparing = comparingAside(join(shipped, "dist", "comparing-worker.mjs"));
+  const comparisons = comparisonsOn({ store, jobs, comparing, cache: pictureCache(home), now });
   try {
     const bench: Bench = {
       ...{ store, home, shipped, recovered, doorKey: door.key },
       ...{ version: await versionOf(shipped), pages: join(shipped, "dist", "web") },
-      ...{ sessions: makeSessions(), jobs: makeJobs(), films },
+      ...{ sessions: makeSessions(), jobs, films, comparisons, now },
       demo: await demoOf({ store, home, shipped, say, ...(signal === undefined ? {} : { signal }) }),
-      now: () => new Date().toISOString(),
       deriveLedger: () => deriveWith(store),
     };
     signal?.throwIfAborted();
     const app = await buildApp(bench);
     const port = await listen(app, options.port);
     lock?.servesAt(port);
+    const behind = workBehind(comparisons, say);
     const close = async (): Promise<void> => {
+      await comparisons.close();
+      await behind;
       await films.close();
       await app.close();
       await door.release();
@@ -66,6 +75,16 @@ export async function serve(options: ServeOptions): Promise<Serving> {
     await door.release();
     await store.close();
     throw thrown;
+  }
+}
+
+/** What nobody waits for at a start: pictures of removed cases go, and the demo's films are compared. */
+async function workBehind(comparisons: Comparisons, say: ServeOptions["say"]): Promise<void> {
+  try {
+    await comparisons.sweep();
+    await comparisons.catchUp();
+  } catch (thrown) {
+    say(`Films of the demo are not compared: ${thrown instanceof Error ? thrown.message : String(thrown)}`);
   }
 }
 

@@ -24,9 +24,11 @@ export async function caseRoutes(plain: FastifyInstance, bench: Bench): Promise<
   app.get("/api/cases/:caseId", { schema: { params: named } }, async ({ params }) =>
     caseView(store, await store.readCase(params.caseId)),
   );
-  app.delete("/api/cases/:caseId", { schema: { params: named } }, async ({ params }) =>
-    store.removeCase(params.caseId, await recordingOf(bench)),
-  );
+  app.delete("/api/cases/:caseId", { schema: { params: named } }, async ({ params }) => {
+    const tombstone = await store.removeCase(params.caseId, await recordingOf(bench));
+    await bench.comparisons.sweep();
+    return tombstone;
+  });
   app.post(
     "/api/cases/:caseId/gestures",
     { schema: { params: named, body: gestureSchema } },

@@ -5,10 +5,13 @@ import type { Bench } from "../bench.ts";
 export async function demoRoutes(app: FastifyInstance, bench: Bench): Promise<void> {
   app.post("/api/demo", async () => {
     await bench.demo.load();
+    // Nobody waits for it: what is not compared yet says so.
+    void bench.comparisons.catchUp().catch(() => undefined);
     return { demo: bench.demo.state() };
   });
   app.delete("/api/demo", async () => {
     await bench.demo.remove();
+    await bench.comparisons.sweep();
     return { demo: bench.demo.state() };
   });
 }

@@ -40,11 +40,24 @@ function checkWidth({ center, width, function: shape }: FilmWindow): void {
 
 /**
  * A lookup table from every stored sample to the grey on the screen.
- * Takes the window and whether larger samples are brighter (MONOCHROME2) or darker (MONOCHROME1).
+ * Takes the window, whether larger samples are brighter (MONOCHROME2) or darker (MONOCHROME1), and a gamma of 0.25 to 4:
+ * above 1 what lies between black and white is brighter, 1 leaves the window as it is.
  * Gives 65,536 bytes, rounded down.
- * @throws Refusal `input.impossible` as {@link greyAt}.
+ * @throws Refusal `input.impossible` as {@link greyAt}, and for another gamma.
  */
-export function windowToGrey(window: FilmWindow, photometric: FilmPixels["photometric"]): Uint8Array {
+export function windowToGrey(window: FilmWindow, photometric: FilmPixels["photometric"], gamma = 1): Uint8Array {
+  if (gamma !== 1) return bentGrey(window, photometric, gamma);
   const grey = Uint8Array.from({ length: 65_536 }, (_, sample) => Math.floor(greyAt(sample, window)));
   return photometric === "MONOCHROME1" ? grey.map((level) => 255 - level) : grey;
+}
+
+/** The gamma bends what is seen, so it comes after the exchange of dark and bright, and before any rounding. */
+function bentGrey(window: FilmWindow, photometric: FilmPixels["photometric"], gamma: number): Uint8Array {
+  if (!(gamma >= 0.25 && gamma <= 4))
+    throw new Refusal("input.impossible", `Cannot show grey: a gamma of ${gamma} is outside 0.25..4`, { gamma });
+  return Uint8Array.from({ length: 65_536 }, (_, sample) => {
+    const grey = greyAt(sample, window);
+    const seen = photometric === "MONOCHROME1" ? 255 - grey : grey;
+    return Math.floor(255 * (seen / 255) ** (1 / gamma));
+  });
 }

@@ -36,6 +36,12 @@ const view = z.strictObject({
   invert: z.boolean(),
   quarterTurns: z.int().min(0).max(3),
   mirrored: z.boolean(),
+  gamma: between(0.25, 4, "1 where absent; above 1 brighter between black and white").optional(),
+  localContrast: between(0, 1, "share of the contrast evened out region by region; 0 where absent").optional(),
+  sharpening: z
+    .strictObject({ amount: between(0, 4, "times"), radiusPx: between(0.5, 10, "pixels") })
+    .optional()
+    .describe("Unsharp mask; none where absent."),
 });
 
 /** One film: its pixels by content hash, its view of the tooth, and what is known about its scale. */

@@ -1,6 +1,8 @@
+import type { FilmLook } from "../../../imaging/looked-at.ts";
 import type { Gesture, Operation } from "../../../record/change.ts";
 import type { Polarity } from "../tools/tool-step.ts";
 import { type Course, pointsOfCourse } from "./course-segments.ts";
+import { recordedLook } from "./film-look.ts";
 import { type Film, filmName } from "./film-name.ts";
 import type { FilmOrientation } from "./film-placement.ts";
 import { pairOf } from "./film-point.ts";
@@ -96,14 +98,15 @@ export const filmTakenOut = ({ film, presentedOn }: FilmInCase, marks: readonly 
   operations: [...marks.map(remove), { op: "remove", id: film.id, kind: "film", baseRevision: film.revision }],
 });
 
-/** How the film is looked at, kept with it. */
+/** How the film is looked at, kept with it; what was done to it comes in words: "Turned", "Gamma 1.4". */
 export function filmViewed(
   { film, presentedOn }: FilmInCase,
-  view: { readonly window: GreyWindow; readonly orientation: FilmOrientation },
-  did: "Window set" | "Window reset" | "Black and white exchanged" | "Turned" | "Mirrored",
+  view: { readonly window: GreyWindow; readonly look: FilmLook; readonly orientation: FilmOrientation },
+  did: string,
 ): Gesture {
   const { centre, width, invert } = view.window;
-  const body = { ...film.body, view: { windowCentre: centre, windowWidth: width, invert, ...view.orientation } };
+  const grey = { windowCentre: centre, windowWidth: width, invert, ...recordedLook(view.look) };
+  const body = { ...film.body, view: { ...grey, ...view.orientation } };
   const operation: Operation = { op: "put", id: film.id, kind: "film", baseRevision: film.revision, body };
   return { words: `${did}: ${filmName(film, presentedOn)}`, operations: [operation] };
 }

@@ -63,9 +63,9 @@ const Progress = ({ fraction }: { fraction: number }) => (
 );
 
 function ViewWords({ box }: { box: LightBox }) {
-  const { pixels, look } = box;
+  const { pixels, show } = box;
   const original = pixels.is === "open" ? pixels.film.window : undefined;
-  const reset = () => original && look({ window: original }, "Window reset");
+  const reset = () => original && show({ window: original }, "Window reset");
   useShortcut("a", "Light box", "Automatic window", reset);
   const isOriginal =
     original !== undefined && original.centre === box.window.centre && original.width === box.window.width;

@@ -6,7 +6,7 @@ import type { Polarity, ToolEffect } from "../tools/tool-step.ts";
 import type { Asking, Choice, LightBox } from "./light-box.ts";
 
 /** What the light box can do when a tool asks for it. */
-export interface FilmActs extends FilmInCase, Pick<LightBox, "record" | "say" | "look"> {
+export interface FilmActs extends FilmInCase, Pick<LightBox, "record" | "say" | "show"> {
   readonly polarity: Polarity;
   readonly ask: (asking: Asking) => void;
   readonly make: (body: MarkBody) => void;
@@ -34,7 +34,7 @@ export function carryOut(effect: ToolEffect, acts: FilmActs): unknown {
     case "pushed":
       return acts.push(effect.by);
     case "windowed":
-      return acts.look({ window: effect.window }, "Window set");
+      return acts.show({ window: effect.window }, "Window set");
     case "say":
       return acts.say(effect.words);
   }

@@ -1,4 +1,6 @@
 import { useEffect, useRef } from "react";
+import type { FilmLook } from "../../../imaging/looked-at.ts";
+import { plainLook } from "../kernels/film-look.ts";
 import type { Matrix } from "../kernels/film-placement.ts";
 import type { GreyWindow } from "../kernels/grey-window.ts";
 import type { OpenedFilm } from "../workers/pixels-messages.ts";
@@ -8,16 +10,20 @@ interface FilmCanvasOptions {
   readonly film: OpenedFilm;
   readonly line: PixelsLine;
   readonly window: GreyWindow;
+  readonly look?: FilmLook | undefined;
   readonly matrix: Matrix;
+  /** A hand is changing window or look: as many pixels as the screen shows are enough until it rests. */
+  readonly isMoving?: boolean | undefined;
 }
 
 /** From this zoom on a pixel is shown as what it is, a square. */
 const squaresFrom = 3;
 
-/** The film under its window. A new window is drawn by the worker; moving and zooming only move what is drawn. */
-export function FilmCanvas({ film, line, window, matrix }: FilmCanvasOptions) {
+/** The film under its window. A new window or look is drawn by the worker; moving and zooming only move what is drawn. */
+export function FilmCanvas({ film, line, window, look = plainLook, matrix, isMoving = false }: FilmCanvasOptions) {
   const canvas = useRef<HTMLCanvasElement>(null);
-  useDrawing(canvas, line, window);
+  const zoom = Math.hypot(matrix[0], matrix[1]) * devicePixelRatio;
+  useDrawing(canvas, line, { window, look, everyNth: isMoving ? Math.max(1, Math.floor(1 / zoom)) : 1 });
   const [a, b, c, d, e, f] = matrix;
   // The first pixel's corner is half a pixel before its centre, which is (0,0).
   const [x, y] = [e - (a + c) / 2, f - (b + d) / 2];
@@ -35,30 +41,41 @@ export function FilmCanvas({ film, line, window, matrix }: FilmCanvasOptions) {
   );
 }
 
-/** Draws one window at a time; of those that come meanwhile only the last. */
-function useDrawing(canvas: React.RefObject<HTMLCanvasElement | null>, line: PixelsLine, window: GreyWindow): void {
-  const wanted = useRef<GreyWindow | undefined>(undefined);
+interface Wanted {
+  readonly window: GreyWindow;
+  readonly look: FilmLook;
+  readonly everyNth: number;
+}
+
+/** Draws one picture at a time; of those that are wanted meanwhile only the last. */
+function useDrawing(canvas: CanvasRef, line: PixelsLine, { window, look, everyNth }: Wanted): void {
+  const wanted = useRef<Wanted | undefined>(undefined);
   const busy = useRef(false);
   const { centre, width, invert } = window;
+  const { gamma, localContrast, sharpening } = look;
+  const { amount, radiusPx } = sharpening;
   useEffect(() => {
-    wanted.current = { centre, width, invert };
+    const shown = { gamma, localContrast, sharpening: { amount, radiusPx } };
+    wanted.current = { window: { centre, width, invert }, look: shown, everyNth };
     if (busy.current) return;
     busy.current = true;
     void drawWhileWanted(canvas, line, wanted).finally(() => {
       busy.current = false;
     });
-  }, [canvas, line, centre, width, invert]);
+  }, [canvas, line, centre, width, invert, gamma, localContrast, amount, radiusPx, everyNth]);
 }
 
+type CanvasRef = React.RefObject<HTMLCanvasElement | null>;
+
 async function drawWhileWanted(
-  canvas: React.RefObject<HTMLCanvasElement | null>,
+  canvas: CanvasRef,
   line: PixelsLine,
-  wanted: React.RefObject<GreyWindow | undefined>,
+  wanted: React.RefObject<Wanted | undefined>,
 ): Promise<void> {
   while (wanted.current !== undefined) {
-    const window = wanted.current;
+    const asked = wanted.current;
     wanted.current = undefined;
-    const answer = await line.ask({ ask: "draw", window }).catch(() => undefined);
+    const answer = await line.ask({ ask: "draw", ...asked }).catch(() => undefined);
     if (answer?.is === "drawn" && canvas.current !== null) show(canvas.current, answer.bitmap);
   }
 }

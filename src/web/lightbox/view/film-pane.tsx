@@ -51,7 +51,10 @@ function OnThePane({
   const unit = 1 / placement.zoom;
   return (
     <>
-      <FilmCanvas film={pixels.film} line={pixels.line} window={view.window} matrix={matrix} />
+      <FilmCanvas
+        {...{ film: pixels.film, line: pixels.line, matrix }}
+        {...{ window: view.window, look: view.look, isMoving: view.isMoving }}
+      />
       <svg className="film-overlay" width={pane.width} height={pane.height} aria-hidden="true">
         <g transform={`matrix(${matrix.join(" ")})`}>
           <MarksLayer marks={marks} chosen={chosen} place={place} unit={unit} />

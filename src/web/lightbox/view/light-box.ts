@@ -1,10 +1,8 @@
 import type { ImagePoint } from "../../../core/units.ts";
+import type { FilmLook } from "../../../imaging/looked-at.ts";
 import type { Gesture } from "../../../record/change.ts";
 import type { Course } from "../kernels/course-segments.ts";
-import type { filmViewed } from "../kernels/film-gestures.ts";
 import type { Film } from "../kernels/film-name.ts";
-import type { FilmOrientation } from "../kernels/film-placement.ts";
-import type { GreyWindow } from "../kernels/grey-window.ts";
 import type { Mark, MarkBody } from "../kernels/mark-shape.ts";
 import type { Polarity } from "../tools/tool-step.ts";
 import type { ToolName } from "../tools/tools.ts";
@@ -55,10 +53,10 @@ export interface LightBox extends LightBoxOptions, FilmView {
   readonly answer: (body: MarkBody | undefined) => void;
   /** Leaves the question: a course is recorded without a name, a length without millimetres is not recorded. */
   readonly passOver: () => void;
-  readonly look: (
-    as: Partial<{ window: GreyWindow; orientation: FilmOrientation }>,
-    did: Parameters<typeof filmViewed>[2],
-  ) => void;
+  /** Records how the film is looked at from now on; what was done comes in words. */
+  readonly show: (as: Partial<Pick<FilmView, "window" | "look" | "orientation">>, did: string) => void;
+  /** Shows a look that a hand is still choosing; nothing is recorded. */
+  readonly tryLook: (look: FilmLook | undefined) => void;
   /** What is marked, the mark in the hand as it is now. */
   readonly shown: readonly Mark[];
 }

@@ -9,7 +9,7 @@ const room = "Light box";
 
 /** The tools at the film's side, each with its key; below them what turns the view. */
 export function ToolBar({ box }: { readonly box: LightBox }) {
-  const { look, window: grey, orientation } = box;
+  const { show, window: grey, orientation } = box;
   return (
     <nav className="tool-bar" aria-label="Tools">
       {tools.map((tool) => (
@@ -18,15 +18,15 @@ export function ToolBar({ box }: { readonly box: LightBox }) {
       <hr />
       <ViewButton
         does={{ icon: "invert", keys: "i", word: "negative", says: "Exchange black and white" }}
-        act={() => look({ window: { ...grey, invert: !grey.invert } }, "Black and white exchanged")}
+        act={() => show({ window: { ...grey, invert: !grey.invert } }, "Black and white exchanged")}
       />
       <ViewButton
         does={{ icon: "turn", keys: "r", word: "turn", says: "Turn the film by a quarter" }}
-        act={() => look({ orientation: reoriented(orientation, "turned") }, "Turned")}
+        act={() => show({ orientation: reoriented(orientation, "turned") }, "Turned")}
       />
       <ViewButton
         does={{ icon: "mirror", keys: "m", word: "mirror", says: "Mirror the film" }}
-        act={() => look({ orientation: reoriented(orientation, "mirrored") }, "Mirrored")}
+        act={() => show({ orientation: reoriented(orientation, "mirrored") }, "Mirrored")}
       />
       <ViewButton
         does={{ icon: "fit", keys: "0", word: "whole", says: "Show the whole film" }}

@@ -1,4 +1,6 @@
 import { useMemo } from "react";
+import type { FilmLook } from "../../../imaging/looked-at.ts";
+import { lookOf } from "../kernels/film-look.ts";
 import type { Film } from "../kernels/film-name.ts";
 import type { FilmOrientation } from "../kernels/film-placement.ts";
 import type { GreyWindow } from "../kernels/grey-window.ts";
@@ -19,6 +21,10 @@ export interface FilmView {
   readonly orientation: FilmOrientation;
   /** The window recorded with the film, or the one its file opens with; a room may show it under another. */
   readonly window: GreyWindow;
+  /** What is done to the film for the eye, as recorded with it; never to its pixels. */
+  readonly look: FilmLook;
+  /** A hand is changing window or look. */
+  readonly isMoving?: boolean;
 }
 
 /** What a pane needs beside its film when it is one of several. */
@@ -39,7 +45,7 @@ export function useFilmView(film: Film, { group, paneId = film.id, mmPerPx }: Fi
   const orientation = useOrientation(film);
   const framed = useFramed(film, { pane, orientation, mmPerPx });
   const placing = usePlacement(group ?? alone, paneId, framed);
-  return { film, pixels, pane, placing, orientation, window: useRecordedWindow(film, pixels) };
+  return { film, pixels, pane, placing, orientation, window: useRecordedWindow(film, pixels), look: useLook(film) };
 }
 
 function useFramed(
@@ -58,6 +64,10 @@ function useFramed(
 function useOrientation(film: Film): FilmOrientation {
   const { quarterTurns = 0, mirrored = false } = film.body.view ?? {};
   return useMemo(() => ({ quarterTurns, mirrored }), [quarterTurns, mirrored]);
+}
+
+function useLook({ body: { view } }: Film): FilmLook {
+  return useMemo(() => lookOf(view), [view]);
 }
 
 function useRecordedWindow({ body }: Film, pixels: FilmPixelsState): GreyWindow {

@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { straightCourse } from "../../../core/geometry/course-of-path.ts";
 import type { ImagePoint } from "../../../core/units.ts";
+import type { FilmLook } from "../../../imaging/looked-at.ts";
 import { newPartId } from "../../record/new-part-id.ts";
 import { filmViewed, markMade, traceBody } from "../kernels/film-gestures.ts";
 import type { ScreenPoint } from "../kernels/film-placement.ts";
@@ -29,6 +30,7 @@ export function useLightBox(options: LightBoxOptions): LightBox {
   const [crosshair, setCrosshair] = useState<ImagePoint>();
   const [place, setPlace] = useState<PlaceOnCourse>();
   const [asking, setAsking] = useState<Asking>();
+  const [trial, tryLook] = useState<FilmLook>();
   const on = { film, presentedOn };
   const sendLater = useRef<ToolUse["send"]>(() => undefined);
   const ridge = useFilmRidge(pixels, polarity, { found: () => sendLater.current({ is: "pathsFound" }), failed: say });
@@ -38,9 +40,11 @@ export function useLightBox(options: LightBoxOptions): LightBox {
     record(markMade(id, body, on));
     choose({ markId: id });
   };
-  const look: LightBox["look"] = (as, did) =>
-    record(filmViewed(on, { window: as.window ?? recorded, orientation: as.orientation ?? orientation }, did));
-  const acts = { ...on, ...{ record, say, look, polarity, make, choose, ask: setAsking } };
+  const show: LightBox["show"] = (as, did) => {
+    tryLook(undefined);
+    record(filmViewed(on, { window: recorded, look: view.look, orientation, ...as }, did));
+  };
+  const acts = { ...on, ...{ record, say, show, polarity, make, choose, ask: setAsking } };
   const zoom = placing?.placement.zoom ?? 1;
   const world = (): ToolWorld => ({
     find: (line) => (ridge.failed ? straightCourse : (ridge.ridge?.paths.finder(line) ?? (() => undefined))),
@@ -58,6 +62,7 @@ export function useLightBox(options: LightBoxOptions): LightBox {
     tool.take("move", polarity);
     setCrosshair(undefined);
   };
+  const dragged = tool.state.tool === "window" ? tool.state.drag : undefined;
   useLeftover(asking, film.id, make);
 
   return {
@@ -65,8 +70,10 @@ export function useLightBox(options: LightBoxOptions): LightBox {
     ...view,
     ...{ tool, polarity, chosen, choose },
     ...{ ridge: ridge.state, followsNothing: ridge.failed },
-    ...{ crosshair, setCrosshair, place, setPlace, asking, look },
-    window: tool.state.tool === "window" && tool.state.drag !== undefined ? tool.state.drag.now : recorded,
+    ...{ crosshair, setCrosshair, place, setPlace, asking, show, tryLook },
+    window: dragged?.now ?? recorded,
+    look: trial ?? view.look,
+    isMoving: trial !== undefined || dragged !== undefined,
     shown: useMemo(() => withHand(marks, tool.state), [marks, tool.state]),
     take: useCallback(
       (name) => {

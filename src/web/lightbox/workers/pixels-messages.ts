@@ -1,10 +1,22 @@
+import type { FilmLook } from "../../../imaging/looked-at.ts";
 import type { GreyWindow } from "../kernels/grey-window.ts";
 
 /** What the pixels worker is asked. */
 export type PixelsQuestion =
   | { readonly ask: "open"; readonly bytes: ArrayBuffer; readonly name: string }
-  | { readonly ask: "draw"; readonly window: GreyWindow }
+  | DrawQuestion
+  /** The stored value of one pixel, counted row by row. */
+  | { readonly ask: "sample"; readonly pixel: number }
   | { readonly ask: "samples" };
+
+/** How the film is to be drawn. */
+interface DrawQuestion {
+  readonly ask: "draw";
+  readonly window: GreyWindow;
+  readonly look: FilmLook;
+  /** Every second, third .. pixel is enough, as while a hand still moves. */
+  readonly everyNth: number;
+}
 
 /** A film that was opened: its size, the window to begin with, and what the file says of itself. */
 export interface OpenedFilm {
@@ -19,4 +31,5 @@ export interface OpenedFilm {
 export type PixelsAnswer =
   | { readonly is: "opened"; readonly film: OpenedFilm }
   | { readonly is: "drawn"; readonly bitmap: ImageBitmap; readonly everyNth: number }
+  | { readonly is: "sample"; readonly value: number }
   | { readonly is: "samples"; readonly samples: Uint16Array };

@@ -6,6 +6,12 @@ export const settingsSchema = z.strictObject({
   role: z.enum(["resident", "supervisor", "programme"]),
   notation: z.enum(["twoDigit", "universal", "quadrant"]),
   clickSigmaPx: z.number().gt(0).max(20).describe("Standard deviation of a click, px per axis."),
+  clickSigmaFrom: z
+    .strictObject({ exerciseId: z.string().max(60), at: z.iso.datetime(), n: z.int().min(1) })
+    .optional()
+    .describe(
+      "The exercise that the click's error was measured by, when it was finished, and its clicks; absent: assumed.",
+    ),
   stopShortMm: z
     .number()
     .min(0)
@@ -14,6 +20,15 @@ export const settingsSchema = z.strictObject({
 });
 /** See {@link settingsSchema}. */
 export type Settings = z.infer<typeof settingsSchema>;
+
+/**
+ * The settings that a person's wish makes of those that stood: where the click's error came from can't be wished, it stays
+ * with its value and goes with it.
+ */
+export function wishedSettings(stood: Settings, { clickSigmaFrom: _wished, ...wish }: Settings): Settings {
+  const stays = stood.clickSigmaFrom !== undefined && stood.clickSigmaPx === wish.clickSigmaPx;
+  return stays ? { ...wish, clickSigmaFrom: stood.clickSigmaFrom } : wish;
+}
 
 /** The settings before anybody has changed them; `who` is empty until the person has been asked. */
 export const firstSettings: Settings = {

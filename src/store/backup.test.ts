@@ -17,6 +17,9 @@ const film = new TextEncoder().encode("a film");
 async function filledHome(): Promise<string> {
   const home = join(temporaryFolder(), "home");
   const { store } = await openStore(home);
+  await store.beginExercise({
+    ...{ id: "exercise-1", kind: "clicks", who: "A. Writer", begunAt: recording.at, seed: 5, marks: [] },
+  });
   await store.createCase("case-1", newCase(), recording);
   await store.record("case-1", put("film-1", "film", 0, filmBody(await store.keepFilm(film))), recording);
   const about = { id: "deck-1", caseId: "case-1", as: "deck" as const, fileName: "deck.pptx", at: recording.at };
@@ -30,13 +33,15 @@ async function casesOf(home: string) {
   const { store } = await openStore(home);
   const state = await store.readCase("case-1");
   const faults = await store.verify();
+  const exercises = await store.exercises();
   await store.close();
-  return { state, faults };
+  return { state, exercises, faults };
 }
 
 test("a backup made while the record is served comes back whole in an empty place", async () => {
   const home = await filledHome();
-  const { state } = await casesOf(home);
+  const { state, exercises } = await casesOf(home);
+  expect(exercises.map(({ id }) => id)).toEqual(["exercise-1"]);
   const { store } = await openStore(home);
   const file = join(dirname(home), "teeth.zip");
   const heard: number[] = [];
@@ -47,7 +52,7 @@ test("a backup made while the record is served comes back whole in an empty plac
   expect(readdirSync(dirname(file)).sort()).toEqual(["home", "teeth.zip"]);
   const again = join(temporaryFolder(), "other");
   expect(await restore(file, again)).toEqual({});
-  expect(await casesOf(again)).toEqual({ state, faults: [] });
+  expect(await casesOf(again)).toEqual({ state, exercises, faults: [] });
   expect(readFileSync(join(again, "demo.json"), "utf8")).toBe('{"state":"removed"}');
 });
 
@@ -201,7 +206,7 @@ test("a record that a newer program wrote is refused before it takes the home's 
   await zip.close();
   await expect(restore(join(folder, "teeth.zip"), join(folder, "home"))).rejects.toMatchObject({
     code: "store.newerVersion",
-    facts: { version: 99, known: 1 },
+    facts: { version: 99, known: 2 },
   });
   expect(readdirSync(folder).sort()).toEqual(["home", "teeth.zip"]);
 });

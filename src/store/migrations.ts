@@ -17,7 +17,19 @@ export const tablesSteps: readonly TablesStep[] = [
       await fileTables(db);
     },
   },
+  { version: 2, up: exercisesTable },
 ];
+
+/** Exercises of the calibration room. */
+async function exercisesTable(db: Kysely<unknown>): Promise<void> {
+  await db.schema
+    .createTable("exercises")
+    .addColumn("id", "text", (c) => c.primaryKey())
+    .addColumn("at", "text", (c) => c.notNull())
+    .addColumn("row", "text", (c) => c.notNull())
+    .addColumn("seal", "text", (c) => c.notNull())
+    .execute();
+}
 
 async function chainTables(db: Kysely<unknown>): Promise<void> {
   await db.schema

@@ -4,6 +4,7 @@ import { filmsNamedBy, readChanges, readStanding } from "./case-rows.ts";
 import { factsFromRow, fromJsonText } from "./column-codecs.ts";
 import type { Db, OpenDatabase } from "./dialect.ts";
 import { keepDocument, readDocument, readDocuments } from "./document-rows.ts";
+import { beginExercise, changeExercise, readExercise, readExercises, removeExercise } from "./exercise-rows.ts";
 import { keepFilm, readFilm } from "./film-rows.ts";
 import { inTurn } from "./in-turn.ts";
 import { KnownEntries, readLedger, readLedgerEntry, writeLedger } from "./ledger-rows.ts";
@@ -27,6 +28,11 @@ export function storeOn(database: OpenDatabase, home: string, lock: HomeLock | u
   const store: Store = {
     settings: () => readSettings(db),
     writeSettings: (settings) => writeSettings(db, settings),
+    exercises: () => readExercises(db),
+    exercise: (id) => readExercise(db, id),
+    beginExercise: (exercise) => beginExercise(db, exercise),
+    changeExercise: (id, change) => changeExercise(db, id, change),
+    removeExercise: (id) => removeExercise(db, id),
     cases: () => readCases(db),
     readCase: async (caseId) => stateOf(await db.transaction().execute((trx) => readStanding(trx, caseId))),
     readCaseAt: (caseId, sequence) => readCaseAt(db, caseId, sequence),

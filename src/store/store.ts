@@ -1,6 +1,7 @@
 import type { CaseId, FilmHash } from "../core/ids.ts";
 import type { CaseFile } from "../record/case-file.ts";
 import type { Change, Gesture } from "../record/change.ts";
+import type { Exercise } from "../record/exercise.ts";
 import type { CaseFacts } from "../record/facts.ts";
 import type { LedgerEntry } from "../record/ledger-entry.ts";
 import type { Part } from "../record/parts.ts";
@@ -37,7 +38,17 @@ export interface Tombstone {
 
 /** One thing that is wrong with what is stored. */
 export interface StoreFault {
-  readonly what: "chain" | "state" | "facts" | "ledger" | "film" | "document" | "settings" | "tombstone" | "schema";
+  readonly what:
+    | "chain"
+    | "state"
+    | "facts"
+    | "ledger"
+    | "film"
+    | "document"
+    | "settings"
+    | "exercise"
+    | "tombstone"
+    | "schema";
   readonly where: string;
   readonly says: string;
 }
@@ -46,6 +57,17 @@ export interface StoreFault {
 export interface Store {
   settings(): Promise<Settings>;
   writeSettings(settings: Settings): Promise<void>;
+
+  /** All exercises, newest first. @throws Refusal `store.corrupt` */
+  exercises(): Promise<Exercise[]>;
+  /** @throws Refusal `record.notFound`, `store.corrupt` */
+  exercise(id: string): Promise<Exercise>;
+  /** Keeps a new exercise; one of a kind can be under way. @throws Refusal `record.conflict`, `input.invalid` */
+  beginExercise(exercise: Exercise): Promise<Exercise>;
+  /** Changes an exercise that is under way, from how it stands. @throws Refusal `record.notFound`, `record.conflict` */
+  changeExercise(id: string, change: (stood: Exercise) => Exercise): Promise<Exercise>;
+  /** Takes away an exercise that is under way. @throws Refusal `record.notFound`, `record.conflict` */
+  removeExercise(id: string): Promise<void>;
 
   /** Facts of all cases, newest first. */
   cases(): Promise<CaseFacts[]>;

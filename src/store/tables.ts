@@ -19,6 +19,7 @@ export interface Tables {
   films: { hash: string; bytes: number; keptAt: string; seal: string };
   documents: { id: string; caseId: string; at: string; row: JsonText; seal: string };
   settings: { name: string; value: JsonText; seal: string };
+  exercises: { id: string; at: string; row: JsonText; seal: string };
   tombstones: { caseId: string; headHash: string; at: string; who: JsonText; seal: string };
   /** Files that are being written or taken away; a start removes those that no row names. */
   unfinishedFiles: { path: string };

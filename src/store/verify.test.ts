@@ -27,12 +27,18 @@ const derive: DeriveLedger = ({ caseId }) => [
   },
 ];
 
+const exercise = {
+  ...{ id: "exercise-1", kind: "clicks" as const, who: "A. Writer", begunAt: recording.at, seed: 5, marks: [] },
+};
+
 /** A closed home with a row in every table. */
 async function filledHome(): Promise<string> {
   const home = temporaryFolder();
   const { store } = await openStore(home);
   const deriving = { ...recording, deriveLedger: derive };
-  await store.writeSettings({ ...firstSettings, who: "A. Writer" });
+  const clickSigmaFrom = { exerciseId: exercise.id, at: recording.at, n: 120 };
+  await store.writeSettings({ ...firstSettings, who: "A. Writer", clickSigmaFrom });
+  await store.beginExercise(exercise);
   await store.createCase("case-0", newCase(), deriving);
   await store.removeCase("case-0", recording);
   await store.createCase("case-1", newCase(), deriving);
@@ -91,8 +97,10 @@ test.each([
   ["ledger_entries: input", inOne("ledger_entries", "input", "26", "27"), "ledger"],
   ["ledger_current", "UPDATE ledger_current SET place = 3", "ledger"],
   ["settings", inOne("settings", "value", "Writer", "Writes"), "settings"],
+  ["exercises", inOne("exercises", "row", "Writer", "Writes"), "exercise"],
+  ["exercises: the one that the settings name left out", "DELETE FROM exercises", "settings"],
   ["tombstones", inOne("tombstones", "who", "Writer", "Writes"), "tombstone"],
-  ["meta", "UPDATE meta SET value = '2' WHERE name = 'tablesVersion'", "schema"],
+  ["meta", "UPDATE meta SET value = '9' WHERE name = 'tablesVersion'", "schema"],
 ])("a change behind the program's back is found in %s", async (_, statement, what) => {
   const home = await filledHome();
   change(home, "PRAGMA foreign_keys=OFF", statement);

@@ -1,9 +1,14 @@
 import { calibrateTopic } from "./radiograph/calibrate-topic.ts";
 import { compareFilmsTopic } from "./radiograph/compare-films-topic.ts";
+import { crownRootTopic } from "./radiograph/crown-root-topic.ts";
 import { curvatureTopic } from "./radiograph/curvature-topic.ts";
+import { fillingEndTopic } from "./radiograph/filling-end-topic.ts";
+import { fragmentOnFilmTopic } from "./radiograph/fragment-on-film-topic.ts";
 import { lesionTopic } from "./radiograph/lesion-topic.ts";
+import { levelOnCanalTopic } from "./radiograph/level-on-canal-topic.ts";
 import { traceTopic } from "./radiograph/trace-topic.ts";
 import { twoViewTopic } from "./radiograph/two-view-topic.ts";
+import { wallOnFilmTopic } from "./radiograph/wall-on-film-topic.ts";
 import { workingLengthTopic } from "./radiograph/working-length-topic.ts";
 import { Refusal } from "./refusal.ts";
 import { canalsTopic } from "./tooth/canals-topic.ts";
@@ -19,6 +24,11 @@ export const topics: readonly Topic[] = [
   curvatureTopic,
   twoViewTopic,
   lesionTopic,
+  fillingEndTopic,
+  fragmentOnFilmTopic,
+  levelOnCanalTopic,
+  wallOnFilmTopic,
+  crownRootTopic,
   traceTopic,
   compareFilmsTopic,
 ];

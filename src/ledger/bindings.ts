@@ -2,10 +2,15 @@ import type { Binding } from "./binding.ts";
 import { calibrateBinding } from "./bindings/calibrate.ts";
 import { canalsBinding } from "./bindings/canals.ts";
 import { compareFilmsBinding } from "./bindings/compare-films.ts";
+import { crownRootBinding } from "./bindings/crown-root.ts";
 import { curvatureBinding } from "./bindings/curvature.ts";
+import { fillingEndBinding } from "./bindings/filling-end.ts";
+import { fragmentOnFilmBinding } from "./bindings/fragment-on-film.ts";
 import { lesionBinding } from "./bindings/lesion.ts";
+import { levelOnCanalBinding } from "./bindings/level-on-canal.ts";
 import { toothBinding } from "./bindings/tooth.ts";
 import { twoViewBinding } from "./bindings/two-view.ts";
+import { wallOnFilmBinding } from "./bindings/wall-on-film.ts";
 import { workingLengthBinding } from "./bindings/working-length.ts";
 
 /** One binding a topic, each after those whose outputs it reads. */
@@ -17,5 +22,10 @@ export const bindings: readonly Binding[] = [
   twoViewBinding,
   workingLengthBinding,
   lesionBinding,
+  fillingEndBinding,
+  fragmentOnFilmBinding,
+  levelOnCanalBinding,
+  wallOnFilmBinding,
+  crownRootBinding,
   compareFilmsBinding,
 ];

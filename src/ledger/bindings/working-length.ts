@@ -4,6 +4,7 @@ import { dayOf } from "../../record/facts.ts";
 import type { InputPath } from "../../record/ledger-entry.ts";
 import { type Part, type PartOf, partsOf } from "../../record/parts.ts";
 import type { Binding, BindingContext, Gap, Question } from "../binding.ts";
+import { startOfTrace } from "../course-on-film.ts";
 import { type MarkOf, marksOn } from "../marks-on.ts";
 
 /** The working length that a canal's course from its reference point gives, with the apex locator's reading of that canal beside it. */
@@ -12,7 +13,9 @@ export const workingLengthBinding: Binding = {
   ask: (context) =>
     partsOf(context.parts, "film").flatMap((film) =>
       marksOn(context.parts, film.id, "trace")
-        .filter((trace) => trace.body.canal !== undefined && fromReferencePoint(trace, film))
+        .filter(({ body }) => body.canal !== undefined && body.kind !== "filledCanal" && body.kind !== "other")
+        // A working length is counted from the reference point; a course from the orifice says nothing about it.
+        .filter((trace) => startOfTrace(trace, context.parts) === "referencePoint")
         .map((trace) => lengthOf(trace, film, context)),
     ),
 };
@@ -26,14 +29,8 @@ function scaleOf(film: string, { earlier }: BindingContext): { byKnown: boolean;
   return { byKnown: scale.parse(found.output).used === "knownLength", record: `ledger/${found.entryId}/used` };
 }
 
-/** A working length is counted from the reference point; a course from the orifice says nothing about it. */
-function fromReferencePoint({ body }: MarkOf<"trace">, film: PartOf<"film">): boolean {
-  const lengthFilm = film.body.purpose === "workingLength" || film.body.purpose === "masterCone";
-  return body.from === undefined ? lengthFilm : body.from === "referencePoint";
-}
-
 const course = z.object({
-  lengthMm: z.number(),
+  lengthMm: z.number().optional(),
   pruettDeg: z.number().optional(),
   intervals: z.record(z.string(), z.object({ low: z.number(), high: z.number() })),
 });
@@ -45,13 +42,13 @@ const straightBelowDeg = 5;
 function lengthOf({ id, body }: MarkOf<"trace">, film: PartOf<"film">, context: BindingContext): Question | Gap {
   const subject = `workingLength of ${id}`;
   const found = context.earlier(`curvature of ${id}`);
-  if (found === undefined)
+  const measured = found === undefined ? undefined : course.parse(found.output);
+  if (found === undefined || measured?.lengthMm === undefined)
     return {
       subject,
       why: "the course of this canal has no length yet",
       inputPaths: [{ input: "canalOnFilmMm", record: `${id}/points` }],
     };
-  const measured = course.parse(found.output);
   const spread = measured.intervals.lengthMm;
   const locator = locatorOf(context.parts, body.canal, film);
   const apex = apexOf(context.parts);

@@ -104,12 +104,17 @@ describe("cases A, B and C", () => {
     }
   });
 
-  it("have a ledger in which no sum of tooth, canals and films is refused", () => {
+  it("have a ledger in which no sum of tooth, canals and films is refused, and every comparison waits for its films", () => {
     for (const { caseId } of long) {
       const source = { caseId, parts: parts(caseId), settings: firstSettings, at: "2026-11-14T00:00:00Z" };
-      const refused = deriveLedger({ ...source, known: () => undefined }).filter(
-        (entry) => entry.refused !== undefined,
-      );
+      const waiting: string[] = [];
+      const entries = deriveLedger({
+        ...source,
+        known: () => undefined,
+        waits: ({ subject }) => waiting.push(subject),
+      });
+      expect(waiting).toEqual(partsOf(parts(caseId), "comparison").map(({ id }) => `compareFilms of ${id}`));
+      const refused = entries.filter((entry) => entry.refused !== undefined && !waiting.includes(entry.subject));
       expect(refused.map((entry) => `${entry.subject}: ${entry.refused?.join("; ")}`)).toEqual([]);
     }
   });

@@ -3,6 +3,7 @@ import { caseOfMoments } from "../case-of-moments.ts";
 import type { FilmOnList } from "../film-list.ts";
 import { filmsOfCase } from "../films-of-case.ts";
 import { beforeTreatment } from "./before-treatment.ts";
+import { comparisons } from "./comparisons.ts";
 import { days } from "./days.ts";
 import { filmsPlan } from "./films.ts";
 import { firstVisit } from "./first-visit.ts";
@@ -18,5 +19,6 @@ export function caseA(list: readonly FilmOnList[]): CaseFile {
     ...firstVisit(films.on(days.firstVisit)),
     ...secondVisit(films.on(days.secondVisit)),
     ...recalls((day) => films.on(day)[0]),
+    comparisons,
   ]);
 }

@@ -122,3 +122,98 @@ describe("a deck's order", () => {
     expect(words).toMatch(/scale/i);
   });
 });
+
+describe("a deck of a full record", () => {
+  const full = (): ReturnType<typeof sampleParts> => {
+    const [first, ...others] = sampleParts().filter(({ kind }) => kind === "visit");
+    if (first?.kind !== "visit") throw new Error("the sample has visits");
+    const visit = part("visit", first.id, {
+      ...first.body,
+      isolation: { rubberDam: "notUsed", whyNot: "no wall to hold it" },
+      vitalSigns: { systolicMmHg: 130, diastolicMmHg: 80, pulsePerMin: 70 },
+      anaesthetic: [
+        {
+          ...{ agent: "articaine", percent: 4, vasoconstrictor: { name: "epinephrine", ratio: 100_000 } },
+          ...{ cartridgeMl: 1.7, cartridges: 1.5, technique: "buccal infiltration", atMin: 0 },
+        },
+      ],
+      solvent: [{ solvent: "chloroform", volumeMl: 0.2, atMin: 20, recoveredFraction: 0.5 }],
+      irrigation: [
+        { solution: "EDTA", percent: 17, volumeMl: 4, minutes: 2, atMin: 30, activated: "no" },
+        { solution: "saline", volumeMl: 4, minutes: 1, atMin: 10, activated: "manual" },
+      ],
+      instruments: [
+        { canal: "MB1", size: 10, taper: 0.02, alloy: "stainlessSteel", movement: "hand" },
+        { canal: "MB1", size: 15, taper: 0.02, alloy: "stainlessSteel", movement: "hand" },
+        { canal: "MB1", size: 25, taper: 0.06, alloy: "nickelTitanium", movement: "continuous", rpm: 300 },
+      ],
+      holdPoints: [{ at: "coneFit", seenBy: "supervisor", says: "Cone to length" }],
+      lots: [{ material: "sealer", lot: "S1" }],
+      painAfter24h: 2,
+    });
+    return [
+      ...sampleParts().filter(({ kind }) => kind !== "visit"),
+      ...[visit, ...others],
+      part("consent", "consent-1", {
+        ...{ on: "2024-03-04", to: "Retreatment under rubber dam", explainedBy: "resident", answeredBy: "patient" },
+        ...{ answer: "agreed", capacity: "has", imagesFor: ["treatment", "teaching"], note: "" },
+      }),
+      part("review", "review-1", {
+        ...{ on: "2024-03-28", by: "supervisor", says: "Why stop there?", signed: true, answer: "The film said so." },
+      }),
+      part("reference", "reference-1", {
+        ...{ title: "On canals", authors: ["Known AB", "Other C"], journal: "J", year: 2001, volume: "", pages: "" },
+        ...{ doi: "", design: "cohort", takeaway: "" },
+      }),
+      part("claim", "claim-1", {
+        ...{ about: "diagnosis-1", says: "A second canal is likely.", speaks: "for", references: ["reference-1"] },
+        ...{ state: "contested", verdict: "" },
+      }),
+    ];
+  };
+  const model = deck(sampleSource(full()));
+  const rowsUnder = (caption: string): string[] =>
+    model.pages
+      .flatMap(({ blocks }) => blocks)
+      .flatMap((block) => (block.kind === "table" && block.caption === caption ? block.rows : []))
+      .map((row) => row.map((line) => line.map(({ text }) => text).join("")).join(" | "));
+
+  it("tells injections, what was used by the minute, instruments by canal, and hold points in tables", () => {
+    expect(rowsUnder("Local anaesthetic")).toEqual([
+      "Articaine 4 %, epinephrine 1:100000 | 1.5 × 1.7 ml | buccal infiltration | 0",
+    ]);
+    expect(rowsUnder("Used, in order")).toEqual([
+      "10 | Saline | 4 ml | 1 min | by hand",
+      "20 | Chloroform | 0.2 ml | – | 50 % taken up again",
+      "30 | EDTA 17 % | 4 ml | 2 min | ",
+    ]);
+    expect(rowsUnder("Instruments, by size and taper")).toEqual([
+      "MB1 | 10 .02, 15 .02 stainless steel, by hand; 25 .06 nickel-titanium, continuous 300 a minute",
+    ]);
+    expect(rowsUnder("Hold points")).toEqual(["Fit of the cone | seen by the supervisor | Cone to length"]);
+  });
+
+  it("keeps the order of writing where a minute is not known", () => {
+    expect(rowsUnder("Used")).toEqual(["– | Sodium hypochlorite 3 % | 10 ml | 12 min | ultrasonic"]);
+  });
+
+  it("says what was checked, why the dam was left off, how it hurt after, and keeps set and lots beside the page", () => {
+    const visit = model.pages.find(({ title }) => title === "Visit 1");
+    expect(wordsOf(model)).toContain(
+      "Tooth and side checked; medical history confirmed; without rubber dam (no wall to hold it); microscope; blood pressure 130/80 mmHg, pulse 70 a minute",
+    );
+    expect(wordsOf(model)).toContain("Pain, 0 to 10: after a day 2");
+    expect(visit?.notes).toEqual(["Lots: sealer S1"]);
+  });
+
+  it("holds consent and review on their days, and the claims with what they stand on before the sources", () => {
+    expect(model.pages.map(({ title }) => title).slice(-3)).toEqual(["Recalls", "Claims", "Sources"]);
+    expect(model.pages.find(({ title }) => title === "Consent")?.subtitle).toBe("day 0");
+    expect(wordsOf(model)).toContain("Explained by the resident; answered by the patient, has capacity");
+    expect(wordsOf(model)).toContain("Images may be used for treatment, teaching");
+    expect(model.pages.find(({ title }) => title === "Review")?.subtitle).toBe("day 24, by the supervisor, signed");
+    expect(rowsUnder("What speaks for and against each decision")).toEqual([
+      "Diagnosis | A second canal is likely. | for, contested | Known 2001 | –",
+    ]);
+  });
+});

@@ -2,10 +2,13 @@ import type { CaseSource } from "./case-source.ts";
 import type { Page, PageModel } from "./page-model.ts";
 import { mishapPages, recallPages } from "./sections/after.ts";
 import { anatomyPages } from "./sections/anatomy.ts";
+import { claimPages } from "./sections/claims.ts";
+import { consentPages } from "./sections/consent.ts";
 import { diagnosisPages, handbackPages, planPages } from "./sections/decisions.ts";
 import { filmPages } from "./sections/films.ts";
 import { findingsPages } from "./sections/findings.ts";
 import { presentingPages } from "./sections/presenting.ts";
+import { reviewPages } from "./sections/reviews.ts";
 import { sourcePages } from "./sections/sources.ts";
 import { visitPages } from "./sections/visits.ts";
 import { titleOf } from "./title-of.ts";
@@ -13,11 +16,11 @@ import { titleOf } from "./title-of.ts";
 /** Sections in the order in which a day's pages stand. */
 const told: readonly ((source: CaseSource) => Page[])[] = [
   ...[presentingPages, findingsPages, filmPages, diagnosisPages, anatomyPages, planPages],
-  ...[visitPages, mishapPages, handbackPages, recallPages],
+  ...[consentPages, visitPages, mishapPages, handbackPages, recallPages, reviewPages],
 ];
 
-/** A case as a deck: its pages day by day, as it happened, the sources last. */
+/** A case as a deck: its pages day by day, as it happened, the claims and the sources last. */
 export function deck(source: CaseSource): PageModel {
   const pages = told.flatMap((section) => section(source)).sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
-  return { as: "deck", ...titleOf(source), pages: [...pages, ...sourcePages(source)] };
+  return { as: "deck", ...titleOf(source), pages: [...pages, ...claimPages(source), ...sourcePages(source)] };
 }

@@ -1,13 +1,14 @@
 import { partsOf, thePart } from "../record/parts.ts";
+import { apicalWords, pulpalWords, wayWords } from "../record/words/case-words.ts";
 import type { CaseSource } from "./case-source.ts";
 import { ledgerReader } from "./ledger-reader.ts";
 import { type Block, type Page, type PageModel, says } from "./page-model.ts";
-import { inWords, sentence } from "./record-words.ts";
 import { recallPages } from "./sections/after.ts";
 import { anatomyPages } from "./sections/anatomy.ts";
+import { canalTables } from "./sections/canal-table.ts";
 import { filmGallery } from "./sections/film-gallery.ts";
 import { sourcePages } from "./sections/sources.ts";
-import { canalTables } from "./sections/visits.ts";
+import { sentence } from "./sentence.ts";
 import { titleOf } from "./title-of.ts";
 
 /** A case on paper: what it was, what was measured on each film, what was done, how it went, and the sources. */
@@ -37,7 +38,7 @@ function summary({ parts }: CaseSource): Page {
           {
             kind: "text" as const,
             heading: "Diagnosis",
-            lines: [says(sentence(`${inWords(diagnosis.pulpal)}; ${inWords(diagnosis.apical)}`))],
+            lines: [says(sentence(`${pulpalWords[diagnosis.pulpal]}; ${apicalWords[diagnosis.apical]}`))],
           },
         ]),
     ...(plan === undefined
@@ -46,7 +47,7 @@ function summary({ parts }: CaseSource): Page {
           {
             kind: "text" as const,
             heading: "Chosen",
-            lines: [says(sentence(inWords(plan.chosen))), ...(plan.because === "" ? [] : [says(plan.because)])],
+            lines: [says(sentence(wayWords[plan.chosen])), ...(plan.because === "" ? [] : [says(plan.because)])],
           },
         ]),
   ];

@@ -1,14 +1,26 @@
 import { type BodyOf, type Part, partsOf } from "../../record/parts.ts";
+import { touchWords } from "../../record/words/finding-words.ts";
+import {
+  bendWords,
+  handledWords,
+  mishapWords,
+  onFilmWords,
+  readerWords,
+  symptomsWords,
+  thirdWords,
+} from "../../record/words/later-words.ts";
+import { alloyWords, movementWords } from "../../record/words/visit-words.ts";
 import type { CaseSource } from "../case-source.ts";
 import { momentWords } from "../moment-words.ts";
 import { type Block, type Line, type Page, says } from "../page-model.ts";
-import { inWords, sentence } from "../record-words.ts";
+import { sentence } from "../sentence.ts";
+import { taperWords } from "./canal-table.ts";
 import { textBlock } from "./presenting.ts";
 
 /** Each mishap: what happened, where, and what was done about it. */
 export function mishapPages({ parts }: CaseSource): Page[] {
   return partsOf(parts, "mishap").map(({ body }) => ({
-    title: sentence(inWords(body.what)),
+    title: sentence(mishapWords[body.what]),
     on: body.on,
     subtitle: momentWords(body.on, parts),
     blocks: [{ kind: "text", heading: "Facts", lines: mishapLines(body) }, ...textBlock("Account", body.story)],
@@ -20,8 +32,8 @@ function mishapLines(body: BodyOf<"mishap">): Line[] {
   const { instrument } = body;
   const where = [
     body.canal,
-    body.third === "notRecorded" ? undefined : `${body.third} third`,
-    body.bend === "notRecorded" || body.bend === "none" ? undefined : `${body.bend} the bend`,
+    body.third === "notRecorded" ? undefined : thirdWords[body.third],
+    body.bend === "notRecorded" || body.bend === "none" ? undefined : bendWords[body.bend],
   ];
   const place = where.filter((piece) => piece !== undefined).join(", ");
   return [
@@ -30,11 +42,11 @@ function mishapLines(body: BodyOf<"mishap">): Line[] {
       ? []
       : [
           says(
-            `Instrument: size ${instrument.size}, taper .${String(Math.round(instrument.taper * 100)).padStart(2, "0")}, ${inWords(instrument.alloy)}, ${inWords(instrument.movement)}`,
+            `Instrument: size ${instrument.size}, taper ${taperWords(instrument.taper)}, ${alloyWords[instrument.alloy]}, ${movementWords[instrument.movement]}`,
           ),
         ]),
     ...(body.fragmentMm === undefined ? [] : [says(`Fragment: ${body.fragmentMm} mm`)]),
-    says(`Handled: ${inWords(body.handled)}`),
+    says(`Handled: ${handledWords[body.handled]}`),
     says(body.toldPatient === "told" ? "The patient was told" : "The patient has not been told yet"),
   ];
 }
@@ -73,14 +85,14 @@ export function recallPages({ parts }: CaseSource): Page[] {
 
 function recallRow(body: BodyOf<"recall">, parts: readonly Part[]): Line[] {
   const scores = body.readings
-    .map(({ reader, score, blind }) => `${reader} ${score}${blind ? "" : " (not blind)"}`)
+    .map(({ reader, score, blind }) => `${readerWords[reader]} ${score}${blind ? "" : " (not blind)"}`)
     .join(", ");
   return [
     momentWords(body.on, parts),
     body.retained,
-    inWords(body.symptoms),
-    inWords(body.percussion),
-    inWords(body.onFilm),
+    symptomsWords[body.symptoms],
+    touchWords[body.percussion],
+    onFilmWords[body.onFilm],
     scores === "" ? "not scored" : scores,
   ].map(says);
 }

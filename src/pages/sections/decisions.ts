@@ -1,7 +1,8 @@
 import { partsOf } from "../../record/parts.ts";
+import { apicalWords, pulpalWords, wayWords } from "../../record/words/case-words.ts";
 import type { CaseSource } from "../case-source.ts";
 import { type Page, says } from "../page-model.ts";
-import { inWords, sentence } from "../record-words.ts";
+import { sentence } from "../sentence.ts";
 import { textBlock } from "./presenting.ts";
 
 /** The clinician's diagnosis, each time it was made. */
@@ -10,8 +11,8 @@ export function diagnosisPages({ parts }: CaseSource): Page[] {
     title: "Diagnosis",
     on: body.madeOn,
     blocks: [
-      { kind: "text", heading: "Pulp", lines: [says(sentence(inWords(body.pulpal)))] },
-      { kind: "text", heading: "Apical tissues", lines: [says(sentence(inWords(body.apical)))] },
+      { kind: "text", heading: "Pulp", lines: [says(sentence(pulpalWords[body.pulpal]))] },
+      { kind: "text", heading: "Apical tissues", lines: [says(sentence(apicalWords[body.apical]))] },
       ...textBlock("Because", body.because),
     ],
     notes: ["Terms of the AAE/ABE consensus of 2009. The diagnosis is the clinician's own."],
@@ -33,14 +34,12 @@ export function planPages({ parts }: CaseSource): Page[] {
           { head: "Against it", align: "left" as const, share: 0.39 },
         ],
         rows: body.options.map((option) => [
-          says(
-            option.way === body.chosen ? `${sentence(inWords(option.way))} (chosen)` : sentence(inWords(option.way)),
-          ),
+          says(`${sentence(wayWords[option.way])}${option.way === body.chosen ? " (chosen)" : ""}`),
           says(option.forIt),
           says(option.againstIt),
         ]),
       },
-      ...textBlock(`Chosen: ${inWords(body.chosen)}, because`, body.because),
+      ...textBlock(`Chosen: ${wayWords[body.chosen]}, because`, body.because),
       ...textBlock("Risks named to the patient", body.risksNamed.join("; ")),
     ],
     notes: [],

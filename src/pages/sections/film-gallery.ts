@@ -1,8 +1,9 @@
 import { partsOf, thePart } from "../../record/parts.ts";
+import { purposeWords } from "../../record/words/later-words.ts";
 import type { CaseSource } from "../case-source.ts";
 import { ledgerReader } from "../ledger-reader.ts";
 import { type Line, type Page, says, type Table } from "../page-model.ts";
-import { inWords, sentence } from "../record-words.ts";
+import { sentence } from "../sentence.ts";
 import { filmBlock, filmWords, marksOf, measured } from "./films.ts";
 
 /** All films side by side, and every course that was measured on them in one table. */
@@ -13,7 +14,7 @@ export function filmGallery(source: CaseSource): Page[] {
   if (films.length === 0) return [];
   const named = films.map((film, index) => ({ film, name: `${index + 1}`, marks: marksOf(source.parts, film.id) }));
   const pictures = named.map(({ film, name, marks }) => {
-    const words = `${name}. ${sentence(inWords(film.body.purpose))}, ${filmWords(film.body, source.parts)}`;
+    const words = `${name}. ${sentence(purposeWords[film.body.purpose])}, ${filmWords(film.body, source.parts)}`;
     const said = film.body.caption === "" ? words : `${words}. ${film.body.caption}`;
     return { ...filmBlock(film, marks, read), caption: says(said) };
   });

@@ -1,10 +1,11 @@
 import { filmMeasures } from "../../figures/film-measures.ts";
 import { type BodyOf, type Part, type PartOf, partsOf } from "../../record/parts.ts";
+import { purposeWords } from "../../record/words/later-words.ts";
 import type { CaseSource } from "../case-source.ts";
 import { type LedgerReader, ledgerReader } from "../ledger-reader.ts";
 import { momentWords } from "../moment-words.ts";
 import { type FilmBlock, type Line, type Page, says, type Table } from "../page-model.ts";
-import { inWords, sentence } from "../record-words.ts";
+import { sentence } from "../sentence.ts";
 
 /** Each film with what was measured on it, in the order in which they were taken. */
 export function filmPages(source: CaseSource): Page[] {
@@ -14,7 +15,7 @@ export function filmPages(source: CaseSource): Page[] {
     const marks = marksOf(source.parts, film.id);
     const measures = measureTable(marks, read);
     return {
-      title: sentence(`${inWords(film.body.purpose)} film`),
+      title: sentence(`${purposeWords[film.body.purpose]} film`),
       subtitle: filmWords(film.body, source.parts),
       on: film.body.takenOn,
       blocks: [filmBlock(film, marks, read), ...(measures === undefined ? [] : [measures]), scaleLines(film, read)],

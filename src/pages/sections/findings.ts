@@ -1,9 +1,25 @@
 import { dayOf } from "../../record/facts.ts";
 import { type BodyOf, partsOf } from "../../record/parts.ts";
+import {
+  apexWords,
+  cariesWords,
+  crackWords,
+  earlierFillingWords,
+  laminaWords,
+  ligamentWords,
+  lucencyWords,
+  replyWords,
+  resorptionWords,
+  sinusWords,
+  swellingWords,
+  touchWords,
+  yesNoWords,
+} from "../../record/words/finding-words.ts";
 import type { CaseSource } from "../case-source.ts";
 import { momentWords } from "../moment-words.ts";
 import { type Block, type Line, type Page, says } from "../page-model.ts";
-import { inWords, sentence } from "../record-words.ts";
+import { sentence } from "../sentence.ts";
+import { fillingEnd } from "./canal-table.ts";
 
 type Findings = BodyOf<"findings">;
 type Tested = Findings["teeth"][number];
@@ -43,18 +59,18 @@ function testTable({ teeth }: Findings): Block {
     rows: [
       row("Cold", ({ cold }) => thermalWords(cold)),
       row("Heat", ({ heat }) => thermalWords(heat)),
-      row("Electric", ({ electric }) => (typeof electric === "number" ? String(electric) : inWords(electric))),
-      row("Percussion", ({ percussion }) => inWords(percussion)),
-      row("Palpation", ({ palpation }) => inWords(palpation)),
-      row("Bite", ({ bite }) => inWords(bite)),
-      row("Mobility", ({ mobility }) => (typeof mobility === "number" ? `grade ${mobility}` : inWords(mobility))),
+      row("Electric", ({ electric }) => (typeof electric === "number" ? String(electric) : replyWords[electric])),
+      row("Percussion", ({ percussion }) => touchWords[percussion]),
+      row("Palpation", ({ palpation }) => touchWords[palpation]),
+      row("Bite", ({ bite }) => touchWords[bite]),
+      row("Mobility", ({ mobility }) => (typeof mobility === "number" ? `grade ${mobility}` : "not done")),
       row("Probing", probingWords),
     ],
   };
 }
 
 const thermalWords = ({ reply, lingersSeconds }: Tested["cold"]): string =>
-  lingersSeconds === undefined ? inWords(reply) : `${inWords(reply)}, ${lingersSeconds} s`;
+  lingersSeconds === undefined ? replyWords[reply] : `${replyWords[reply]}, ${lingersSeconds} s`;
 
 function probingWords({ probingMm }: Tested): string {
   const sites = [
@@ -94,41 +110,49 @@ function asked({ history }: Findings): Line[] {
 }
 
 function seen({ seen: read }: Findings): Line[] {
-  const parts = [
-    ["swelling", read.swelling],
-    [
-      "sinus tract",
-      read.sinusTract === "traced" && read.tracedTo !== undefined ? `traced to ${read.tracedTo}` : read.sinusTract,
-    ],
-    ["caries", read.caries],
-    ["crack", read.crack],
+  const sinus =
+    read.sinusTract === "traced" && read.tracedTo !== undefined
+      ? `traced to ${read.tracedTo}`
+      : sinusWords[read.sinusTract];
+  const told = answered([
+    ["swelling", swellingWords[read.swelling]],
+    ["sinus tract", sinus],
+    ["caries", cariesWords[read.caries]],
+    ["crack", crackWords[read.crack]],
     ["restoration", read.restoration],
-  ];
-  const found = parts.filter(([, value]) => value !== "" && value !== "notDone");
-  if (found.length === 0) return [];
-  return [says(sentence(found.map(([name, value]) => `${name} ${inWords(value ?? "")}`).join("; ")))];
+    ["fever", yesNoWords[read.fever]],
+  ]);
+  return told === "" ? [] : [says(sentence(told))];
 }
 
 function onFilm({ onFilm: read }: Findings): Line[] {
   const lucency =
     read.lucencyMm === undefined
-      ? inWords(read.lucency)
-      : `${inWords(read.lucency)}, ${read.lucencyMm} mm across as read by eye`;
-  const filling =
-    read.earlierFillingEndMm === undefined
-      ? inWords(read.earlierFilling)
-      : `${inWords(read.earlierFilling)}, ends ${read.earlierFillingEndMm} mm short`;
-  const parts = [
-    ["ligament", inWords(read.ligament)],
-    ["lamina dura", inWords(read.lamina)],
+      ? lucencyWords[read.lucency]
+      : `${lucencyWords[read.lucency]}, ${read.lucencyMm} mm across as read by eye`;
+  const filling = earlierFillingWords[read.earlierFilling];
+  const told = answered([
+    ["ligament", ligamentWords[read.ligament]],
+    ["lamina dura", laminaWords[read.lamina]],
     ["lucency", lucency],
-    ["resorption", inWords(read.resorption)],
-    ["apex", inWords(read.apex)],
-    ["earlier filling", filling],
-  ];
-  const done = parts.filter(([, value]) => value !== "not done" && value !== "not asked");
-  return done.length === 0 ? [] : [says(`On the film: ${done.map(([name, value]) => `${name} ${value}`).join("; ")}`)];
+    ["sclerosis", yesNoWords[read.sclerosis]],
+    ["resorption", resorptionWords[read.resorption]],
+    ["apex", apexWords[read.apex]],
+    ["calcified canal", yesNoWords[read.calcified]],
+    [
+      "earlier filling",
+      read.earlierFillingEndMm === undefined ? filling : `${filling}, ends ${fillingEnd(read.earlierFillingEndMm)}`,
+    ],
+  ]);
+  return told === "" ? [] : [says(`On the film: ${told}`)];
 }
+
+/** What was answered, one after the other; what was not done or not asked is left out. */
+const answered = (pairs: readonly (readonly [string, string])[]): string =>
+  pairs
+    .filter(([, value]) => !["", "not done", "not asked"].includes(value))
+    .map(([name, value]) => `${name} ${value}`)
+    .join("; ");
 
 const note = ({ note: text }: Findings): Block[] =>
   text === "" ? [] : [{ kind: "text", heading: "Note", lines: [says(text)] }];

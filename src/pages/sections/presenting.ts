@@ -1,7 +1,8 @@
 import { type BodyOf, partsOf, thePart } from "../../record/parts.ts";
+import { flagWords } from "../../record/words/case-words.ts";
 import type { CaseSource } from "../case-source.ts";
 import { type Block, type Page, says } from "../page-model.ts";
-import { inWords, sentence } from "../record-words.ts";
+import { sentence } from "../sentence.ts";
 
 /** Why the person came, and what the tooth and the person bring with them. */
 export function presentingPages({ parts }: CaseSource): Page[] {
@@ -25,19 +26,10 @@ export function textBlock(heading: string, text: string): Block[] {
 function medicalBlock(history: BodyOf<"medicalHistory"> | undefined): Block[] {
   if (history === undefined) return [];
   const flags = history.flags.map(({ flag, detail }) =>
-    says(detail === undefined ? flagWords(flag) : `${flagWords(flag)}: ${detail}`),
+    says(sentence(detail === undefined ? flagWords[flag] : `${flagWords[flag]}: ${detail}`)),
   );
   const medicines = history.medicines.length > 0 ? [says(`Medicines: ${history.medicines.join(", ")}`)] : [];
   const nothing = history.nothingToNote ? [says("Nothing to note")] : [];
   const note = history.note === "" ? [] : [says(history.note)];
   return [{ kind: "text", heading: "Medical history", lines: [...nothing, ...flags, ...medicines, ...note] }];
 }
-
-/** `antiresorptive` stays, `highBloodPressure` becomes "High blood pressure". */
-const flagWords = (flag: string): string =>
-  sentence(
-    inWords(flag).replace(
-      /([a-z])([A-Z])/g,
-      (_all, before: string, after: string) => `${before} ${after.toLowerCase()}`,
-    ),
-  );

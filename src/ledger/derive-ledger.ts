@@ -7,6 +7,7 @@ import type { Part } from "../record/parts.ts";
 import type { Settings } from "../record/settings.ts";
 import type { Binding, Gap, Question } from "./binding.ts";
 import { bindings } from "./bindings.ts";
+import { withClickOrigin } from "./with-click-origin.ts";
 
 /** A case as the ledger reads it, and what the ledger needs besides. */
 export interface LedgerSource {
@@ -43,7 +44,7 @@ export function deriveLedger(source: LedgerSource, among: readonly Binding[] = b
   };
   for (const { topic, ask } of among)
     for (const asked of ask({ parts: source.parts, settings: source.settings, earlier }))
-      bySubject.set(asked.subject, entryOf(topic, asked, source));
+      bySubject.set(asked.subject, entryOf(topic, withClickOrigin(asked, source.settings), source));
   return [...bySubject.values()];
 }
 

@@ -1,4 +1,5 @@
 import { calibrateTopic } from "./radiograph/calibrate-topic.ts";
+import { clickErrorTopic } from "./radiograph/click-error-topic.ts";
 import { compareFilmsTopic } from "./radiograph/compare-films-topic.ts";
 import { crownRootTopic } from "./radiograph/crown-root-topic.ts";
 import { curvatureTopic } from "./radiograph/curvature-topic.ts";
@@ -31,6 +32,7 @@ export const topics: readonly Topic[] = [
   crownRootTopic,
   traceTopic,
   compareFilmsTopic,
+  clickErrorTopic,
 ];
 
 /**

@@ -8,6 +8,15 @@ export interface FilmWindow {
   readonly function: "linear" | "linearExact" | "sigmoid";
 }
 
+/** What a file may say of a film in a way that can't be. */
+export type FilmStatement =
+  | "spacing at the detector"
+  | "pixel spacing"
+  | "magnification"
+  | "window"
+  | "table of greys"
+  | "rescale";
+
 /** What a file says about how its film was made; never who it shows. */
 export interface FilmTechnical {
   readonly sourceFormat: "dicom" | "png" | "jpeg" | "tiff" | "bmp";
@@ -33,6 +42,8 @@ export interface FilmTechnical {
    * which they are as stored: a table says what grey is, a rescale only what unit it has.
    */
   readonly modalityLut?: "table" | "rescale";
+  /** What the file says in a way that can't be (a spacing of 0, a rescale that is no number), and what was left out for it. */
+  readonly leftOut?: readonly FilmStatement[];
 }
 
 /** A film as every room reads it: grey samples in rows, and how they were made. Holds no attribute of the patient. */

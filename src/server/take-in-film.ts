@@ -16,7 +16,7 @@ type Asked = z.output<typeof filmImportSchema>;
  * @throws Refusal of the decoder, the crop, or the disk
  */
 export async function takeInFilm(
-  { store, films }: { readonly store: Store; readonly films: Pick<FilmWork, "prepare"> },
+  { store, films }: { readonly store: Pick<Store, "keepFilm">; readonly films: Pick<FilmWork, "prepare"> },
   bytes: Uint8Array,
   asked: Asked,
 ): Promise<{ partId: string; gesture: Gesture }> {

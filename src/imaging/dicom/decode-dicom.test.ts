@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import { deflateSync } from "fflate";
 import { describe, expect, it } from "vitest";
 import { Refusal } from "../../core/refusal.ts";
 import { decodeFilm } from "../decode-film.ts";
@@ -108,16 +109,51 @@ describe("decodeDicom says how the film was made", () => {
     expect((await technicalOf(["00280a02", "CS", "GEOMETRY"])).calibrationType).toBe("geometry");
   });
 
-  it("without spacing or magnification that can't be", async () => {
-    const technical = await technicalOf(
-      ["00181164", "DS", "0\\0.05"],
-      ["00280030", "DS", "0.05"],
-      ["00280a02", "CS", "GUESS"],
-      ["00181114", "DS", "-1"],
-      ["00281050", "DS", "100"],
-      ["00281051", "DS", "0"],
-    );
-    expect(technical).toEqual({ sourceFormat: "dicom", lossy: false, wasColour: false });
+  it.each<[string, Attribute[], string[]]>([
+    ["a spacing of 0", [["00181164", "DS", "0\\0.05"]], ["spacing at the detector"]],
+    ["a spacing below 0", [["00280030", "DS", "-0.05\\-0.05"]], ["pixel spacing"]],
+    ["half a spacing", [["00280030", "DS", "0.05"]], ["pixel spacing"]],
+    ["a spacing in words", [["00280030", "DS", "NaN\\NaN"]], ["pixel spacing"]],
+    ["a spacing in another unit", [["00280030", "DS", "40\\40"]], ["pixel spacing"]],
+    ["a magnification below 0", [["00181114", "DS", "-1"]], ["magnification"]],
+    ["a magnification below 1", [["00181114", "DS", "0.9"]], ["magnification"]],
+    ["a magnification in percent", [["00181114", "DS", "103.4"]], ["magnification"]],
+    [
+      "a window of no width",
+      [
+        ["00281050", "DS", "100"],
+        ["00281051", "DS", "0"],
+      ],
+      ["window"],
+    ],
+    ["a window without its width", [["00281050", "DS", "100"]], ["window"]],
+    [
+      "a window beyond all samples",
+      [
+        ["00281050", "DS", "1e300"],
+        ["00281051", "DS", "100"],
+      ],
+      ["window"],
+    ],
+    ["a rescale that is no number", [["00281053", "DS", "NaN"]], ["rescale"]],
+    ["a rescale by 0", [["00281053", "DS", "0"]], ["rescale"]],
+    [
+      "a rescale that is no number, and with it the window that speaks of its values",
+      [
+        ["00281050", "DS", "100"],
+        ["00281051", "DS", "100"],
+        ["00281052", "DS", "none"],
+        ["00281053", "DS", "1"],
+      ],
+      ["rescale", "window"],
+    ],
+  ])("without %s, which it names", async (_, changes, leftOut) => {
+    expect(await technicalOf(...changes)).toEqual({ sourceFormat: "dicom", lossy: false, wasColour: false, leftOut });
+  });
+
+  it("and is quiet about what the file leaves empty", async () => {
+    const empty: Attribute[] = ["00181164", "00280030", "00281050", "00281053"].map((tag) => [tag, "DS", ""]);
+    expect(await technicalOf(...empty)).toEqual({ sourceFormat: "dicom", lossy: false, wasColour: false });
   });
 
   it.each([
@@ -168,6 +204,9 @@ describe("decodeDicom refuses", () => {
     ["colours with one number a pixel", dicom(words(six), [["00280004", "CS", "YBR_FULL"]]), "file.unsupported"],
     ["colours that are not read", dicom(words(six), [["00280004", "CS", "HSV"]]), "file.unsupported"],
     ["several frames", dicom(words(six), [["00280008", "IS", "2"]]), "file.unsupported"],
+    ["no frame", dicom(words(six), [["00280008", "IS", "0"]]), "file.damaged"],
+    ["fewer frames than none", dicom(words(six), [["00280008", "IS", "-1"]]), "file.damaged"],
+    ["frames in words", dicom(words(six), [["00280008", "IS", "many"]]), "file.damaged"],
     ["32 bits", dicom(words(six), [["00280100", "US", 32]]), "file.unsupported"],
     ["no picture at all", dicom(undefined, [["00280010", "SH", ""]]), "file.unsupported"],
     ["no rows", dicom(words(six), [["00280010", "US", 0]]), "file.impossibleSize"],
@@ -178,6 +217,39 @@ describe("decodeDicom refuses", () => {
     ["a picture that is not there", dicom(undefined), "file.truncated"],
   ])("%s", async (_, bytes, code) => {
     await expect(read(bytes)).rejects.toThrow(expect.objectContaining({ code }));
+  });
+
+  describe("a deflated file", () => {
+    const plain = dicom(words(six), [["00020010", "UI", "1.2.840.10008.1.2.1.99"]]);
+    // Preamble, mark, and one attribute of 8 + 22 bytes.
+    const dataSetFrom = 132 + 30;
+    const deflated = (...body: Uint8Array[]) => {
+      const whole = new Uint8Array(body.reduce((sum, part) => sum + part.length, 0));
+      let at = 0;
+      for (const part of body) {
+        whole.set(part, at);
+        at += part.length;
+      }
+      return Uint8Array.from([...plain.subarray(0, dataSetFrom), ...deflateSync(whole, { level: 9 })]);
+    };
+    const body = plain.subarray(dataSetFrom);
+
+    it("as soon as it holds more than its size needs, however much follows", async () => {
+      expect([...(await read(deflated(body))).samples]).toEqual(six);
+      const bomb = deflated(body, new Uint8Array(60_000_000));
+      expect(bomb.length).toBeLessThan(100_000);
+      const refusal = await read(bomb).catch((error: unknown) => error);
+      expect(refusal).toMatchObject({ code: "file.impossibleSize" });
+      // What stands before the picture, its twelve bytes, and a million for what may stand behind.
+      expect(refusal instanceof Refusal && refusal.facts.limit).toBe(plain.length + 1_000_000);
+    });
+
+    it("whose header has no end", async () => {
+      const endless = new Uint8Array([0x01, 0x00, 0x01, 0x10, 0x4f, 0x42, 0, 0, 0xff, 0xff, 0xff, 0x0f]);
+      const bomb = deflated(endless, new Uint8Array(30_000_000));
+      const refusal = decodeFilm(bomb, "film.dcm", { maxBytes: 20_000_000 });
+      await expect(refusal).rejects.toMatchObject({ code: "file.tooLarge", facts: { limit: 20_000_000 } });
+    });
   });
 
   it("a file that ends within its header, whether inside a value or inside a tag", async () => {

@@ -2,12 +2,13 @@ import dicomParser, { type DataSet } from "dicom-parser";
 import { Refusal } from "../../core/refusal.ts";
 import type { FilmLimits } from "../film-limits.ts";
 import type { FilmPixels } from "../film-pixels.ts";
-import { InflatedTooLarge, inflateWithin } from "../inflate-within.ts";
-import { readOrRefuse, refuseFile } from "../refuse-file.ts";
+import { readOrRefuse } from "../refuse-file.ts";
 import { dicomCellsOf } from "./dicom-cells.ts";
 import { dicomFilmOf } from "./dicom-film.ts";
 import { dicomPictureOf, endsInHeader } from "./dicom-picture.ts";
+import { inflatedDataSet } from "./inflated-data-set.ts";
 import type { UnpackingFrame } from "./packed-frame.ts";
+import { unpackedHeader } from "./unpacked-header.ts";
 
 /**
  * The film in a DICOM file: uncompressed (little or big endian, deflated), run-length packed, JPEG (baseline, extended,
@@ -38,32 +39,7 @@ const ranOff = /past end|overread|overrun|cannot be greater than or equal to/;
 const pixelData = "x7fe00010";
 
 function parsed(bytes: Uint8Array, name: string, limits: FilmLimits): DataSet {
-  return dicomParser.parseDicom(bytes, {
-    untilTag: pixelData,
-    inflater: (packed, position) => unpacked(packed, position, { name, limits }),
-  });
-}
-
-/** The whole file with its data set unpacked, as the parser wants it. */
-function unpacked(
-  bytes: Uint8Array,
-  position: number,
-  { name, limits }: { name: string; limits: FilmLimits },
-): Uint8Array {
-  const parts = [bytes.subarray(0, position)];
-  try {
-    const packed = [bytes.subarray(position)];
-    inflateWithin(packed, { format: "raw", limit: limits.maxBytes, take: (part) => parts.push(part) });
-  } catch (cause) {
-    if (!(cause instanceof InflatedTooLarge)) throw cause;
-    const state = `unpacked it has more than ${limits.maxBytes} bytes, which is the limit`;
-    throw refuseFile(name, { code: "file.tooLarge", state, facts: { limit: limits.maxBytes }, cause });
-  }
-  const whole = new Uint8Array(parts.reduce((sum, part) => sum + part.length, 0));
-  let at = 0;
-  for (const part of parts) {
-    whole.set(part, at);
-    at += part.length;
-  }
-  return whole;
+  const header = unpackedHeader(bytes);
+  const whole = header === undefined ? bytes : inflatedDataSet(bytes, header, { name, limits });
+  return dicomParser.parseDicom(whole, { untilTag: pixelData });
 }

@@ -5,7 +5,8 @@ import { refuseFile } from "../refuse-file.ts";
 import type { DicomCells } from "./dicom-cells.ts";
 import type { DicomPicture } from "./dicom-picture.ts";
 import { dicomSamplesOf, signedOffsetOf } from "./dicom-samples.ts";
-import { dicomTechnicalOf, turnsGreys } from "./dicom-technical.ts";
+import { dicomTechnicalOf } from "./dicom-technical.ts";
+import { dicomLookOf } from "./dicom-window.ts";
 import { type LookupTable, lookedUp, lookupTableOf } from "./lookup-table.ts";
 import { paletteLuminanceOf } from "./palette-luminance.ts";
 
@@ -34,14 +35,15 @@ export function dicomFilmOf({ dataSet, picture, cells, name }: DicomParts): Film
   const offset = table === undefined ? storedOffset : 0;
   const origin = { offset, modalityTable: table !== undefined, lossy: cells.lossy };
   // A negative slope turns bright into dark; the samples stay as stored, so what is said of them is turned instead.
-  const darkIsHigh = (picture.photometric === "MONOCHROME1") !== turnsGreys(dataSet, origin);
+  const look = dicomLookOf(dataSet, origin);
+  const darkIsHigh = (picture.photometric === "MONOCHROME1") !== look.turns;
   return {
     columns,
     rows,
     bitsStored,
     samples,
     photometric: darkIsHigh ? "MONOCHROME1" : "MONOCHROME2",
-    technical: { ...dicomTechnicalOf(dataSet, origin), wasColour },
+    technical: { ...dicomTechnicalOf(dataSet, origin, look), wasColour },
   };
 }
 

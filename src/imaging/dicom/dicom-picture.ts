@@ -107,7 +107,12 @@ function coloursOrRefuse(
   { packing }: DicomSyntax,
   name: string,
 ): Pick<DicomPicture, "photometric" | "perPixel"> {
-  const frames = Number(dataSet.string("x00280008") ?? "1");
+  const frames = Number(dataSet.string("x00280008")?.trim() || "1");
+  if (!(frames >= 1))
+    throw refuseFile(name, {
+      code: "file.damaged",
+      state: "its number of frames is none that a picture has; export the film again",
+    });
   if (frames > 1)
     throw refuseFile(name, {
       code: "file.unsupported",

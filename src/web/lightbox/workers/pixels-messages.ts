@@ -25,6 +25,8 @@ export interface OpenedFilm {
   readonly bitsStored: number;
   readonly window: GreyWindow;
   readonly photometric: "MONOCHROME1" | "MONOCHROME2";
+  /** What the file says in a way that can't be, and what was left out for it. */
+  readonly leftOut?: readonly string[];
 }
 
 /** What the pixels worker answers. */

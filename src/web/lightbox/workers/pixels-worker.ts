@@ -49,7 +49,11 @@ async function loadCodec(codec: keyof typeof codecs): Promise<Uint8Array> {
 function openedFilm(opened: FilmPixels): OpenedFilm {
   const { columns, rows, bitsStored, photometric } = opened;
   const { center, width } = windowOf(opened);
-  return { columns, rows, bitsStored, photometric, window: { centre: center, width, invert: false } };
+  const { leftOut } = opened.technical;
+  return {
+    ...{ columns, rows, bitsStored, photometric, window: { centre: center, width, invert: false } },
+    ...(leftOut === undefined ? {} : { leftOut }),
+  };
 }
 
 const pictureOf = ({ columns, rows, pixels }: DrawnPixels): Promise<ImageBitmap> =>

@@ -93,6 +93,9 @@ function Picture({ caseId, file, day, taken, film, line, close }: PictureOptions
           {file.name}, {film.columns} by {film.rows} pixels of {film.bitsStored} bits, {bytesInWords(file.size)}. Only
           pixels and technical values are kept; nothing that the file says about a person.
         </p>
+        {film.leftOut !== undefined && (
+          <p className="say">Left out, because the file states what can't be: {film.leftOut.join(", ")}.</p>
+        )}
         <CropFields box={crop.box} film={film} set={(box) => send({ event: { is: "set", box }, nearPx: 0 })} />
         <ChoiceFields choice={choice} set={setChoice} />
         {"says" in sending && (

@@ -1,10 +1,13 @@
 import { z } from "zod";
 import type { Fault, RefusalCode } from "../core/refusal.ts";
+import type { CalibrationFilm, PlaceKind } from "../record/calibration-film.ts";
 import type { Change } from "../record/change.ts";
+import { type Exercise, exerciseMarkSchema } from "../record/exercise.ts";
 import type { CaseFacts } from "../record/facts.ts";
 import type { LedgerEntry } from "../record/ledger-entry.ts";
 import { casePart } from "../record/parts/case.ts";
 import type { Part } from "../record/parts.ts";
+import type { Settings } from "../record/settings.ts";
 
 /**
  * What goes over the local API, as types; the rooms read these and nothing else of the server.
@@ -26,6 +29,12 @@ import type { Part } from "../record/parts.ts";
  * GET    /api/documents/:id/file               the file         GET /api/documents/:id gives DocumentView
  * GET    /api/films/:hash                      16-bit grey PNG  GET /api/films/:hash/preview?width=320 8-bit PNG
  * GET    /api/ledger/:entryId                  LedgerEntry, current or not
+ * GET    /api/calibration                      CalibrationView
+ * POST   /api/calibration/exercises            begins one, gives ExerciseView
+ * GET    /api/calibration/exercises/:id        ExerciseView    DELETE removes one under way, gives CalibrationView
+ * POST   /api/calibration/exercises/:id/marks  NewExerciseMark gives ExerciseView; /take-back { number } the same
+ * POST   /api/calibration/exercises/:id/finish ExerciseView    /use { which } gives Job
+ * GET    /api/calibration/films/:name          8-bit grey PNG
  * GET    /api/topics                           TopicView[]
  * POST   /api/demo   loads it                  DELETE /api/demo removes it
  * Every refusal: RefusalView with the status that docs/refusals.md names.
@@ -125,3 +134,41 @@ export interface RefusalView {
   readonly facts: Readonly<Record<string, unknown>>;
   readonly faults: readonly Fault[];
 }
+
+/** The calibration room: how large an exercise is, which were done, and the click error that sums use now. */
+export interface CalibrationView {
+  readonly films: number;
+  /** Marks of one exercise: every place twice. */
+  readonly marks: number;
+  readonly clickSigma: { readonly px: number; readonly from?: Settings["clickSigmaFrom"] };
+  /** Newest first. */
+  readonly exercises: readonly ExerciseLine[];
+}
+
+/** An exercise in a list. */
+export type ExerciseLine = Omit<Exercise, "marks" | "seed"> & { readonly marked: number };
+
+/** An exercise while it is done and after: what is shown in which order, and where was marked; never the true places. */
+export type ExerciseView = Omit<Exercise, "marks"> & {
+  readonly steps: readonly ExerciseStepView[];
+  readonly marks: readonly { readonly at: readonly [number, number]; readonly by: "pointer" | "keyboard" }[];
+};
+
+/** One showing of a film. */
+export interface ExerciseStepView extends Pick<CalibrationFilm, "tooth" | "columns" | "rows" | "uRunsTo"> {
+  readonly film: string;
+  readonly round: 1 | 2;
+  readonly mirrored: boolean;
+  readonly places: readonly { readonly kind: PlaceKind; readonly says: string }[];
+}
+
+/** A mark as the window gives it: its number (0 for the first) says of what it is. */
+export const newExerciseMarkSchema = exerciseMarkSchema
+  .pick({ at: true, by: true, zoom: true })
+  .extend({ number: z.int().min(0).max(400) });
+/** See {@link newExerciseMarkSchema}. */
+export type NewExerciseMark = z.infer<typeof newExerciseMarkSchema>;
+/** The last mark by its number, to be taken back. */
+export const takenBackSchema = z.strictObject({ number: z.int().min(0).max(400) });
+/** Which error of an exercise is used from now on. */
+export const useOfExerciseSchema = z.strictObject({ which: z.enum(["all", "without"]) });

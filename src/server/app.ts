@@ -7,6 +7,7 @@ import type { Bench } from "./bench.ts";
 import { checkReplies } from "./check-replies.ts";
 import { guard } from "./guard.ts";
 import { replyOf } from "./reply-of.ts";
+import { calibrationRoutes } from "./routes/calibration.ts";
 import { caseRoutes } from "./routes/cases.ts";
 import { comparisonRoutes } from "./routes/comparisons.ts";
 import { demoRoutes } from "./routes/demo.ts";
@@ -50,6 +51,7 @@ export async function buildApp(bench: Bench, onRoute?: (route: string) => void):
     comparisonRoutes,
     documentRoutes,
     settingsRoutes,
+    calibrationRoutes,
     topicRoutes,
     toothRoutes,
     demoRoutes,

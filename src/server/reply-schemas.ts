@@ -1,5 +1,7 @@
 import { z } from "zod";
 import { refusalCodes } from "../core/refusal.ts";
+import { placeKinds } from "../record/calibration-film.ts";
+import { exerciseMarkSchema, exerciseSchema } from "../record/exercise.ts";
 import { partTypes } from "../record/parts.ts";
 import { settingsSchema } from "../record/settings.ts";
 
@@ -71,6 +73,21 @@ const job = z.strictObject({
   },
   ...{ documentId: text.optional(), entryId: text.optional(), refusal: refusalReply.optional() },
 });
+const { seed, marks: _marks, ...aboutExercise } = exerciseSchema.shape;
+const exerciseLine = z.strictObject({ ...aboutExercise, marked: z.int().min(0) });
+const calibration = z.strictObject({
+  ...{ films: z.int(), marks: z.int(), exercises: z.array(exerciseLine) },
+  clickSigma: z.strictObject({ px: z.number(), from: settingsSchema.shape.clickSigmaFrom }),
+});
+const exerciseStep = z.strictObject({
+  ...{ film: text, tooth: text, columns: z.int(), rows: z.int(), uRunsTo: z.enum(["distal", "mesial"]) },
+  ...{ round: z.union([z.literal(1), z.literal(2)]), mirrored: z.boolean() },
+  places: z.array(z.strictObject({ kind: z.enum(placeKinds), says: text })),
+});
+const exercise = z.strictObject({
+  ...{ ...aboutExercise, seed, steps: z.array(exerciseStep) },
+  marks: z.array(exerciseMarkSchema.pick({ at: true, by: true })),
+});
 const source = z.strictObject({ id: text, reference: text, verification: z.enum(["seen", "memory"]) });
 const topic = z.strictObject({ name: text, version: z.int(), summary: text, method: text, sources: z.array(source) });
 const demoState = z.enum(["loaded", "removed", "loading"]);
@@ -99,6 +116,14 @@ export const replySchemas: Readonly<Record<string, z.ZodType>> = {
   "GET /api/documents/:id": documentView,
   "GET /api/ledger/:entryId": ledgerEntry,
   "GET /api/topics": z.array(topic),
+  "GET /api/calibration": calibration,
+  "POST /api/calibration/exercises": exercise,
+  "GET /api/calibration/exercises/:id": exercise,
+  "DELETE /api/calibration/exercises/:id": calibration,
+  "POST /api/calibration/exercises/:id/marks": exercise,
+  "POST /api/calibration/exercises/:id/take-back": exercise,
+  "POST /api/calibration/exercises/:id/finish": exercise,
+  "POST /api/calibration/exercises/:id/use": job,
   "GET /api/teeth": z.array(tooth),
   "GET /api/teeth/:tooth/usual": z.object({ roots: z.array(z.unknown()), basis: z.literal("common practice") }),
   "POST /api/demo": z.strictObject({ demo: demoState }),
@@ -110,5 +135,6 @@ export const byteRoutes: readonly string[] = [
   "GET /api/films/:hash",
   "GET /api/films/:hash/preview",
   "GET /api/comparisons/:entryId/:picture",
+  "GET /api/calibration/films/:name",
   "GET /api/documents/:id/file",
 ];

@@ -1,8 +1,9 @@
 import type { FastifyInstance } from "fastify";
 import type { ZodTypeProvider } from "fastify-type-provider-zod";
-import { settingsSchema } from "../../record/settings.ts";
+import { settingsSchema, wishedSettings } from "../../record/settings.ts";
 import type { SessionView } from "../api.ts";
 import type { Bench } from "../bench.ts";
+import { writeSettings } from "../write-settings.ts";
 
 /** What the person set, and what a window needs at its start. */
 export async function settingsRoutes(plain: FastifyInstance, bench: Bench): Promise<void> {
@@ -13,15 +14,8 @@ export async function settingsRoutes(plain: FastifyInstance, bench: Bench): Prom
   });
   app.get("/api/settings", () => bench.store.settings());
   app.put("/api/settings", { schema: { body: settingsSchema } }, async ({ body }) => {
-    const before = await bench.store.settings();
-    await bench.store.writeSettings(body);
-    if (before.clickSigmaPx !== body.clickSigmaPx || before.stopShortMm !== body.stopShortMm) await refreshAll(bench);
-    return body;
+    const next = wishedSettings(await bench.store.settings(), body);
+    await writeSettings(bench, next);
+    return next;
   });
-}
-
-/** Sums that rest on a setting follow it. */
-async function refreshAll(bench: Bench): Promise<void> {
-  const derive = await bench.deriveLedger();
-  for (const { caseId } of await bench.store.cases()) await bench.store.refreshLedger(caseId, derive);
 }

@@ -56,5 +56,6 @@ MADE = {
 }
 for name, arguments in MADE.items():
     subprocess.run(["cjpeg", *arguments[:-1], "-outfile", name, arguments[-1]], cwd=FOLDER, check=True)
+Image.new("L", (1, 1), 200).save(FOLDER / "one-pixel.jpg", quality=100)
 for name in ("grey.pgm", "colour.ppm"):
     (FOLDER / name).unlink()

@@ -33,6 +33,7 @@ UNPACKERS = {
     "JPEG": ["dcmdjpeg"],
 }
 JPEG = ["grey", "grey-progressive", "grey-restart", "colour", "colour-subsampled", "colour-progressive"]
+JPEG += ["one-pixel"]
 # Those that netpbm does not read (an opacity beside grey, places of 64 bits, several pages), and a palette of 8 bits
 # written in the high bytes of 16, which it divides by 257.
 CR = "dicom-mit/cr_mono1_imager_pixel_spacing_16x16.dcm"

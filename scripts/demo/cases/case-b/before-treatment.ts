@@ -107,6 +107,14 @@ const findings: Moment = {
   ],
 };
 
+/** The two films of the first day give the third root's canal; later films show it filled. */
+const inSpace: Moment = {
+  day: days.presented,
+  time: "13:21",
+  words: "DL read from the straight and the angled film of this day",
+  writes: [write("pairing", "pairing-dl", { canal: "DL", films: ["film-straight", "film-angled"] })],
+};
+
 const anatomyExpected: Moment = {
   day: days.presented,
   time: "13:40",
@@ -222,6 +230,6 @@ const evidence: Moment = {
 
 /** The first hour of case B: why he came, what was found, which root the straight film hid, what was chosen. */
 export const beforeTreatment: readonly Moment[] = [
-  ...[presenting, history, findings, anatomyExpected],
+  ...[presenting, history, findings, inSpace, anatomyExpected],
   ...[diagnosis, plan, consent, evidence],
 ];

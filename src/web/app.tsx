@@ -22,6 +22,10 @@ const LightBoxRoom = lazy(async () => ({
   default: (await import("./rooms/light-box/light-box-room.tsx")).LightBoxRoom,
 }));
 
+const TwoViewRoom = lazy(async () => ({
+  default: (await import("./rooms/light-box/two-view/two-view-room.tsx")).TwoViewRoom,
+}));
+
 /** The whole window: the first question if nobody has answered it, otherwise the room that the address names. */
 export function App() {
   const settings = useSettings();
@@ -52,6 +56,9 @@ function Rooms() {
     <Switch>
       <Route path="/">
         <LogbookRoom />
+      </Route>
+      <Route path="/case/:caseId/light-box/two-view/:canal?">
+        {({ caseId, canal }) => <TwoViewRoom key={caseId} caseId={caseId} {...(canal ? { canal } : {})} />}
       </Route>
       <Route path="/case/:caseId/light-box/:film?">
         {({ caseId, film }) => <LightBoxRoom key={caseId} caseId={caseId} {...(film ? { filmPartId: film } : {})} />}

@@ -12,10 +12,12 @@ interface LightBoxHeadOptions {
   readonly view: CaseView;
   readonly save: SaveState;
   readonly pending: boolean;
+  /** A room inside the light box, as `two views`; the way back to the films then stands before it. */
+  readonly at?: string;
 }
 
 /** Whose tooth it is, whether all is recorded, what can be taken back, and the way to the case. */
-export function LightBoxHead({ view, save, pending }: LightBoxHeadOptions) {
+export function LightBoxHead({ view, save, pending, at }: LightBoxHeadOptions) {
   const { facts, caseId } = view;
   const undo = useUndo(caseId);
   const redo = useRedo(caseId);
@@ -36,7 +38,14 @@ export function LightBoxHead({ view, save, pending }: LightBoxHeadOptions) {
       }
     >
       <AboutCase facts={facts} />
-      <span className="head-room">Light box</span>
+      {at === undefined ? (
+        <span className="head-room">Light box</span>
+      ) : (
+        <>
+          <Link href={`/case/${caseId}/light-box`}>Light box</Link>
+          <span className="head-room">{at}</span>
+        </>
+      )}
     </PageHead>
   );
 }

@@ -1,0 +1,46 @@
+import type { LevelTick } from "./level-ticks.ts";
+
+/** Rows of shares as the record keeps them: one for each level that a person fixed, a share for each film. */
+export type LevelRows = readonly (readonly number[])[];
+
+/** A level that is moved on one of its films. */
+export interface MovedLevel {
+  /** The level's number. */
+  readonly number: number;
+  /** Index of the film among the films of the course. */
+  readonly film: number;
+  readonly share: number;
+}
+
+/** Two levels on one trace stay at least so far apart, as a share of it. */
+const leastApart = 0.01;
+/** A hundredth of a percent of a canal is finer than any hand. */
+const rounded = (share: number): number => Math.round(share * 10_000) / 10_000;
+
+/** How far a level may go on a film: between the fixed levels before and after it, and inside the trace. */
+export function roomOf(
+  ticks: readonly LevelTick[],
+  { number, film }: Pick<MovedLevel, "number" | "film">,
+): { readonly low: number; readonly high: number } {
+  const held = ticks.filter((one) => one.number !== number && (one.fixed || one.isEnd));
+  const before = held.filter((one) => one.number < number).map(({ shares }) => shares[film] ?? 0);
+  const after = held.filter((one) => one.number > number).map(({ shares }) => shares[film] ?? 1);
+  return { low: Math.max(0, ...before) + leastApart, high: Math.min(1, ...after) - leastApart };
+}
+
+/** The levels after a move: the moved one is fixed where it was put, as far as its room goes. */
+export function withLevelMoved(ticks: readonly LevelTick[], moved: MovedLevel): LevelTick[] {
+  const { low, high } = roomOf(ticks, moved);
+  const share = Math.max(low, Math.min(high, moved.share));
+  return ticks.map((tick) =>
+    tick.number === moved.number && !tick.isEnd
+      ? { ...tick, fixed: true, shares: tick.shares.with(moved.film, share) }
+      : tick,
+  );
+}
+
+/** The rows of all fixed levels, or of all but one. */
+export const rowsOf = (ticks: readonly LevelTick[], without?: number): LevelRows =>
+  ticks
+    .filter(({ number, fixed, isEnd }) => fixed && !isEnd && number !== without)
+    .map(({ shares }) => shares.map(rounded));

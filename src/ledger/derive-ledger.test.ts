@@ -126,7 +126,7 @@ describe("the ledger", () => {
     expect(changed.sort()).toEqual(["curvature of trace-1", "workingLength of trace-1"]);
   });
 
-  it("says why a course on a film without a scale has no length, and that its known length would give one", () => {
+  it("gives a course on a film without a scale its angles and says why it has no length; a known length gives one", () => {
     const parts = sampleParts().map((one) => {
       if (one.kind !== "film") return one;
       const { pixelSpacingMm: _spacing, calibrationType: _type, ...technical } = one.body.technical;
@@ -134,7 +134,10 @@ describe("the ledger", () => {
     });
     const bare = deriveLedger(source({ parts }));
     expect(named(bare, "calibrate of film-1").output).toBeUndefined();
-    expect(named(bare, "curvature of trace-1").refused).toEqual(["the film has no scale; mark a known length on it"]);
+    const { output } = named(bare, "curvature of trace-1");
+    expect(output).toMatchObject({ pruettDeg: expect.closeTo(60, 0) });
+    expect(output).not.toHaveProperty("lengthMm");
+    expect(named(bare, "workingLength of trace-1").refused).toEqual(["the course of this canal has no length yet"]);
     const gauge = part("mark", "gauge-1", {
       shape: "knownLength",
       film: "film-1",
@@ -143,6 +146,8 @@ describe("the ledger", () => {
       from: [100, 100],
       to: [100, 300],
     });
-    expect(named(deriveLedger(source({ parts: [...parts, gauge] })), "curvature of trace-1").output).toBeDefined();
+    expect(named(deriveLedger(source({ parts: [...parts, gauge] })), "curvature of trace-1").output).toHaveProperty(
+      "lengthMm",
+    );
   });
 });

@@ -1,10 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { knownCanal, withNoise } from "../../../test/studies/known-canals.ts";
-import { answer } from "../topic.ts";
-import { curvatureTopic } from "./curvature-topic.ts";
-
-const measured = (raw: unknown) => answer(curvatureTopic, raw);
+import { measured } from "./curvature/measured-for-tests.ts";
 
 describe("properties", () => {
   const shape = { l1: 8, radius: 6, turnDeg: 40, l2: 3 };

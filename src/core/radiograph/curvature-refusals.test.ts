@@ -2,10 +2,7 @@ import { describe, expect, it } from "vitest";
 import { courseOfCurvature, knownCanal, withNoise } from "../../../test/studies/known-canals.ts";
 import { Refusal } from "../refusal.ts";
 import { seededRandom } from "../statistics/seeded-random.ts";
-import { answer } from "../topic.ts";
-import { curvatureTopic } from "./curvature-topic.ts";
-
-const measured = (raw: unknown) => answer(curvatureTopic, raw);
+import { measured } from "./curvature/measured-for-tests.ts";
 
 describe("cautions", () => {
   it("says where noise hides whether the canal is straight at its end", () => {

@@ -1,11 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { knownCanal } from "../../../test/studies/known-canals.ts";
 import { seededRandom } from "../statistics/seeded-random.ts";
-import { answer } from "../topic.ts";
-import { curvatureTopic } from "./curvature-topic.ts";
+import { measured } from "./curvature/measured-for-tests.ts";
 
 type Place = [number, number, number];
-const measured = (raw: unknown) => answer(curvatureTopic, raw);
 
 /** A place of the x-y plane laid into a plane that is turned about y by 53.13 degrees and then about x by 36.87. */
 function laidOut([x, y]: readonly [number, number]): Place {

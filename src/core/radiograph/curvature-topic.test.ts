@@ -1,9 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { courseOfCurvature, knownCanal, withNoise } from "../../../test/studies/known-canals.ts";
-import { answer } from "../topic.ts";
-import { curvatureTopic } from "./curvature-topic.ts";
-
-const measured = (raw: unknown) => answer(curvatureTopic, raw);
+import { measured } from "./curvature/measured-for-tests.ts";
 
 /**
  * Worked canals by plane geometry (constructed point by point, not by this code): L1, R, t, L2; then angle of Schneider,

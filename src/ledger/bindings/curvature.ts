@@ -1,12 +1,10 @@
 import { curvatureTopic } from "../../core/radiograph/curvature-topic.ts";
-import { pointsInPlane } from "../../core/radiograph/points-in-plane.ts";
-import { px } from "../../core/units.ts";
 import { partsOf } from "../../record/parts.ts";
-import type { Binding, BindingContext, Gap, Question } from "../binding.ts";
-import { filmScale } from "../film-scale.ts";
+import type { Binding, BindingContext, Question } from "../binding.ts";
 import { type MarkOf, marksOn } from "../marks-on.ts";
+import { clickSigmaPx, clickSigmaRecord, measuredOnFilm } from "../measured-on-film.ts";
 
-/** Length and curvature of each traced course, in the scale of its film. */
+/** Length and curvature of each traced course in the scale of its film; its angles alone where the film has none. */
 export const curvatureBinding: Binding = {
   topic: curvatureTopic,
   ask: (context) =>
@@ -15,32 +13,20 @@ export const curvatureBinding: Binding = {
     ),
 };
 
-function courseOf({ id, body }: MarkOf<"trace">, context: BindingContext): Question | Gap {
+function courseOf(trace: MarkOf<"trace">, context: BindingContext): Question {
+  const { id, body } = trace;
   const subject = `curvature of ${id}`;
-  const scale = filmScale(context, body.film);
   const points = { input: "points", record: `${id}/points` };
-  if (scale === undefined)
-    return { subject, why: "the film has no scale; mark a known length on it", inputPaths: [points] };
-  const sigmaPx = body.sigmaPx ?? context.settings.clickSigmaPx;
-  const places = pointsInPlane(
-    body.points.map(([u, v]) => ({ column: px(u), row: px(v) })),
-    scale.mmPerPx,
-  );
-  const { relativeSigma } = scale;
+  const measured = measuredOnFilm(trace, context);
+  if (measured === undefined)
+    return {
+      subject,
+      input: { points: body.points, unit: "px", sigmaPx: clickSigmaPx(trace, context) },
+      inputPaths: [points, { input: "sigmaPx", record: clickSigmaRecord(trace) }],
+    };
   return {
     subject,
-    input: {
-      points: places.map(({ x, y }) => [x, y]),
-      sigmaMm: sigmaPx * Math.sqrt(scale.mmPerPx.column * scale.mmPerPx.row),
-      ...(relativeSigma === undefined ? {} : { scaleRelativeSigma: relativeSigma }),
-    },
-    inputPaths: [
-      points,
-      { input: "points", record: `ledger/${scale.entryId}/mmPerPx` },
-      { input: "sigmaMm", record: body.sigmaPx === undefined ? "settings/clickSigmaPx" : `${id}/sigmaPx` },
-      ...(relativeSigma === undefined
-        ? []
-        : [{ input: "scaleRelativeSigma", record: `ledger/${scale.entryId}/relativeSigma` }]),
-    ],
+    input: { points: measured.inMm(body.points), ...measured.errors },
+    inputPaths: [points, measured.scalePath("points"), ...measured.errorPaths],
   };
 }

@@ -4,18 +4,23 @@ import { disagreement, type SeverityByOneSource } from "./severity.ts";
 /** Canals are shorter than this; a longer course is likely counted in something else than mm. */
 const longestCanalMm = 45;
 
+/** How a distance of a fit is said: in mm, or in px of a film without a scale. */
+export type SaidDistance = (mm: number) => string;
+
 /**
  * What a reader must know beside the numbers of a course.
- * Takes the measured course, the number of points left out because they repeat their neighbour, and the severity.
+ * Takes the measured course, the number of points left out because they repeat their neighbour, the severity, and how
+ * distances are said.
  */
 export function curvatureCautions(
   course: MeasuredCourse,
   repeated: number,
   severity: readonly SeverityByOneSource[],
+  said: SaidDistance,
 ): string[] {
   return [
     ...(repeated === 0 ? [] : [`${repeated} point(s) in the same place as the point before were left out.`]),
-    ...fitCautions(course),
+    ...fitCautions(course, said),
     ...orderCautions(course),
     ...bendCautions(course),
     ...(course.measures.length > longestCanalMm
@@ -25,14 +30,14 @@ export function curvatureCautions(
   ];
 }
 
-function fitCautions({ agreement, choice }: MeasuredCourse): string[] {
-  const rms = agreement.rmsMm.toFixed(3);
+function fitCautions({ agreement, choice }: MeasuredCourse, said: SaidDistance): string[] {
+  const rms = said(agreement.rmsMm);
   if (!agreement.fits)
     return [
-      `No family of courses fits: the nearest is ${rms} mm off and on one side for long stretches. Length, turn and largest curvature are the smoothing spline's; the bends and the published measures are the nearest family's.`,
+      `No family of courses fits: the nearest is ${rms} off and on one side for long stretches. Length, turn and largest curvature are the smoothing spline's; the bends and the published measures are the nearest family's.`,
     ];
   const scatter = agreement.scatters
-    ? [`The points scatter by ${rms} mm, more than stated; the intervals are widened.`]
+    ? [`The points scatter by ${rms}, more than stated; the intervals are widened.`]
     : [];
   return [...scatter, ...familyCautions(choice)];
 }

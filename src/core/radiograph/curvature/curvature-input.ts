@@ -10,6 +10,22 @@ export const curvatureInput = z.strictObject({
     .array(point)
     .max(20_000)
     .describe("Places along the canal in mm, orifice first, foramen last; all [x,y] or all [x,y,z]; at least 4."),
+  unit: z
+    .enum(["mm", "px"])
+    .optional()
+    .describe("Of the points; mm where absent. In px, on a film without a scale, angles alone are given."),
+  pixelAspect: z
+    .number()
+    .min(0.2)
+    .max(5)
+    .optional()
+    .describe("How high a pixel is, in its widths, where the points are in px; taken as square where absent."),
+  sigmaPx: z
+    .number()
+    .min(0)
+    .max(100)
+    .optional()
+    .describe("Standard deviation of a point in each direction, in widths of a pixel, where the points are in px."),
   sigmaMm: z
     .number()
     .min(0)

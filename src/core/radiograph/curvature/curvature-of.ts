@@ -1,8 +1,12 @@
+import { plus } from "../../geometry/vector.ts";
 import { faultAt } from "../../refusal.ts";
 import { degreesOf, mm, rad } from "../../units.ts";
 import { type Agreement, agreementOf } from "./agreement-of.ts";
 import { bendsReport } from "./bends-report.ts";
 import { type Choice, chooseFamily, finestSigmaMm } from "./choose-family.ts";
+import { type Construction, constructionOf } from "./construction.ts";
+import type { Tightest } from "./construction-output.ts";
+import { type Course, stateAt } from "./course.ts";
 import { type CourseMeasures, courseMeasures } from "./course-measures.ts";
 import type { CleanPoints } from "./curvature-input.ts";
 import { drawHeadlines } from "./draws.ts";
@@ -34,6 +38,10 @@ export interface MeasuredCourse {
   readonly profile: Profile;
   readonly planarity: Planarity | undefined;
   readonly bends: ReturnType<typeof bendsReport>;
+  /** How the published measures are built; absent for a straight course. */
+  readonly construction: Construction | undefined;
+  /** Absent where no family fits, or the course is straight. */
+  readonly tightest: Tightest | undefined;
 }
 
 /**
@@ -71,7 +79,18 @@ export function curvatureOf(request: CurvatureRequest): MeasuredCourse {
     profile,
     planarity: clean.across === 2 ? planarityOf(profile.samples.map(({ place }) => place)) : undefined,
     bends: bendsReport(measures.bends, clean.across),
+    construction: constructionOf({ course: fit.course, orifice, measures }, apicalLine),
+    tightest:
+      agreement.fits && headline.atMm !== undefined ? tightestAt(fit.course, orifice + headline.atMm) : undefined,
   };
+}
+
+/** The place at a distance along a course and the circle that bends as the course does there. */
+function tightestAt(course: Course, s: number): Tightest | undefined {
+  const { place, normal, curvature } = stateAt(course, s);
+  return curvature === 0
+    ? undefined
+    : { at: place, centre: plus(place, normal, 1 / curvature), radius: 1 / Math.abs(curvature) };
 }
 
 /** Points on which the length of a line through them is compared with the length of the course. */

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { intervalSchema, outputParts } from "../../basis.ts";
+import { constructionSchema } from "./construction-output.ts";
 
 const length = (text: string) => z.number().optional().describe(`${text}, in mm.`);
 const angle = (text: string) => z.number().describe(`${text}, in degrees.`);
@@ -18,8 +19,10 @@ const published = {
 const bend = z.strictObject({
   angleDeg: angle("Angle between the tangents before and after the bend"),
   radiusMm: length("Radius of the circle that touches both tangents"),
-  fromMm: z.number().describe("Where it begins, along the canal from the orifice."),
-  toMm: z.number().describe("Where it ends."),
+  fromMm: length("Where it begins, along the canal from the orifice"),
+  toMm: length("Where it ends"),
+  fromShare: z.number().optional().describe("Without a scale: where it begins, as a share of the canal's length."),
+  toShare: z.number().optional().describe("Without a scale: where it ends."),
   side: z
     .enum(["left", "right", "reference", "same", "opposite", "across"])
     .describe(
@@ -39,10 +42,10 @@ const severity = z.strictObject({
 
 /** What the curvature of a course comes to: see docs/methods/curvature.md. */
 export const curvatureOutput = z.strictObject({
-  lengthMm: z.number().describe("Length along the canal from orifice to foramen, in mm."),
-  chordMm: z.number().describe("Straight distance from orifice to foramen, in mm."),
+  lengthMm: length("Length along the canal from orifice to foramen"),
+  chordMm: length("Straight distance from orifice to foramen"),
   ...published,
-  maxCurvaturePerMm: z.number().describe("Largest curvature, in 1/mm."),
+  maxCurvaturePerMm: z.number().optional().describe("Largest curvature, in 1/mm."),
   minRadiusMm: length("Radius at the tightest place"),
   atMm: length("Distance of the tightest place from the orifice; of an arc, its middle"),
   totalTurnDeg: angle("All turning added up, whatever its side"),
@@ -57,18 +60,26 @@ export const curvatureOutput = z.strictObject({
     .describe("In space: how far the course leaves the plane that fits it best."),
   profile: z
     .array(z.strictObject({ sMm: z.number(), curvaturePerMm: z.number() }))
+    .optional()
     .describe("Curvature along the canal by the smoothing spline; in a plane positive to the right."),
-  smoothing: z.strictObject({ penalty: z.number(), chosenBy: z.enum(["stated noise", "estimated noise", "input"]) }),
+  smoothing: z
+    .strictObject({ penalty: z.number(), chosenBy: z.enum(["stated noise", "estimated noise", "input"]) })
+    .optional(),
   bends: z.array(bend).describe("Each bend by itself, from the orifice on, with the published measures of its part."),
   intervals: z.record(z.string(), intervalSchema).describe("An interval for each headline number."),
   severity: z.array(severity),
+  construction: constructionSchema
+    .optional()
+    .describe("How the measures of the largest bend were built, in the input's axes and unit; absent without a bend."),
   fit: z.string().describe("The family of courses chosen, as straight-arc-straight."),
   fitQuality: z.strictObject({
     fits: z.boolean().describe("Whether the points lie about it as noise would."),
-    rmsMm: z.number().describe("Root mean square distance of the points from the course, in mm."),
-    sigmaMm: z.number().describe("Standard deviation of a point, stated or estimated, in mm."),
+    rmsMm: length("Root mean square distance of the points from the course"),
+    sigmaMm: length("Standard deviation of a point, stated or estimated"),
     weight: z.number().describe("Its weight among the families that the points allow."),
     others: z.array(z.strictObject({ family: z.string(), weight: z.number() })),
   }),
   ...outputParts,
 });
+/** See {@link curvatureOutput}. */
+export type CurvatureOutput = z.infer<typeof curvatureOutput>;

@@ -8,6 +8,9 @@ import { sampleFilmBytes, sampleParts, sampleSource } from "../../test/sample-ca
 import { deck } from "../pages/deck.ts";
 import { handout } from "../pages/handout.ts";
 import { numbersIn } from "../pages/page-model.ts";
+import { caseFileSchema } from "../record/case-file.ts";
+import { apply, patchesOf } from "../record/change.ts";
+import type { Part } from "../record/parts.ts";
 import { makeDocument } from "./make-document.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "canalog-documents-"));
@@ -81,6 +84,19 @@ describe("a hand-out", () => {
     );
     for (const { text: number } of numbersIn(model)) expect(text).toContain(number);
   });
+
+  it("of a case with eight films, four canals, three recalls and ten references fits two pages", async () => {
+    const file = caseFileSchema.parse(JSON.parse(readFileSync("data/demo/cases/a.json", "utf8")));
+    const parts = file.gestures.reduce<readonly Part[]>(
+      (before, gesture) => apply(before, patchesOf(gesture, before)),
+      [],
+    );
+    const model = handout(sampleSource(parts));
+    const bytes = await makeDocument(model, place, () => undefined);
+    const pages = new TextDecoder("latin1").decode(bytes).match(/\/Type\s*\/Page\b/g);
+    expect(pages?.length).toBeGreaterThan(0);
+    expect(pages?.length).toBeLessThanOrEqual(2);
+  }, 60_000);
 
   it("prints marks of its markup as they stand", async () => {
     const parts = sampleParts('#set text(red) *bold* $x$ _a_ `c` <l> @r [b] \\ // ~ "q"'.slice(0, 200));

@@ -25,7 +25,7 @@ export async function makeDocument(
     progress(0.85, model.as === "deck" ? "Writing the deck" : "Setting the hand-out");
     return model.as === "deck"
       ? await writeDeck(model, pictures, emblem)
-      : await writeHandout(model, pictures, { emblem, fontsFolder: place.fontsFolder });
+      : await writeHandout(model, pictures, place.fontsFolder);
   } catch (thrown) {
     if (thrown instanceof Refusal) throw thrown;
     const why = thrown instanceof Error ? thrown.message : String(thrown);

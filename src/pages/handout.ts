@@ -1,57 +1,30 @@
-import { partsOf, thePart } from "../record/parts.ts";
-import { apicalWords, pulpalWords, wayWords } from "../record/words/case-words.ts";
+import { partsOf } from "../record/parts.ts";
 import type { CaseSource } from "./case-source.ts";
 import { ledgerReader } from "./ledger-reader.ts";
-import { type Block, type Page, type PageModel, says } from "./page-model.ts";
-import { recallPages } from "./sections/after.ts";
-import { anatomyPages } from "./sections/anatomy.ts";
+import { type Page, type PageModel, says } from "./page-model.ts";
+import { mishapFacts, recallTable } from "./sections/after.ts";
 import { canalTables } from "./sections/canal-table.ts";
 import { filmGallery } from "./sections/film-gallery.ts";
 import { sourcePages } from "./sections/sources.ts";
-import { sentence } from "./sentence.ts";
+import { summaryPage } from "./sections/summary.ts";
+import { filledWith } from "./sections/visit-materials.ts";
 import { titleOf } from "./title-of.ts";
 
-/** A case on paper: what it was, what was measured on each film, what was done, how it went, and the sources. */
+/**
+ * A case on paper, two sheets where it is a usual one: what it was, what was measured on each film, what was done, how it
+ * went, what is told elsewhere alone, and the sources.
+ */
 export function handout(source: CaseSource): PageModel {
-  const pages = [
-    summary(source),
-    ...anatomyPages(source),
+  const told = [
+    summaryPage(source),
     ...filmGallery(source),
     ...canalPages(source),
-    ...recallPages(source),
-    ...sourcePages(source),
+    ...mishapPage(source),
+    ...recallPage(source),
+    ...leftOutPage(source),
   ];
-  return { as: "handout", ...titleOf(source), pages };
-}
-
-function summary({ parts }: CaseSource): Page {
-  const about = thePart(parts, "case")?.body;
-  const diagnosis = partsOf(parts, "diagnosis").at(-1)?.body;
-  const plan = partsOf(parts, "plan").at(-1)?.body;
-  const blocks: Block[] = [
-    ...(about === undefined || about.complaint === ""
-      ? []
-      : [{ kind: "text" as const, heading: "Complaint", lines: [says(about.complaint)] }]),
-    ...(diagnosis === undefined
-      ? []
-      : [
-          {
-            kind: "text" as const,
-            heading: "Diagnosis",
-            lines: [says(sentence(`${pulpalWords[diagnosis.pulpal]}; ${apicalWords[diagnosis.apical]}`))],
-          },
-        ]),
-    ...(plan === undefined
-      ? []
-      : [
-          {
-            kind: "text" as const,
-            heading: "Chosen",
-            lines: [says(sentence(wayWords[plan.chosen])), ...(plan.because === "" ? [] : [says(plan.because)])],
-          },
-        ]),
-  ];
-  return { title: "Summary", on: about?.presentedOn ?? "", blocks, notes: [] };
+  const { title, mark, demo } = titleOf(source);
+  return { as: "handout", title, mark, demo, pages: [...told, ...sourcePages(source, told)] };
 }
 
 /** The canal table as the last visit left it. */
@@ -60,7 +33,36 @@ function canalPages(source: CaseSource): Page[] {
   const last = visits.filter((visit) => visit.body.canals.length > 0).at(-1);
   if (last === undefined) return [];
   const from = { parts: source.parts, read: ledgerReader(source.ledger) };
-  return [
-    { title: "Canals as the last visit left them", on: last.body.on, blocks: canalTables(last.body, from), notes: [] },
-  ];
+  const blocks = [...canalTables(last.body, from), ...filledWith(last.body)];
+  return [{ title: "Canals as the last visit left them", on: last.body.on, blocks, notes: [] }];
+}
+
+function mishapPage(source: CaseSource): Page[] {
+  const lines = partsOf(source.parts, "mishap").map(({ body }) => says(mishapFacts(body, source.parts)));
+  if (lines.length === 0) return [];
+  return [{ title: "Mishaps", on: "", blocks: [{ kind: "text", lines }], notes: [] }];
+}
+
+function recallPage(source: CaseSource): Page[] {
+  const table = recallTable(source, "withNotes");
+  return table === undefined ? [] : [{ title: "Recalls", on: "", blocks: [table], notes: [] }];
+}
+
+/** Names what the record holds and these sheets leave out. */
+function leftOutPage({ parts }: CaseSource): Page[] {
+  const kinds = [
+    ["medicalHistory", "medical history"],
+    ["findings", "findings with their controls"],
+    ["plan", "the ways that were weighed"],
+    ["consent", "consent"],
+    ["visit", "each visit in full"],
+    ["mishap", "the account of each mishap"],
+    ["handback", "hand-back"],
+    ["review", "reviews"],
+    ["claim", "claims"],
+  ] as const;
+  const names = kinds.filter(([kind]) => partsOf(parts, kind).length > 0).map(([, name]) => name);
+  if (names.length === 0) return [];
+  const line = says(`Left out here and told in the record and its deck: ${names.join(", ")}.`);
+  return [{ title: "Not on these sheets", on: "", blocks: [{ kind: "text", lines: [line] }], notes: [] }];
 }

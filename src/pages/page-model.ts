@@ -81,7 +81,7 @@ export interface PageModel {
 export const says = (text: string): Line => [{ text }];
 
 /** Every computed number that stands in a document, once for each place where it stands. */
-export function numbersIn(model: PageModel): { ledgerEntry: string; path: string; text: string }[] {
+export function numbersIn(model: Pick<PageModel, "pages">): { ledgerEntry: string; path: string; text: string }[] {
   return model.pages
     .flatMap((page) => page.blocks.flatMap(linesOf))
     .flatMap((line) => line.flatMap(({ text, number }) => (number === undefined ? [] : [{ ...number, text }])));

@@ -6,13 +6,14 @@ export interface ColumnHeights {
   readonly further: number;
 }
 
-/** Air between a table and the words under it. */
-const afterTableIn = 0.2;
+/** Air between a table and what stands under it. */
+export const afterTableIn = 0.2;
 
 /** What stands above a unit because of the one before it: a table's head over its first row, air under a table. */
 export function leadIn(unit: Unit, before: Unit | undefined): number {
-  if (unit.kind === "row") return isSameTable(unit, before) ? 0 : unit.headIn;
-  return before?.kind === "row" ? afterTableIn : 0;
+  if (isSameTable(unit, before)) return 0;
+  const air = before?.kind === "row" ? afterTableIn : 0;
+  return unit.kind === "row" ? air + unit.headIn : air;
 }
 
 const isSameTable = (unit: Unit, other: Unit | undefined): boolean =>

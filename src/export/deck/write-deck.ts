@@ -1,7 +1,7 @@
 import PptxGenJS from "pptxgenjs";
 import type { Line, PageModel } from "../../pages/page-model.ts";
 import { alternativeOf, type PictureBlock, type Pictures } from "../pictures.ts";
-import { leadIn } from "./fill-columns.ts";
+import { afterTableIn, leadIn } from "./fill-columns.ts";
 import { captionIn, headRowIn, plain, sizes, type Unit } from "./slide-units.ts";
 import { type Box, captionBox, type Slide, slideSize, slidesOf } from "./slides-of.ts";
 
@@ -127,8 +127,8 @@ function addUnits(slide: PptxSlide, { column, units }: Slide): void {
     if (unit === undefined) return;
     const run = runFrom(units, at);
     const height = run.reduce((sum, one, index) => sum + one.heightIn + leadIn(one, run[index - 1]), 0);
-    // A table's head lies inside its own box; air under a table lies above the words.
-    if (unit.kind !== "row") y += leadIn(unit, units[at - 1]);
+    // A table's head lies inside its own box; air under a table lies above what follows.
+    if (units[at - 1]?.kind === "row") y += afterTableIn;
     const box = { x: column.x, y, w: column.w, h: height };
     if (unit.kind === "row") addTable(slide, run, box);
     else addWords(slide, run, box);

@@ -7,11 +7,7 @@ import type { PictureBlock, Pictures } from "../pictures.ts";
 import { handoutSource } from "./handout-source.ts";
 
 /** A document model as a tagged PDF (PDF/UA-1), set in the shipped fonts. */
-export async function writeHandout(
-  model: PageModel,
-  pictures: Pictures,
-  own: { emblem: Uint8Array | undefined; fontsFolder: string },
-): Promise<Uint8Array> {
+export async function writeHandout(model: PageModel, pictures: Pictures, fontsFolder: string): Promise<Uint8Array> {
   const folder = await mkdtemp(join(tmpdir(), "canalog-handout-"));
   try {
     const names = new Map<PictureBlock, string>();
@@ -19,14 +15,9 @@ export async function writeHandout(
       names.set(block, `picture-${names.size}.png`);
       await writeFile(join(folder, `picture-${names.size - 1}.png`), png);
     }
-    if (own.emblem !== undefined) await writeFile(join(folder, "emblem.png"), own.emblem);
-    const source = handoutSource(
-      model,
-      (block) => names.get(block) ?? "",
-      own.emblem === undefined ? undefined : "emblem.png",
-    );
+    const source = handoutSource(model, (block) => names.get(block) ?? "");
     await writeFile(join(folder, "main.typ"), source);
-    const compiler = NodeCompiler.create({ workspace: folder, fontArgs: [{ fontPaths: [own.fontsFolder] }] });
+    const compiler = NodeCompiler.create({ workspace: folder, fontArgs: [{ fontPaths: [fontsFolder] }] });
     return compiler.pdf({ mainFilePath: join(folder, "main.typ") }, { pdfStandard: "ua-1" });
   } finally {
     await rm(folder, { recursive: true, force: true });

@@ -12,7 +12,7 @@ import {
 import { alloyWords, movementWords } from "../../record/words/visit-words.ts";
 import type { CaseSource } from "../case-source.ts";
 import { momentWords } from "../moment-words.ts";
-import { type Block, type Line, type Page, says } from "../page-model.ts";
+import { type Block, type Line, type Page, says, type Table } from "../page-model.ts";
 import { sentence } from "../sentence.ts";
 import { taperWords } from "./canal-table.ts";
 import { textBlock } from "./presenting.ts";
@@ -51,36 +51,57 @@ function mishapLines(body: BodyOf<"mishap">): Line[] {
   ];
 }
 
+/** One mishap in one sentence: what, when, and the facts. */
+export function mishapFacts(body: BodyOf<"mishap">, parts: readonly Part[]): string {
+  const facts = mishapLines(body).map((line) => line.map(({ text }) => text).join(""));
+  return `${sentence(mishapWords[body.what])}, ${momentWords(body.on, parts)}. ${facts.join(". ")}.`;
+}
+
 /** All recalls in one table, and the notes of each. */
-export function recallPages({ parts }: CaseSource): Page[] {
-  const recalls = partsOf(parts, "recall").sort((a, b) => (a.body.on < b.body.on ? -1 : 1));
-  if (recalls.length === 0) return [];
-  const notes: Block[] = recalls.flatMap(({ body }) => textBlock(sentence(momentWords(body.on, parts)), body.note));
+export function recallPages(source: CaseSource): Page[] {
+  const table = recallTable(source, "bare");
+  if (table === undefined) return [];
+  const recalls = inOrder(source.parts);
+  const notes: Block[] = recalls.flatMap(({ body }) =>
+    textBlock(sentence(momentWords(body.on, source.parts)), body.note),
+  );
   return [
     {
       title: "Recalls",
       on: recalls.at(-1)?.body.on ?? "",
-      blocks: [
-        {
-          kind: "table",
-          caption: "Tooth, symptoms and film over time",
-          columns: [
-            ["When", 0.18],
-            ["Tooth", 0.13],
-            ["Symptoms", 0.18],
-            ["Percussion", 0.14],
-            ["Film", 0.17],
-            ["Score by reader", 0.2],
-          ].map(([head, share]) => ({ head: String(head), share: Number(share), align: "left" as const })),
-          rows: recalls.map(({ body }) => recallRow(body, parts)),
-        },
-        ...notes,
-      ],
-      notes: [
-        "Score: periapical index of Orstavik, Kerekes and Eriksen 1986, 1 to 5; a multirooted tooth takes its worst root.",
-      ],
+      blocks: [table, ...notes],
+      notes: [scoreNote],
     },
   ];
+}
+
+const scoreNote =
+  "Score: periapical index of Orstavik, Kerekes and Eriksen 1986, 1 to 5; a multirooted tooth takes its worst root.";
+
+const inOrder = (parts: readonly Part[]) => partsOf(parts, "recall").sort((a, b) => (a.body.on < b.body.on ? -1 : 1));
+
+/** The recalls as a table, each with what was noted where the notes have no place of their own; none without a recall. */
+export function recallTable({ parts }: CaseSource, as: "bare" | "withNotes"): Table | undefined {
+  const recalls = inOrder(parts);
+  if (recalls.length === 0) return undefined;
+  const columns = [
+    ["When", 0.18],
+    ["Tooth", 0.14],
+    ["Symptoms", 0.17],
+    ["Percussion", 0.16],
+    ["Film", 0.15],
+    ["Score by reader", 0.2],
+    ...(as === "withNotes" ? [["Note", 0.9] as const] : []),
+  ] as const;
+  return {
+    kind: "table",
+    caption: as === "bare" ? "Tooth, symptoms and film over time" : `Tooth, symptoms and film over time. ${scoreNote}`,
+    columns: columns.map(([head, share]) => ({ head, share, align: "left" as const })),
+    rows: recalls.map(({ body }) => [
+      ...recallRow(body, parts),
+      ...(as === "withNotes" ? [says(body.note.replace(/\s+/g, " ") || "–")] : []),
+    ]),
+  };
 }
 
 function recallRow(body: BodyOf<"recall">, parts: readonly Part[]): Line[] {

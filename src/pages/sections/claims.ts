@@ -10,11 +10,11 @@ export function claimPages({ parts }: CaseSource): Page[] {
   const claims = partsOf(parts, "claim");
   if (claims.length === 0) return [];
   const columns = [
-    ["Decision", 0.13],
-    ["Claim", 0.34],
-    ["Standing", 0.14],
-    ["Stands on", 0.15],
-    ["Verdict", 0.24],
+    ["Decision", 0.12],
+    ["Claim", 0.3],
+    ["Standing", 0.12],
+    ["Stands on", 0.14],
+    ["Verdict", 0.32],
   ] as const;
   return [
     {

@@ -1,6 +1,7 @@
 import { partsOf } from "../../record/parts.ts";
 import { apicalWords, pulpalWords, wayWords } from "../../record/words/case-words.ts";
 import type { CaseSource } from "../case-source.ts";
+import { momentWords } from "../moment-words.ts";
 import { type Page, says } from "../page-model.ts";
 import { sentence } from "../sentence.ts";
 import { textBlock } from "./presenting.ts";
@@ -9,6 +10,7 @@ import { textBlock } from "./presenting.ts";
 export function diagnosisPages({ parts }: CaseSource): Page[] {
   return partsOf(parts, "diagnosis").map(({ body }) => ({
     title: "Diagnosis",
+    subtitle: momentWords(body.madeOn, parts),
     on: body.madeOn,
     blocks: [
       { kind: "text", heading: "Pulp", lines: [says(sentence(pulpalWords[body.pulpal]))] },
@@ -23,6 +25,7 @@ export function diagnosisPages({ parts }: CaseSource): Page[] {
 export function planPages({ parts }: CaseSource): Page[] {
   return partsOf(parts, "plan").map(({ body }) => ({
     title: "Options and choice",
+    subtitle: momentWords(body.madeOn, parts),
     on: body.madeOn,
     blocks: [
       {
@@ -50,9 +53,14 @@ export function planPages({ parts }: CaseSource): Page[] {
 export function handbackPages({ parts }: CaseSource): Page[] {
   return partsOf(parts, "handback").map(({ body }) => ({
     title: "Hand-back",
+    subtitle: momentWords(body.on, parts),
     on: body.on,
     blocks: [
       ...textBlock("To be restored with", body.restoreWith),
+      ...textBlock(
+        "To be restored by",
+        body.restoreBy === undefined ? "" : sentence(momentWords(body.restoreBy, parts)),
+      ),
       ...textBlock("Orifices marked by", body.orificesMarkedBy),
       ...textBlock("For a later re-entry", body.warnings),
       ...textBlock("Outlook", body.prognosis),

@@ -4,7 +4,7 @@ import type { CaseSource } from "../case-source.ts";
 import { ledgerReader } from "../ledger-reader.ts";
 import { type Line, type Page, says, type Table } from "../page-model.ts";
 import { sentence } from "../sentence.ts";
-import { filmBlock, filmWords, marksOf, measured } from "./films.ts";
+import { filmBlock, filmWords, lesionLines, marksOf, measured } from "./films.ts";
 
 /** All films side by side, and every course that was measured on them in one table. */
 export function filmGallery(source: CaseSource): Page[] {
@@ -16,7 +16,8 @@ export function filmGallery(source: CaseSource): Page[] {
   const pictures = named.map(({ film, name, marks }) => {
     const words = `${name}. ${sentence(purposeWords[film.body.purpose])}, ${filmWords(film.body, source.parts)}`;
     const said = film.body.caption === "" ? words : `${words}. ${film.body.caption}`;
-    return { ...filmBlock(film, marks, read), caption: says(said) };
+    const lesions = lesionLines(marks, read).flatMap((line): Line => [{ text: ". " }, ...line]);
+    return { ...filmBlock(film, marks, read), caption: [{ text: said }, ...lesions] };
   });
   const rows = named.flatMap(({ name, marks }) =>
     marks

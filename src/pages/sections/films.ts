@@ -4,7 +4,7 @@ import { purposeWords } from "../../record/words/later-words.ts";
 import type { CaseSource } from "../case-source.ts";
 import { type LedgerReader, ledgerReader } from "../ledger-reader.ts";
 import { momentWords } from "../moment-words.ts";
-import { type FilmBlock, type Line, type Page, says, type Table } from "../page-model.ts";
+import { type Block, type FilmBlock, type Line, type Page, says, type Table } from "../page-model.ts";
 import { sentence } from "../sentence.ts";
 
 /** Each film with what was measured on it, in the order in which they were taken. */
@@ -18,7 +18,12 @@ export function filmPages(source: CaseSource): Page[] {
       title: sentence(`${purposeWords[film.body.purpose]} film`),
       subtitle: filmWords(film.body, source.parts),
       on: film.body.takenOn,
-      blocks: [filmBlock(film, marks, read), ...(measures === undefined ? [] : [measures]), scaleLines(film, read)],
+      blocks: [
+        filmBlock(film, marks, read),
+        ...(measures === undefined ? [] : [measures]),
+        ...lesionBlock(marks, read),
+        scaleLines(film, read),
+      ],
       notes: notesOf(film, marks, source),
     };
   });
@@ -96,6 +101,22 @@ function measureTable(marks: readonly Mark[], read: LedgerReader): Table | undef
   };
 }
 
+/** What an outlined lesion measures: widest and area, with intervals. */
+export function lesionLines(marks: readonly Mark[], read: LedgerReader): Line[] {
+  return marks.flatMap(({ id, body }) => {
+    const subject = `lesion of ${id}`;
+    if (body.shape !== "outline" || read.entry(subject)?.output === undefined) return [];
+    const widest = read.withInterval(subject, "largestDiameterMm", { digits: 1, unit: "mm" });
+    const area = read.withInterval(subject, "areaMm2", { digits: 1, unit: "mm²" });
+    return [[{ text: `${sentence(body.what)}: ` }, ...widest, { text: " widest, " }, ...area, { text: " area" }]];
+  });
+}
+
+function lesionBlock(marks: readonly Mark[], read: LedgerReader): Block[] {
+  const lines = lesionLines(marks, read);
+  return lines.length === 0 ? [] : [{ kind: "text", heading: "Lesion (95 % intervals)", lines }];
+}
+
 function scaleLines(film: PartOf<"film">, read: LedgerReader): { kind: "text"; heading: string; lines: Line[] } {
   const subject = `calibrate of ${film.id}`;
   const entry = read.entry(subject);
@@ -122,7 +143,7 @@ function cautionsOf(output: unknown): string[] {
 }
 
 function notesOf(film: PartOf<"film">, marks: readonly Mark[], source: CaseSource): string[] {
-  const subjects = [`calibrate of ${film.id}`, ...marks.map((mark) => `curvature of ${mark.id}`)];
+  const subjects = [`calibrate of ${film.id}`, ...marks.flatMap(({ id }) => [`curvature of ${id}`, `lesion of ${id}`])];
   const entries = source.ledger.filter((entry) => subjects.includes(entry.subject) && entry.output !== undefined);
   return entries.map((entry) => `${source.methods.get(entry.topic) ?? entry.topic} Ledger ${entry.id.slice(0, 12)}.`);
 }

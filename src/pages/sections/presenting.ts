@@ -1,6 +1,7 @@
 import { type BodyOf, partsOf, thePart } from "../../record/parts.ts";
 import { flagWords } from "../../record/words/case-words.ts";
 import type { CaseSource } from "../case-source.ts";
+import { momentWords } from "../moment-words.ts";
 import { type Block, type Page, says } from "../page-model.ts";
 import { sentence } from "../sentence.ts";
 
@@ -14,7 +15,17 @@ export function presentingPages({ parts }: CaseSource): Page[] {
     ...textBlock("This tooth until now", about.background),
     ...medicalBlock(partsOf(parts, "medicalHistory").at(-1)?.body),
   ];
-  return blocks.length === 0 ? [] : [{ title: "Presenting", on: about.presentedOn, blocks, notes: [] }];
+  return blocks.length === 0
+    ? []
+    : [
+        {
+          title: "Presenting",
+          subtitle: momentWords(about.presentedOn, parts),
+          on: about.presentedOn,
+          blocks,
+          notes: [],
+        },
+      ];
 }
 
 /** A heading with the person's own words, paragraph by paragraph; nothing where there are none. */

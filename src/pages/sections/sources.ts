@@ -1,11 +1,11 @@
 import { type BodyOf, partsOf } from "../../record/parts.ts";
 import type { CaseSource } from "../case-source.ts";
-import { type Line, type Page, says } from "../page-model.ts";
+import { type Line, numbersIn, type Page, says } from "../page-model.ts";
 
-/** The references of the case, and the published sources behind every number of the ledger, each with its mark. */
-export function sourcePages(source: CaseSource): Page[] {
+/** The references of the case, and the published sources behind every number that the pages print, each with its mark. */
+export function sourcePages(source: CaseSource, pages: readonly Page[]): Page[] {
   const own = partsOf(source.parts, "reference").map(({ body }) => says(referenceWords(body)));
-  const behind = sourceIdsOf(source).map((id): Line => {
+  const behind = sourceIdsOf(source, pages).map((id): Line => {
     const found = source.references.get(id);
     return found === undefined
       ? says(id)
@@ -31,8 +31,10 @@ function referenceWords({ authors, title, journal, year, volume, pages }: BodyOf
 /** What stands under every document. */
 const caution = "These figures support, and never replace, licensed judgement, product labelling and local rules.";
 
-function sourceIdsOf({ ledger }: CaseSource): string[] {
-  const ids = ledger.flatMap(({ output }) => {
+function sourceIdsOf({ ledger }: CaseSource, pages: readonly Page[]): string[] {
+  const printed = new Set(numbersIn({ pages }).map(({ ledgerEntry }) => ledgerEntry));
+  const entries = ledger.filter(({ id }) => printed.has(id));
+  const ids = entries.flatMap(({ output }) => {
     const basis: unknown = typeof output === "object" && output !== null ? Reflect.get(output, "basis") : undefined;
     const sources: unknown = typeof basis === "object" && basis !== null ? Reflect.get(basis, "sources") : undefined;
     return Array.isArray(sources) ? sources.filter((id): id is string => typeof id === "string") : [];

@@ -31,10 +31,13 @@ export function anaestheticTable({ anaesthetic }: Visit): Table[] {
 
 function vasoconstrictorOf(given: Visit["anaesthetic"][number]["vasoconstrictor"]): string {
   if (given === undefined) return "";
-  const ratio = given.ratio === undefined ? "" : ` 1:${given.ratio}`;
+  const ratio = given.ratio === undefined ? "" : ` 1:${inThousands(given.ratio)}`;
   const units = given.iuPerMl === undefined ? "" : ` ${given.iuPerMl} IU/ml`;
   return `, ${vasoconstrictorWords[given.name]}${ratio}${units}`;
 }
+
+/** `100 000`, held together. */
+const inThousands = (ratio: number): string => String(ratio).replace(/\B(?=(\d{3})+$)/g, "\u00a0");
 
 /** Solvents and irrigants by the minute where every one has it, else as they were written down. */
 export function usedTable({ irrigation, solvent }: Visit): Table[] {

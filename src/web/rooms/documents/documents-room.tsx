@@ -54,7 +54,7 @@ export function DocumentsRoom({ caseId }: { readonly caseId: string }) {
             />
             <Way
               name="Hand-out"
-              says="two or three pages to read (PDF)"
+              says="a sheet or two to read (PDF)"
               hint="2"
               make={() => making.start("handout")}
               busy={making.busy}

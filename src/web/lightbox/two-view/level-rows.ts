@@ -28,16 +28,22 @@ export function roomOf(
   return { low: Math.max(0, ...before) + leastApart, high: Math.min(1, ...after) - leastApart };
 }
 
-/** The levels after a move: the moved one is fixed where it was put, as far as its room goes. */
-export function withLevelMoved(ticks: readonly LevelTick[], moved: MovedLevel): LevelTick[] {
-  const { low, high } = roomOf(ticks, moved);
-  const share = Math.max(low, Math.min(high, moved.share));
-  return ticks.map((tick) =>
-    tick.number === moved.number && !tick.isEnd
-      ? { ...tick, fixed: true, shares: tick.shares.with(moved.film, share) }
-      : tick,
-  );
+/**
+ * The levels after a move: the moved one is fixed on every film, where it was put as far as its room goes. One that set
+ * neighbours leave no room for stays what it was.
+ */
+export function withLevelMoved(ticks: readonly LevelTick[], moved: MovedLevel): readonly LevelTick[] {
+  const tick = ticks.find(({ number, isEnd }) => number === moved.number && !isEnd);
+  if (tick === undefined) return ticks;
+  const wanted = tick.shares.with(moved.film, moved.share);
+  const rooms = wanted.map((_, film) => roomOf(ticks, { number: moved.number, film }));
+  if (rooms.some(({ low, high }) => low > high)) return ticks;
+  const shares = wanted.map((share, film) => within(rooms[film], share));
+  return ticks.map((one) => (one === tick ? { ...tick, fixed: true, shares } : one));
 }
+
+const within = (room: { readonly low: number; readonly high: number } | undefined, share: number): number =>
+  room === undefined ? share : Math.max(room.low, Math.min(room.high, share));
 
 /** The rows of all fixed levels, or of all but one. */
 export const rowsOf = (ticks: readonly LevelTick[], without?: number): LevelRows =>

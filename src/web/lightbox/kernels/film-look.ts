@@ -1,5 +1,5 @@
 import type { FilmLook } from "../../../imaging/looked-at.ts";
-import { numberInWords } from "../../parts/figures-in-words.ts";
+import { decimalsFor, numberInWords } from "../../parts/figures-in-words.ts";
 import type { Film } from "./film-name.ts";
 
 type View = NonNullable<Film["body"]["view"]>;
@@ -41,7 +41,7 @@ export interface LookSetting {
   readonly inWords: (look: FilmLook) => string;
 }
 
-const times = (value: number) => numberInWords(value, 2);
+const times = (value: number) => numberInWords(value, decimalsFor(value));
 
 /** The settings of a look in the order of their panel. */
 export const lookSettings: readonly LookSetting[] = [

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { type Basis, basisSchema, type Interval, intervalSchema, notComputedSchema } from "../../../core/basis.ts";
 import type { LedgerEntry } from "../../../record/ledger-entry.ts";
+import type { MmPerPx } from "./pane-group.ts";
 
 /** One number of a ledger entry with its interval, as it stands there. */
 export interface LedgerNumber {
@@ -32,6 +33,13 @@ export function numberOf(entry: LedgerEntry | undefined, name: string): LedgerNu
   const elsewhere = intervalSchema.safeParse(valueAt(entry?.output, intervalPlaces[name] ?? "")).data;
   const own = intervals[name] ?? elsewhere;
   return own === undefined ? { value } : { value, interval: own };
+}
+
+/** The scale of a film as the ledger has it: millimetres a pixel, across and down. */
+export function scaleOfFilm(ledger: readonly LedgerEntry[], filmId: string): MmPerPx | undefined {
+  const entry = entryOf(ledger, "calibrate", filmId);
+  const [column, row] = [numberOf(entry, "mmPerPx.column")?.value, numberOf(entry, "mmPerPx.row")?.value];
+  return column === undefined || row === undefined ? undefined : { column, row };
 }
 
 function valueAt(output: unknown, name: string): unknown {

@@ -79,8 +79,8 @@ describe("films of linked panes", () => {
     expect(pixelsBetween(toFilm(a, fine.pane, at), toFilm(before, fine.pane, at))).toBeLessThan(1e-6);
   });
 
-  it("are pushed the same way on the screen however each is held", () => {
-    const turned = { ...coarse, orientation: { quarterTurns: 1, mirrored: true } };
+  it("are pushed the same way on the screen however each is turned", () => {
+    const turned = { ...coarse, orientation: { quarterTurns: 1, mirrored: false } };
     const panes = { a: fine, b: turned };
     const before = wholeGroup(true);
     const after = movedIn(before, "a", panes, push(36, -22, fine));
@@ -90,6 +90,25 @@ describe("films of linked panes", () => {
       const [from, to] = [middleOnScreen(before, id), middleOnScreen(after, id)];
       expect([to.x - from.x, to.y - from.y].map((step) => Math.round(step * 1e6) / 1e6)).toEqual([36, -22]);
     }
+  });
+
+  it.each([
+    ["nothing is known of them", undefined, undefined],
+    ["both say which way they run", "distal", "mesial"],
+  ] as const)("keep to the same place of the tooth where one is mirrored and %s", (_, first, second) => {
+    const mirrored = { ...fine, orientation: { quarterTurns: 0, mirrored: true }, toRight: second };
+    const panes = { a: { ...fine, toRight: first }, b: mirrored };
+    const group = movedIn(wholeGroup(true), "a", panes, push(-80, 20, fine));
+    expect(where(group, "b", panes).centre).toEqual(where(group, "a", panes).centre);
+    const back = movedIn(group, "b", panes, push(-80, -20, mirrored));
+    expect(pixelsBetween(where(back, "a", panes).centre, middle(fine))).toBeLessThan(1e-9);
+  });
+
+  it("keep to the same place of the tooth where one was taken in reversed", () => {
+    const panes = { a: { ...fine, toRight: "distal" }, b: { ...fine, toRight: "mesial" } } as const;
+    const { centre } = where(movedIn(wholeGroup(true), "a", panes, push(-80, 0, fine)), "b", panes);
+    const other = where(movedIn(wholeGroup(true), "a", panes, push(80, 0, fine)), "a", panes);
+    expect(pixelsBetween(centre, other.centre)).toBeLessThan(1e-9);
   });
 
   it("honour unequal scales across and down", () => {

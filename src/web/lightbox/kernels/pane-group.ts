@@ -24,20 +24,30 @@ export interface FramedFilm {
   readonly pane: PaneSize;
   readonly orientation: FilmOrientation;
   readonly mmPerPx?: MmPerPx | undefined;
+  /** What lies to the right as the film is held; absent where it is not known. */
+  readonly toRight?: "mesial" | "distal" | undefined;
 }
 
 /** The panes that are on the screen, by id. */
 export type FramedFilms = Readonly<Record<string, FramedFilm>>;
 
 /**
- * What all linked panes look at, in a measure that films of different size have in common: millimetres where every film
- * has a scale, else shares of the film (of its width and height as seen, and of the size at which it is whole).
+ * The measure that linked films have in common. Sizes are in millimetres where every film has a scale, else in shares of
+ * the film (of its width and height as seen, and of the size at which it is whole). Where every film says which way it
+ * runs, across is counted to distal, so that a film seen reversed keeps to the same place of the tooth; else to the right
+ * of a film that is not mirrored.
  */
-interface SharedView {
+interface Measure {
   readonly unit: "mm" | "share";
+  readonly across: "toDistal" | "asSeen";
+}
+
+/** What all linked panes look at. */
+interface SharedView {
+  readonly measure: Measure;
   /** Pixels of the screen for a millimetre, or times the size at which the film is whole. */
   readonly size: number;
-  /** The place in the middle of the pane as seen from the film's anchor, to the right and down. */
+  /** The place in the middle of the pane, from the film's anchor. */
   readonly across: number;
   readonly down: number;
 }
@@ -79,7 +89,7 @@ export function movedIn(
   if (framed === undefined || now === undefined) return group;
   const placement = next(now);
   if (!group.linked) return { ...group, own: { ...group.own, [id]: placement } };
-  return { ...group, view: sharedView(placement, framed, { unit: unitOf(panes), anchor: group.anchors[id] }) };
+  return { ...group, view: sharedView(placement, framed, { measure: measureOf(panes), anchor: group.anchors[id] }) };
 }
 
 /** The group after a film, or all that are linked, was shown whole. */
@@ -93,8 +103,7 @@ export function wholeIn(group: PaneGroup, id: string): PaneGroup {
 export function linkedTo(group: PaneGroup, id: string, panes: FramedFilms): PaneGroup {
   const [framed, now] = [panes[id], placementIn(group, id, panes)];
   if (group.linked || framed === undefined || now === undefined) return { ...group, linked: true };
-  const unit = unitOf(panes);
-  const view = sharedView(now, framed, { unit });
+  const view = sharedView(now, framed, { measure: measureOf(panes) });
   const others = Object.entries(panes).filter(([other]) => other !== id);
   const anchors = others.map(([other, theirs]) => {
     const centre = placementIn(group, other, panes)?.centre ?? middleOf(theirs.film);
@@ -112,32 +121,39 @@ export function unlinked(group: PaneGroup, panes: FramedFilms): PaneGroup {
   return { linked: false, anchors: {}, own: Object.fromEntries(own) };
 }
 
-const unitOf = (panes: FramedFilms): SharedView["unit"] =>
-  Object.values(panes).every(({ mmPerPx }) => mmPerPx !== undefined) ? "mm" : "share";
-
-/** What is looked at now. A view in a unit that the films no longer have in common is given up for the whole films. */
-function viewOf({ view }: PaneGroup, panes: FramedFilms): SharedView {
-  const unit = unitOf(panes);
-  if (view?.unit === unit) return view;
-  const sizes = Object.values(panes).map((framed) => {
-    const { zoom } = fitted(framed.film, framed.pane, framed.orientation);
-    return zoom / measureOf(framed, unit).zoom;
-  });
-  return { unit, size: Math.min(...sizes), across: 0, down: 0 };
+function measureOf(panes: FramedFilms): Measure {
+  const films = Object.values(panes);
+  return {
+    unit: films.every(({ mmPerPx }) => mmPerPx !== undefined) ? "mm" : "share",
+    across: films.every(({ toRight }) => toRight !== undefined) ? "toDistal" : "asSeen",
+  };
 }
 
-/** What a pixel of the film is in a unit, and the zoom at which the unit's size is 1. */
-function measureOf({ film, pane, orientation, mmPerPx }: FramedFilm, unit: SharedView["unit"]) {
-  if (unit === "mm" && mmPerPx !== undefined) return { ...mmPerPx, zoom: Math.sqrt(mmPerPx.column * mmPerPx.row) };
-  return { column: 1 / film.columns, row: 1 / film.rows, zoom: fitted(film, pane, orientation).zoom };
+/** What is looked at now. A view in a measure that the films no longer have in common is given up for the whole films. */
+function viewOf({ view }: PaneGroup, panes: FramedFilms): SharedView {
+  const measure = measureOf(panes);
+  if (view?.measure.unit === measure.unit && view.measure.across === measure.across) return view;
+  const sizes = Object.values(panes).map((framed) => {
+    const { zoom } = fitted(framed.film, framed.pane, framed.orientation);
+    return zoom / pixelIn(measure, framed).zoom;
+  });
+  return { measure, size: Math.min(...sizes), across: 0, down: 0 };
+}
+
+/** What a pixel of the film is in a measure, its sign across, and the zoom at which the size is 1. */
+function pixelIn({ unit, across }: Measure, { film, pane, orientation, mmPerPx, toRight }: FramedFilm) {
+  const isReversed = across === "toDistal" ? toRight === "mesial" : orientation.mirrored;
+  const side = isReversed ? -1 : 1;
+  if (unit === "mm" && mmPerPx !== undefined)
+    return { ...mmPerPx, side, zoom: Math.sqrt(mmPerPx.column * mmPerPx.row) };
+  return { column: 1 / film.columns, row: 1 / film.rows, side, zoom: fitted(film, pane, orientation).zoom };
 }
 
 function placementOf(view: SharedView, framed: FramedFilm, anchor = middleOf(framed.film)): FilmPlacement {
   const { orientation, film } = framed;
-  const measure = measureOf(framed, view.unit);
   const step = stepOf(view, framed);
   return {
-    zoom: zoomWithin(view.size * measure.zoom),
+    zoom: zoomWithin(view.size * pixelIn(view.measure, framed).zoom),
     centre: inFilm(filmPoint(anchor.column + step.column, anchor.row + step.row), film),
     orientation,
   };
@@ -146,22 +162,23 @@ function placementOf(view: SharedView, framed: FramedFilm, anchor = middleOf(fra
 function sharedView(
   { zoom, centre }: FilmPlacement,
   framed: FramedFilm,
-  { unit, anchor = middleOf(framed.film) }: { unit: SharedView["unit"]; anchor?: ImagePoint | undefined },
+  { measure, anchor = middleOf(framed.film) }: { measure: Measure; anchor?: ImagePoint | undefined },
 ): SharedView {
-  const measure = measureOf(framed, unit);
+  const pixel = pixelIn(measure, framed);
   const step = {
-    column: (centre.column - anchor.column) * measure.column,
-    row: (centre.row - anchor.row) * measure.row,
+    column: (centre.column - anchor.column) * pixel.column,
+    row: (centre.row - anchor.row) * pixel.row,
   };
   const { x, y } = seenStep(framed.orientation, step);
-  return { unit, size: zoom / measure.zoom, across: x, down: y };
+  return { measure, size: zoom / pixel.zoom, across: pixel.side * x, down: y };
 }
 
 /** The step from a film's anchor to its place in the middle of the pane, in its pixels. */
-function stepOf({ unit, across, down }: SharedView, framed: FramedFilm): ImagePoint {
-  const measure = measureOf(framed, unit);
-  const step = filmStep({ zoom: 1, centre: filmPoint(0, 0), orientation: framed.orientation }, { x: across, y: down });
-  return filmPoint(step.column / measure.column, step.row / measure.row);
+function stepOf({ measure, across, down }: SharedView, framed: FramedFilm): ImagePoint {
+  const pixel = pixelIn(measure, framed);
+  const seen = { x: pixel.side * across, y: down };
+  const step = filmStep({ zoom: 1, centre: filmPoint(0, 0), orientation: framed.orientation }, seen);
+  return filmPoint(step.column / pixel.column, step.row / pixel.row);
 }
 
 function anchorFor(view: SharedView, framed: FramedFilm, centre: ImagePoint): ImagePoint {

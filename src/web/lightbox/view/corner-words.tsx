@@ -2,10 +2,12 @@ import { Button } from "../../parts/button.tsx";
 import { KeyHint } from "../../parts/key-hint.tsx";
 import { useShortcut } from "../../parts/shortcuts.ts";
 import { startWords, usualStart } from "../kernels/course-start.ts";
+import { isPlainLook, lookInWords } from "../kernels/film-look.ts";
 import { windowText } from "../kernels/grey-window.ts";
 import type { Polarity } from "../tools/tool-step.ts";
 import { tools } from "../tools/tools.ts";
 import type { LightBox } from "./light-box.ts";
+import { asRecorded } from "./look-panel.tsx";
 
 /** What stands in the corners of the film: what the tool waits for, and how the film is shown. */
 export const CornerWords = ({ box }: { readonly box: LightBox }) => (
@@ -72,6 +74,14 @@ function ViewWords({ box }: { box: LightBox }) {
   return (
     <div className="corner-view">
       {box.tool.state.tool === "window" && <p>{windowText(box.window)}</p>}
+      {!isPlainLook(box.look) && (
+        <>
+          <p>{lookInWords(box.look)}</p>
+          <Button weight="bare" hint="C" onClick={() => asRecorded(box)}>
+            as recorded
+          </Button>
+        </>
+      )}
       {original !== undefined && (!isOriginal || box.window.invert) && (
         <Button weight="bare" hint="A" onClick={reset}>
           automatic window

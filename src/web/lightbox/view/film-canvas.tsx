@@ -17,16 +17,16 @@ interface FilmCanvasOptions {
 }
 
 /** From this zoom on a pixel is shown as what it is, a square. */
-const squaresFrom = 3;
+export const squaresFrom = 3;
+
+/** The matrix for a picture that begins at its corner; the film's (0,0) is the centre of its first pixel, half a pixel on. */
+export const filmMatrix = ([a, b, c, d, e, f]: Matrix): Matrix => [a, b, c, d, e - (a + c) / 2, f - (b + d) / 2];
 
 /** The film under its window. A new window or look is drawn by the worker; moving and zooming only move what is drawn. */
 export function FilmCanvas({ film, line, window, look = plainLook, matrix, isMoving = false }: FilmCanvasOptions) {
   const canvas = useRef<HTMLCanvasElement>(null);
   const zoom = Math.hypot(matrix[0], matrix[1]) * devicePixelRatio;
   useDrawing(canvas, line, { window, look, everyNth: isMoving ? Math.max(1, Math.floor(1 / zoom)) : 1 });
-  const [a, b, c, d, e, f] = matrix;
-  // The first pixel's corner is half a pixel before its centre, which is (0,0).
-  const [x, y] = [e - (a + c) / 2, f - (b + d) / 2];
   return (
     <canvas
       ref={canvas}
@@ -34,8 +34,8 @@ export function FilmCanvas({ film, line, window, look = plainLook, matrix, isMov
       style={{
         width: film.columns,
         height: film.rows,
-        transform: `matrix(${a}, ${b}, ${c}, ${d}, ${x}, ${y})`,
-        imageRendering: Math.hypot(a, b) >= squaresFrom ? "pixelated" : "auto",
+        transform: `matrix(${filmMatrix(matrix).join(", ")})`,
+        imageRendering: Math.hypot(matrix[0], matrix[1]) >= squaresFrom ? "pixelated" : "auto",
       }}
     />
   );

@@ -13,6 +13,8 @@ interface FilmPaneOptions {
   readonly marks?: readonly Mark[] | undefined;
   readonly chosen?: Choice | undefined;
   readonly place?: PlaceOnCourse | undefined;
+  /** What is drawn under the marks, in the film's own pixels. */
+  readonly beneath?: ((placing: PlacementUse) => ReactNode) | undefined;
   /** What more is drawn over the film, in the film's own pixels; `unit` is how many of them a pixel of the screen covers. */
   readonly drawing?: ((placing: PlacementUse, unit: number) => ReactNode) | undefined;
   /** What is drawn above all that, in pixels of the pane. */
@@ -40,6 +42,7 @@ function OnThePane({
   marks = noMarks,
   chosen,
   place,
+  beneath,
   drawing,
   above,
 }: Omit<FilmPaneOptions, "stage" | "children">) {
@@ -57,6 +60,7 @@ function OnThePane({
       />
       <svg className="film-overlay" width={pane.width} height={pane.height} aria-hidden="true">
         <g transform={`matrix(${matrix.join(" ")})`}>
+          {beneath?.(placing)}
           <MarksLayer marks={marks} chosen={chosen} place={place} unit={unit} />
           {drawing?.(placing, unit)}
         </g>

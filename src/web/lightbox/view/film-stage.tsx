@@ -1,24 +1,31 @@
 import { useRef } from "react";
+import { filmGrid } from "../kernels/film-grid.ts";
 import { filmName } from "../kernels/film-name.ts";
+import { sidesOnFilm } from "../kernels/sides-on-film.ts";
 import { DrawingLayer } from "./drawing-layer.tsx";
 import { FilmPane } from "./film-pane.tsx";
+import { GridLayer } from "./grid-layer.tsx";
 import { keyOnFilm, spaceOnFilm } from "./keys-on-film.ts";
 import type { LightBox } from "./light-box.ts";
 import { useListedKeys } from "./listed-keys.ts";
 import { usePointing, useWheelZoom } from "./pointing.ts";
+import { SidesLayer } from "./sides-layer.tsx";
 
 /** The film itself: its pixels, what is marked on it, and everything that mouse and keyboard do to it. */
 export function FilmStage({ box }: { readonly box: LightBox }) {
   const pointing = usePointing(box);
   const keys = useKeysOnFilm(box, pointing.space);
   useWheelZoom(box);
-  useListedKeys();
-  const { tool, film, presentedOn } = box;
+  const { tool, film, presentedOn, sight } = box;
+  const sides = box.side && sidesOnFilm(box.side, film.body.uRunsTo, box.orientation);
+  const grid = gridOver(box);
   return (
     <FilmPane
       view={box}
-      marks={box.shown}
-      chosen={box.chosen}
+      beneath={() => grid && <GridLayer grid={grid} film={film.body} />}
+      above={(placing) => sides && <SidesLayer sides={sides} film={film.body} placing={placing} />}
+      marks={sight.marks ? box.shown : []}
+      chosen={box.isInHand ? box.chosen : undefined}
       place={box.place}
       drawing={(_, unit) => (
         <DrawingLayer state={tool.state} asking={box.asking} crosshair={box.crosshair} unit={unit} />
@@ -26,8 +33,12 @@ export function FilmStage({ box }: { readonly box: LightBox }) {
       stage={{
         "data-tool": tool.state.tool,
         role: "application",
-        "aria-label": `${filmName(film, presentedOn)}, ${box.marks.length} marks`,
-        "aria-describedby": "film-stage-keys",
+        "aria-label": [
+          filmName(film, presentedOn),
+          `${box.marks.length} marks`,
+          ...(sides?.says ? [sides.says] : []),
+        ].join(", "),
+        "aria-describedby": box.isInHand ? "film-stage-keys" : undefined,
         tabIndex: 0,
         // A press gives the focus by itself; the browser would take it away again from a question that the press opened.
         onMouseDown: (event) => event.preventDefault(),
@@ -40,11 +51,25 @@ export function FilmStage({ box }: { readonly box: LightBox }) {
         onKeyUp: keys.up,
       }}
     >
-      <span id="film-stage-keys" className="unseen">
-        Arrow keys move the crosshair of a marking tool by one pixel, with Shift by ten, with Alt by a quarter. Space
-        marks a place, Enter ends, Backspace takes back, Escape leaves. Question mark lists all keys.
-      </span>
+      {box.isInHand && <ListedKeys />}
+      {grid && <p className="grid-step">{`grid ${grid.step}`}</p>}
     </FilmPane>
+  );
+}
+
+/** The grid that is asked for, in the film's scale where it has one. */
+function gridOver({ sight, placing, film, mmPerPx }: LightBox) {
+  return sight.grid && placing ? filmGrid(film.body, placing.placement.zoom, mmPerPx) : undefined;
+}
+
+/** What the film's keys do, for the sheet of keys and for those who can't see it. */
+function ListedKeys() {
+  useListedKeys();
+  return (
+    <span id="film-stage-keys" className="unseen">
+      Arrow keys move the crosshair of a marking tool by one pixel, with Shift by ten, with Alt by a quarter. Space
+      marks a place, Enter ends, Backspace takes back, Escape leaves. Question mark lists all keys.
+    </span>
   );
 }
 

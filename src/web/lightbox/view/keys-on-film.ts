@@ -20,17 +20,18 @@ export function keyOnFilm(box: LightBox, press: Press): boolean {
   const zooms: Readonly<Record<string, number>> = { "+": 1.25, "=": 1.25, "-": 0.8, _: 0.8 };
   const factor = zooms[press.key];
   if (factor !== undefined) return done(box.placing.zoom(factor));
+  if (!box.sight.marks && onMarks.includes(press.key)) return false;
   switch (press.key) {
     case "0":
       return done(box.placing.fit());
     case "Enter":
       return enter(box, press.shiftKey);
     case "Backspace":
-      return isBusy(box.tool.state) ? done(box.tool.send({ is: "takenBack" })) : takeOff(box);
+      return isBusy(box.tool.state) ? done(box.tool.send({ is: "takenBack" })) : box.sight.marks && takeOff(box);
     case "Delete":
       return takeOff(box);
     case "Escape":
-      return done(stepBack(box));
+      return stepBack(box);
     case "n":
     case "N":
       return nextHandle(box, press.shiftKey ? -1 : 1);
@@ -40,6 +41,9 @@ export function keyOnFilm(box: LightBox, press: Press): boolean {
       return false;
   }
 }
+
+/** Keys that act on the chosen mark; nothing is done to marks that are hidden. */
+const onMarks: readonly string[] = ["Delete", "n", "N", "x"];
 
 /** What Space does when it is let go without having moved the film: it presses where the crosshair is. */
 export function spaceOnFilm(box: LightBox, free: boolean): void {
@@ -102,13 +106,15 @@ function atPointer({ tool: { state } }: LightBox, free: boolean): Pointing | und
   return at && { at, screen: { x: 0, y: 0 }, free };
 }
 
-/** Escape leaves the gesture, then the crosshair and the tool, then the chosen mark. */
-function stepBack(box: LightBox): void {
+/** Escape leaves the gesture, then the crosshair and the tool, then the chosen mark; after that it is not the film's. */
+function stepBack(box: LightBox): boolean {
   const { state, send } = box.tool;
   if (isBusy(state)) send({ is: "cancelled" });
   else if (state.tool !== "move") box.take("move");
   else if (box.crosshair !== undefined) box.setCrosshair(undefined);
-  else box.choose(undefined);
+  else if (box.chosen !== undefined) box.choose(undefined);
+  else return false;
+  return true;
 }
 
 const chosenMark = ({ marks, chosen }: LightBox): Mark | undefined => marks.find(({ id }) => id === chosen?.markId);

@@ -4,9 +4,12 @@ import type { Gesture } from "../../../record/change.ts";
 import type { Course } from "../kernels/course-segments.ts";
 import type { Film } from "../kernels/film-name.ts";
 import type { Mark, MarkBody } from "../kernels/mark-shape.ts";
+import type { PatientSide } from "../kernels/sides-on-film.ts";
+import type { Sight } from "../kernels/sight.ts";
 import type { Polarity } from "../tools/tool-step.ts";
 import type { ToolName } from "../tools/tools.ts";
 import type { RidgeState } from "../workers/film-ridge.ts";
+import type { PointedPlace } from "./pointed-place.ts";
 import type { FilmView, FilmViewOptions } from "./use-film-view.ts";
 import type { ToolUse } from "./use-tool.ts";
 
@@ -32,10 +35,20 @@ export interface LightBoxOptions extends FilmViewOptions {
   readonly marks: readonly Mark[];
   readonly record: (gesture: Gesture) => void;
   readonly say: (words: string) => void;
+  /** Whether the tools are this film's; of several side by side it is one. */
+  readonly isInHand?: boolean;
+  /** What lies over the film. */
+  readonly sight?: Sight;
+  /** The patient's side on which the tooth stands. */
+  readonly side?: PatientSide | undefined;
 }
 
 /** Everything that the light box knows and does while a film lies on it. */
 export interface LightBox extends LightBoxOptions, FilmView {
+  readonly sight: Sight;
+  readonly isInHand: boolean;
+  /** The place under the pointer. */
+  readonly pointed: PointedPlace;
   readonly ridge: RidgeState;
   /** Lines can't be followed on this film. */
   readonly followsNothing: boolean;

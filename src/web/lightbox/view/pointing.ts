@@ -51,7 +51,8 @@ export function usePointing(box: LightBox) {
     onPointerMove: (event: React.PointerEvent<HTMLDivElement>) => {
       const pointing = pointingAt(event);
       if (pointing === undefined) return;
-      const { placing, tool, crosshair, setCrosshair } = latest.current;
+      const { placing, tool, crosshair, setCrosshair, pointed } = latest.current;
+      pointed.set(pointing);
       if (pushing.current !== undefined) {
         placing?.push({ x: pointing.screen.x - pushing.current.x, y: pointing.screen.y - pushing.current.y });
         pushing.current = pointing.screen;
@@ -66,7 +67,10 @@ export function usePointing(box: LightBox) {
       if (pushing.current !== undefined) pushing.current = undefined;
       else if (pointing !== undefined) latest.current.tool.send({ is: "released", ...pointing });
     },
-    onPointerLeave: () => latest.current.setPlace(undefined),
+    onPointerLeave: () => {
+      latest.current.setPlace(undefined);
+      latest.current.pointed.set(undefined);
+    },
   };
 }
 

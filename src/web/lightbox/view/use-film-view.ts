@@ -5,6 +5,7 @@ import type { Film } from "../kernels/film-name.ts";
 import type { FilmOrientation } from "../kernels/film-placement.ts";
 import type { GreyWindow } from "../kernels/grey-window.ts";
 import type { FramedFilm, MmPerPx } from "../kernels/pane-group.ts";
+import { seenToRight } from "../kernels/sides-on-film.ts";
 import { type FilmPixelsState, useFilmPixels } from "./use-film-pixels.ts";
 import { type Pane, usePane } from "./use-pane.ts";
 import { type PaneGroupUse, usePaneGroup } from "./use-pane-group.ts";
@@ -49,7 +50,7 @@ export function useFilmView(film: Film, { group, paneId = film.id, mmPerPx }: Fi
 }
 
 function useFramed(
-  { body: { columns, rows } }: Film,
+  { body: { columns, rows, uRunsTo } }: Film,
   { pane, orientation, mmPerPx }: Pick<FilmView, "pane" | "orientation"> & Pick<FilmViewOptions, "mmPerPx">,
 ): FramedFilm | undefined {
   const { size } = pane;
@@ -57,8 +58,9 @@ function useFramed(
   return useMemo(() => {
     if (size === undefined) return undefined;
     const scale = across === undefined || down === undefined ? undefined : { column: across, row: down };
-    return { film: { columns, rows }, pane: size, orientation, mmPerPx: scale };
-  }, [size, columns, rows, orientation, across, down]);
+    const toRight = seenToRight(uRunsTo, orientation);
+    return { film: { columns, rows }, pane: size, orientation, mmPerPx: scale, toRight };
+  }, [size, columns, rows, uRunsTo, orientation, across, down]);
 }
 
 function useOrientation(film: Film): FilmOrientation {

@@ -7,11 +7,14 @@ import { filmViewed, markMade, traceBody } from "../kernels/film-gestures.ts";
 import type { ScreenPoint } from "../kernels/film-placement.ts";
 import type { Mark, MarkBody } from "../kernels/mark-shape.ts";
 import { hitAt } from "../kernels/nearest-on-marks.ts";
+import { usualSight } from "../kernels/sight.ts";
 import { markInHand } from "../tools/move-tool.ts";
 import type { Polarity, ToolWorld } from "../tools/tool-step.ts";
 import { isMarking } from "../tools/tools.ts";
 import { carryOut } from "./effects-on-film.ts";
 import type { Asking, Choice, LightBox, LightBoxOptions, PlaceOnCourse } from "./light-box.ts";
+import { PointedPlace } from "./pointed-place.ts";
+import type { FilmPixelsState } from "./use-film-pixels.ts";
 import { useFilmRidge } from "./use-film-ridge.ts";
 import { useFilmView } from "./use-film-view.ts";
 import { type ToolUse, useTool } from "./use-tool.ts";
@@ -20,20 +23,29 @@ import { type ToolUse, useTool } from "./use-tool.ts";
 const nearOnScreen = 7;
 const samePlaceOnScreen = 4;
 
+const noMarks: readonly Mark[] = [];
+/** Lines are looked for on the film in hand alone: it takes time and memory. */
+const notInHand: FilmPixelsState = { is: "loading" };
+
 /** Holds a film on the light box. */
 export function useLightBox(options: LightBoxOptions): LightBox {
-  const { film, presentedOn, marks, record, say } = options;
+  const { film, presentedOn, record, say, sight = usualSight, isInHand = true } = options;
+  const marks = sight.marks ? options.marks : noMarks;
+  const [pointed] = useState(() => new PointedPlace());
   const view = useFilmView(film, options);
   const { pixels, placing, orientation, window: recorded } = view;
   const [polarity, follow] = useState<Polarity>("dark");
-  const [chosen, choose] = useState<Choice | undefined>(() => firstCourse(marks));
+  const [chosen, choose] = useState<Choice | undefined>(() => firstCourse(options.marks));
   const [crosshair, setCrosshair] = useState<ImagePoint>();
   const [place, setPlace] = useState<PlaceOnCourse>();
   const [asking, setAsking] = useState<Asking>();
   const [trial, tryLook] = useState<FilmLook>();
   const on = { film, presentedOn };
   const sendLater = useRef<ToolUse["send"]>(() => undefined);
-  const ridge = useFilmRidge(pixels, polarity, { found: () => sendLater.current({ is: "pathsFound" }), failed: say });
+  const ridge = useFilmRidge(isInHand ? pixels : notInHand, polarity, {
+    found: () => sendLater.current({ is: "pathsFound" }),
+    failed: say,
+  });
 
   const make = (body: MarkBody) => {
     const id = newPartId("mark");
@@ -68,6 +80,7 @@ export function useLightBox(options: LightBoxOptions): LightBox {
   return {
     ...options,
     ...view,
+    ...{ sight, isInHand, pointed },
     ...{ tool, polarity, chosen, choose },
     ...{ ridge: ridge.state, followsNothing: ridge.failed },
     ...{ crosshair, setCrosshair, place, setPlace, asking, show, tryLook },

@@ -1,0 +1,119 @@
+import { useMemo, useState } from "react";
+import { createPortal } from "react-dom";
+import type { LedgerEntry } from "../../../record/ledger-entry.ts";
+import type { BoxLayout } from "../../lightbox/kernels/box-layout.ts";
+import type { Film } from "../../lightbox/kernels/film-name.ts";
+import { scaleOfFilm } from "../../lightbox/kernels/ledger-reading.ts";
+import type { Mark } from "../../lightbox/kernels/mark-shape.ts";
+import { AskingWords } from "../../lightbox/view/asking-words.tsx";
+import { CornerWords } from "../../lightbox/view/corner-words.tsx";
+import { FilmStage } from "../../lightbox/view/film-stage.tsx";
+import type { LightBoxOptions } from "../../lightbox/view/light-box.ts";
+import { LookPanel } from "../../lightbox/view/look-panel.tsx";
+import { Loupe } from "../../lightbox/view/loupe.tsx";
+import { MeasurePanel } from "../../lightbox/view/measure-panel.tsx";
+import { PaneWords } from "../../lightbox/view/pane-words.tsx";
+import { ToolBar } from "../../lightbox/view/tool-bar.tsx";
+import { useLightBox } from "../../lightbox/view/use-light-box.ts";
+import type { PaneGroupUse } from "../../lightbox/view/use-pane-group.ts";
+import { ViewBar, type ViewBarOptions } from "../../lightbox/view/view-bar.tsx";
+import { PaneForDrop } from "./pane-for-drop.tsx";
+
+interface FilmsOnBoxOptions {
+  readonly layout: BoxLayout;
+  readonly films: readonly Film[];
+  readonly marks: readonly Mark[];
+  readonly ledger: readonly LedgerEntry[];
+  readonly canals: readonly string[];
+  readonly measuring: boolean;
+  readonly group: PaneGroupUse;
+  /** What is the same for every film. */
+  readonly shared: Pick<LightBoxOptions, "presentedOn" | "record" | "say" | "side" | "sight">;
+  readonly bar: ViewBarOptions;
+  readonly takeInHand: (pane: number) => void;
+  readonly put: (film: string, pane: number) => void;
+}
+
+/** Places in the room that belong to the film in hand: its tools, the bar under it, its measures. */
+interface Places {
+  readonly tools: HTMLElement | null;
+  readonly bar: HTMLElement | null;
+  readonly measures: HTMLElement | null;
+}
+
+/** One film or several side by side; tools at the left and measures at the right are those of the film in hand. */
+export function FilmsOnBox(options: FilmsOnBoxOptions) {
+  const { layout, films, put, takeInHand } = options;
+  const [tools, setTools] = useState<HTMLElement | null>(null);
+  const [bar, setBar] = useState<HTMLElement | null>(null);
+  const [measures, setMeasures] = useState<HTMLElement | null>(null);
+  return (
+    <div className="light-box-body" data-panes={layout.count}>
+      <div ref={setTools} className="tool-bar-place" />
+      <main className="films-place">
+        <div className="film-panes">
+          {layout.films.map((id, pane) => {
+            const film = films.find((one) => one.id === id);
+            const isInHand = pane === layout.inHand;
+            return (
+              <PaneForDrop
+                // biome-ignore lint/suspicious/noArrayIndexKey: a pane is its place; what lies in it has its own key
+                key={pane}
+                {...{ pane, isInHand, isOneOfMany: layout.count > 1 }}
+                isEmpty={film === undefined}
+                take={() => takeInHand(pane)}
+                put={(dropped) => put(dropped, pane)}
+              >
+                {film && (
+                  <FilmInPane key={film.id} {...{ film, pane, isInHand, options }} places={{ tools, bar, measures }} />
+                )}
+              </PaneForDrop>
+            );
+          })}
+        </div>
+        <div ref={setBar} />
+        {layout.films[layout.inHand] === undefined &&
+          bar &&
+          createPortal(<ViewBar box={undefined} {...options.bar} />, bar)}
+      </main>
+      {layout.count === 1 && <div ref={setMeasures} className="measure-place" />}
+    </div>
+  );
+}
+
+interface FilmInPaneOptions {
+  readonly film: Film;
+  readonly pane: number;
+  readonly isInHand: boolean;
+  readonly options: FilmsOnBoxOptions;
+  readonly places: Places;
+}
+
+function FilmInPane({ film, pane, isInHand, options, places }: FilmInPaneOptions) {
+  const { ledger, canals, measuring, group, shared, bar, layout, marks } = options;
+  const box = useLightBox({
+    ...{ film, isInHand, ...shared },
+    group: layout.count > 1 ? group : undefined,
+    paneId: `${pane} ${film.id}`,
+    mmPerPx: scaleOfFilm(ledger, film.id),
+    marks: useMarksOf(marks, film),
+  });
+  return (
+    <>
+      <FilmStage box={box} />
+      {layout.count > 1 && <PaneWords box={box} pane={pane} />}
+      {isInHand && <CornerWords box={box} />}
+      <AskingWords box={box} canals={canals} />
+      {bar.sight.loupe !== 0 && <Loupe box={box} times={bar.sight.loupe} />}
+      {isInHand && bar.isLookOpen && <LookPanel box={box} close={bar.openLook} />}
+      {isInHand && places.tools && createPortal(<ToolBar box={box} />, places.tools)}
+      {isInHand && places.bar && createPortal(<ViewBar box={box} {...bar} />, places.bar)}
+      {isInHand &&
+        places.measures &&
+        createPortal(<MeasurePanel {...{ box, ledger, canals, measuring }} />, places.measures)}
+    </>
+  );
+}
+
+const useMarksOf = (marks: readonly Mark[], { id }: Film): readonly Mark[] =>
+  useMemo(() => marks.filter(({ body }) => body.film === id), [marks, id]);

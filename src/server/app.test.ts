@@ -81,6 +81,15 @@ describe("a case over the API", () => {
     expect(lines.length).toBe(4);
   });
 
+  it("is read with the ledger that held then", async () => {
+    const opened = await newCase();
+    const operations = [{ op: "put", id: "about", kind: "case", baseRevision: 1, body: { ...about, tooth: "36" } }];
+    const changed = (await gesture(opened.caseId, { words: "Tooth corrected", operations })).json<CaseView>();
+    expect(changed.ledger).not.toEqual(opened.ledger);
+    const then = (await one.ask({ url: `/api/cases/${opened.caseId}/at/1` })).json<CaseView>();
+    expect(then.ledger).toEqual(opened.ledger);
+  });
+
   it("takes nothing back that the person has not seen", async () => {
     const { caseId } = await newCase();
     const put = (baseRevision: number, note: string) =>

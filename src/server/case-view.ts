@@ -1,13 +1,14 @@
 import { Refusal } from "../core/refusal.ts";
 import { type Change, stateHash } from "../record/change.ts";
 import { factsOf } from "../record/facts.ts";
+import type { LedgerEntry } from "../record/ledger-entry.ts";
 import { undoStack } from "../record/undo-stack.ts";
 import type { CaseState, Store } from "../store/store.ts";
 import type { CaseView, ChangeLine } from "./api.ts";
 
-/** A case as the windows see it: parts, current ledger, and what can be undone. */
-export async function caseView(store: Store, state: CaseState): Promise<CaseView> {
-  const [ledger, changes] = await Promise.all([store.ledger(state.caseId), store.changes(state.caseId)]);
+/** A case as the windows see it: parts, the ledger of now or the one given, and what can be undone. */
+export async function caseView(store: Store, state: CaseState, stood?: readonly LedgerEntry[]): Promise<CaseView> {
+  const [ledger, changes] = await Promise.all([stood ?? store.ledger(state.caseId), store.changes(state.caseId)]);
   const facts = factsOf(state.caseId, state.parts);
   if (facts === undefined)
     throw new Refusal("record.notFound", "Cannot show this case: nothing says which tooth it is");

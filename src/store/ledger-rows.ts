@@ -52,7 +52,8 @@ export class KnownEntries {
   }
 }
 
-async function readAllEntries(db: Db, caseId: string): Promise<Map<string, LedgerEntry>> {
+/** Every entry that was ever kept for a case, by id. */
+export async function readAllEntries(db: Db, caseId: string): Promise<Map<string, LedgerEntry>> {
   const rows = await db.selectFrom("ledgerEntries").selectAll().where("caseId", "=", caseId).execute();
   return new Map(rows.map((row) => [row.id, ledgerFromRow(row)]));
 }

@@ -7,7 +7,7 @@ import { keepDocument, readDocument, readDocuments } from "./document-rows.ts";
 import { beginExercise, changeExercise, readExercise, readExercises, removeExercise } from "./exercise-rows.ts";
 import { keepFilm, readFilm } from "./film-rows.ts";
 import { inTurn } from "./in-turn.ts";
-import { KnownEntries, readLedger, readLedgerEntry, writeLedger } from "./ledger-rows.ts";
+import { KnownEntries, readAllEntries, readLedger, readLedgerEntry, writeLedger } from "./ledger-rows.ts";
 import { chainOf, writeCaseFile } from "./load-case-file.ts";
 import type { HomeLock } from "./lock.ts";
 import { stateOf, type Writing, writeGesture, writeInverse, writeNewCase } from "./record-change.ts";
@@ -60,6 +60,7 @@ export function storeOn(database: OpenDatabase, home: string, lock: HomeLock | u
       }),
     tombstones: () => readTombstones(db),
     ledger: (caseId) => readLedger(db, caseId),
+    keptLedger: async (caseId) => [...(await readAllEntries(db, caseId)).values()],
     ledgerEntry: (id) => readLedgerEntry(db, id),
     refreshLedger: (caseId, deriveLedger) =>
       written(caseId, async (writing) => {

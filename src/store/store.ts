@@ -101,6 +101,8 @@ export interface Store {
 
   /** The entries that hold for the case now. */
   ledger(caseId: string): Promise<LedgerEntry[]>;
+  /** Every entry that was ever kept for a case, whether it holds or not. */
+  keptLedger(caseId: string): Promise<LedgerEntry[]>;
   /** One entry, current or not. @throws Refusal `record.notFound` */
   ledgerEntry(id: string): Promise<LedgerEntry>;
   /** Works the ledger of a case out anew (after a setting or a topic changed). */

@@ -2,7 +2,10 @@ import { randomUUID } from "node:crypto";
 import type { FastifyInstance } from "fastify";
 import type { ZodTypeProvider } from "fastify-type-provider-zod";
 import { z } from "zod";
+import { ledgerAsStood } from "../../ledger/ledger-as-stood.ts";
 import { gestureSchema } from "../../record/change.ts";
+import type { LedgerEntry } from "../../record/ledger-entry.ts";
+import type { CaseState } from "../../store/store.ts";
 import { newCaseSchema } from "../api.ts";
 import { type Bench, recordingOf } from "../bench.ts";
 import { caseView, changeLine } from "../case-view.ts";
@@ -51,11 +54,18 @@ function historyRoutes(plain: FastifyInstance, bench: Bench): void {
   );
   const then = named.extend({ sequence: z.coerce.number().int().min(1) });
   app.get("/api/cases/:caseId/at/:sequence", { schema: { params: then } }, async ({ params }) => {
-    const {
-      undo: _undo,
-      redo: _redo,
-      ...view
-    } = await caseView(store, await store.readCaseAt(params.caseId, params.sequence));
+    const state = await store.readCaseAt(params.caseId, params.sequence);
+    const { undo: _undo, redo: _redo, ...view } = await caseView(store, state, await stoodLedger(bench, state));
     return view;
   });
+}
+
+async function stoodLedger({ store, now }: Bench, { caseId, parts, sequence }: CaseState): Promise<LedgerEntry[]> {
+  const [settings, kept, changes] = await Promise.all([
+    store.settings(),
+    store.keptLedger(caseId),
+    store.changes(caseId),
+  ]);
+  const until = changes.find((change) => change.sequence === sequence + 1)?.at;
+  return ledgerAsStood({ caseId, parts, settings, kept, at: now(), ...(until === undefined ? {} : { until }) });
 }

@@ -46,7 +46,7 @@ export function CaseRoom({ caseId, moment }: CaseRoomOptions) {
   useLeaveNothing(book, queue);
   if (view === undefined && error) return <SayRefusal of={error} whole />;
   if (view === undefined) return <Opening says="Opening the case" />;
-  const looked = stoodAt === undefined ? undefined : stood.data;
+  const shown = stoodAt === undefined ? view : stood.data;
   return (
     <div className="case-room">
       <CaseHead
@@ -57,7 +57,7 @@ export function CaseRoom({ caseId, moment }: CaseRoomOptions) {
       />
       <SaveTrouble save={save} retry={() => queue.retry()} />
       {stoodAt !== undefined && <StoodBanner sequence={stoodAt} reading={stood} back={() => setStoodAt(undefined)} />}
-      <CasePages {...{ caseId, moment }} view={looked ?? view} today={today()} readOnly={stoodAt !== undefined} />
+      {shown && <CasePages {...{ caseId, moment }} view={shown} today={today()} readOnly={stoodAt !== undefined} />}
       {history && (
         <HistoryDrawer
           caseId={caseId}

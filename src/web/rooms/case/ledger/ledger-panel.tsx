@@ -13,13 +13,12 @@ interface LedgerPanelOptions {
   readonly ledger: readonly LedgerEntry[];
   readonly parts: readonly Part[];
   readonly moment: Moment | undefined;
-  /** The case is shown as it stood; the ledger is the one of now and would mislead. */
+  /** The case is shown as it stood, and so is the ledger. */
   readonly readOnly: boolean;
 }
 
 /** Every number that was computed from the case; those that rest on the moment in view come first. */
 export function LedgerPanel({ caseId, ledger, parts, moment, readOnly }: LedgerPanelOptions) {
-  if (readOnly) return <LedgerOfNow />;
   const all = ledger.filter(({ topic }) => topic !== "tooth");
   const told = all.filter(({ refused }) => refused === undefined);
   const refused = all.filter((entry) => entry.refused !== undefined);
@@ -28,7 +27,8 @@ export function LedgerPanel({ caseId, ledger, parts, moment, readOnly }: LedgerP
   const lists = { caseId, ledger, parts };
   return (
     <aside className="ledger" aria-label="Ledger">
-      <h2>Ledger</h2>
+      <h2>{readOnly ? "Ledger as it stood" : "Ledger"}</h2>
+      {readOnly && <AsItStood />}
       {here.length > 0 && <h3 className="ledger-group">From this moment</h3>}
       {here.length === 0 && moment !== undefined && told.length > 0 && (
         <p className="ledger-group">Nothing is computed from this moment.</p>
@@ -44,7 +44,7 @@ export function LedgerPanel({ caseId, ledger, parts, moment, readOnly }: LedgerP
           <Entries {...lists} entries={refused} />
         </details>
       )}
-      <WouldFill told={told} />
+      {!readOnly && <WouldFill told={told} />}
     </aside>
   );
 }
@@ -83,11 +83,10 @@ const Folded = ({ entries, ...others }: EntriesOptions) =>
     ),
   );
 
-const LedgerOfNow = () => (
-  <aside className="ledger" aria-label="Ledger">
-    <h2>Ledger</h2>
-    <p className="ledger-empty">Its numbers hold for the case of now and are not shown beside the past.</p>
-  </aside>
+const AsItStood = () => (
+  <p className="ledger-empty">
+    What the parts of that time gave: the sums that were kept, and where none was, worked out from those parts.
+  </p>
 );
 
 function restsOn(entry: LedgerEntry, moment: Moment, parts: readonly Part[]): boolean {

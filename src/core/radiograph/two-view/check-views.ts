@@ -88,7 +88,8 @@ function landmarkFaults({ views, reference, knownSeparation }: TwoViewInput): Fa
   return [...unseen, { path: "knownSeparation.landmarks", says: "names one landmark twice; two are needed" }];
 }
 
-function tooShort({ points }: ViewInput, index: number): Fault[] {
+/** What is wrong with a view of too few different points. */
+export function tooShort({ points }: ViewInput, index: number): Fault[] {
   const apart = points.filter(
     ([u, v], at) => at === 0 || u !== points[at - 1]?.[0] || v !== points[at - 1]?.[1],
   ).length;
@@ -103,7 +104,8 @@ const riseOf = ({ points }: ViewInput): number => (points.at(-1)?.[1] ?? 0) - (p
 /** Courses whose rises differ by more than this share are not of the same stretch of canal. */
 const unequal = 0.25;
 
-function directionFaults(views: readonly ViewInput[]): Fault[] {
+/** What is wrong with courses that run against each other, across the film, or over different stretches. */
+export function directionFaults(views: readonly ViewInput[]): Fault[] {
   const [first, ...others] = views.map(riseOf);
   if (first === undefined) return [];
   if (Math.abs(first) < 1)

@@ -4,6 +4,7 @@ import { startsOf } from "../curvature/starts.ts";
 import type { FilmTask } from "./film-slopes.ts";
 import { type FilmFit, fitFilms } from "./fit-films.ts";
 import type { Setting } from "./setting.ts";
+import { thinnedTask } from "./thinned-task.ts";
 
 /** Every family that the films can tell apart, the best first, and how much each is worth beside the best. */
 export interface CourseChoice {
@@ -112,7 +113,7 @@ function scoreOf({ family, chiSquare }: FilmFit): number {
 function fitBest(family: Family, task: FilmTask, residuals: number): FilmFit | undefined {
   const free = task.setting.sigmas.filter((sigma) => !Number.isFinite(sigma)).length;
   if (parameterKinds(family, 2).length + free >= residuals) return undefined;
-  const few = thinned(task);
+  const few = { ...thinnedTask(task, scouted).task, sigmaMm: task.sigmaMm };
   const scouts = startsOf(family, task.trace)
     .flatMap((start) => fitFilms(family, few, withSetting(start, task), 3) ?? [])
     .sort((a, b) => a.chiSquare - b.chiSquare)
@@ -123,14 +124,6 @@ function fitBest(family: Family, task: FilmTask, residuals: number): FilmFit | u
 
 /** Observations that a short run looks at. */
 const scouted = 60;
-
-/** The task with every so many-th sighting only, the first and the last among them. */
-function thinned(task: FilmTask): FilmTask {
-  const { sightings } = task;
-  const step = Math.ceil(sightings.reduce((sum, { seen }) => sum + seen.length, 0) / scouted);
-  const last = sightings.length - 1;
-  return { ...task, sightings: sightings.filter((_, index) => index % step === 0 || index === last) };
-}
 
 function withSetting(start: Float64Array, { setting }: FilmTask): Float64Array {
   const values = new Float64Array(start.length + setting.size);

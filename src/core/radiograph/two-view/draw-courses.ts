@@ -1,16 +1,10 @@
 import { seededRandom } from "../../statistics/seeded-random.ts";
 import { cholesky, solveTransposed } from "../../statistics/solve-linear.ts";
 import type { CourseChoice, ScoredCourse } from "./choose-course.ts";
-import type { CourseInTooth } from "./course-reading.ts";
+import { type DrawnCourse, endsOf, type WeighedCourse } from "./drawn-course.ts";
 import type { FilmTask } from "./film-slopes.ts";
 import { positionAt } from "./fit-films.ts";
-
-/** A course that the films allow as well, and how much it counts. */
-export interface DrawnCourse extends CourseInTooth {
-  readonly counts: number;
-  /** The setting's values under which it was drawn. */
-  readonly setting: Float64Array;
-}
+import { refitCourses } from "./refit-courses.ts";
 
 /**
  * How much wider than the covariance of first order courses are drawn before each counts by how well the films allow it, and
@@ -29,10 +23,22 @@ export function drawCourses(choice: CourseChoice, drawn: number): DrawnCourse[] 
   const random = seededRandom(19_100_211);
   return choice.fits.flatMap((scored) => {
     const wanted = Math.round(scored.weight * drawn);
-    const found = drawFrom(scored, choice.task, wanted, random.normal);
+    const near = drawFrom(scored, choice.task, wanted, random.normal);
+    const found = serve(near, wanted) ? near : refitCourses(scored, choice.task, Math.ceil(wanted / refitted), random);
     const shares = sharesOf(found.map(({ logarithm }) => logarithm));
     return found.map(({ logarithm: _, ...one }, index) => ({ ...one, counts: (shares[index] ?? 0) * scored.weight }));
   });
+}
+
+/** A family is refitted where fewer draws than this share are courses of it, or count: its covariance says too little. */
+const fewest = 0.25;
+/** Of so many draws one is refitted: a refit takes so much longer. */
+const refitted = 4;
+
+function serve(found: readonly WeighedCourse[], wanted: number): boolean {
+  const shares = sharesOf(found.map(({ logarithm }) => logarithm));
+  const effective = 1 / shares.reduce((sum, share) => sum + share * share, 0);
+  return found.length > 0 && effective >= fewest * wanted;
 }
 
 /** Shares that add up to 1 from their logarithms; none above what makes the rest worth nothing. */
@@ -45,14 +51,12 @@ function sharesOf(logarithms: readonly number[]): number[] {
   return cut.map((one) => one / total);
 }
 
-type Weighed = Omit<DrawnCourse, "counts"> & { readonly logarithm: number };
-
-function drawFrom({ fit }: ScoredCourse, task: FilmTask, wanted: number, normal: () => number): Weighed[] {
+function drawFrom({ fit }: ScoredCourse, task: FilmTask, wanted: number, normal: () => number): WeighedCourse[] {
   const { family, values, standing } = fit;
   const { spread, trust } = family.bends === 2 ? drawing.twoBends : drawing.oneBend;
   const lower = factorOf(fit.information, values.length);
   const first = values.length - task.setting.size;
-  const found: Weighed[] = [];
+  const found: WeighedCourse[] = [];
   for (let tries = 0; tries < 5 * wanted && found.length < wanted; tries++) {
     const unit = values.map(normal);
     const step = solveTransposed(lower, unit);
@@ -72,20 +76,6 @@ function drawFrom({ fit }: ScoredCourse, task: FilmTask, wanted: number, normal:
     });
   }
   return found;
-}
-
-/** Where the course begins and ends, with the noise of the two end points along it. */
-function endsOf(
-  task: FilmTask,
-  { places, along }: { places: Float64Array; along: Float64Array },
-  normal: () => number,
-): [number, number] {
-  const count = 2 * (task.sightings[0]?.seen.length ?? 1);
-  const firm = (steps: Float64Array): number => Math.sqrt(steps.reduce((sum, one) => sum + one * one, 1e-9));
-  return [
-    (places[0] ?? 0) + (task.sigmaMm * normal()) / firm(along.subarray(0, count)),
-    (places.at(-1) ?? 0) + (task.sigmaMm * normal()) / firm(along.subarray(along.length - count)),
-  ];
 }
 
 /** The factor of J'J, made positive definite where a value says nothing (the direction of a bend of no angle). */

@@ -3,8 +3,10 @@ import type { BendInTooth } from "./course-reading.ts";
 import type { SolvedFilms } from "./solve-films.ts";
 import type { BendSideInTooth, LiesSide } from "./two-view-output.ts";
 
-/** A bend nearer to the film's plane than this has no side. */
-const leastOutDeg = 10;
+/** A bend nearer to the film's plane than this, by its plane and by its deflection, has no side. */
+export const leastOutDeg = 10;
+/** It is taken to be nearer where less than this share of what the films allow turns its plane as far. */
+export const likelyShare = 0.25;
 /** Two bends that turn opposite ways are both named only where each turns by more than this. */
 const leastMixedDeg = 15;
 /** A side is told only where this share of what the films allow turns to it. */
@@ -18,6 +20,8 @@ export interface Sides {
   readonly each: readonly OneSide[];
   /** Which share of what the films allow turns the largest bend to the side to which it is read to turn. */
   readonly sureness: number;
+  /** Which share of it turns the largest bend so far out of the film's plane that it has a side. */
+  readonly outShare: number;
 }
 
 /**
@@ -26,22 +30,28 @@ export interface Sides {
  */
 export function sidesOf({ reading, draws }: SolvedFilms): Sides {
   const { bends, largest } = reading;
-  const sureness = surenessOf(largest, draws);
-  const each = bends.map((bend) => (bend === largest && sureness < sureShare ? "undetermined" : sideOf(bend)));
+  const sureness = shareOf(draws, (drawn) => drawn.outOfFilmDeg > 0 === largest.outOfFilmDeg > 0);
+  const outShare = shareOf(draws, isOut);
+  const told = sureness >= sureShare && outShare >= likelyShare;
+  const each = bends.map((bend) => sideOf(bend, bend === largest ? told : isOut(bend)));
   const clear = bends.flatMap((bend, index) => (bend.angleDeg > leastMixedDeg ? [each[index] ?? "undetermined"] : []));
   const mixed = clear.includes("buccal") && clear.includes("lingual");
-  return { side: mixed ? "mixed" : (each[bends.indexOf(largest)] ?? "undetermined"), each, sureness };
+  return { side: mixed ? "mixed" : (each[bends.indexOf(largest)] ?? "undetermined"), each, sureness, outShare };
 }
 
-function sideOf({ planeDeg, outOfFilmDeg }: BendInTooth): OneSide {
-  if (planeDeg < leastOutDeg) return "undetermined";
+const isOut = ({ planeDeg, outOfFilmDeg }: BendInTooth): boolean =>
+  Math.max(planeDeg, Math.abs(outOfFilmDeg)) >= leastOutDeg;
+
+function sideOf({ outOfFilmDeg }: BendInTooth, told: boolean): OneSide {
+  if (!told) return "undetermined";
   return outOfFilmDeg > 0 ? "buccal" : "lingual";
 }
 
-function surenessOf(largest: BendInTooth, draws: SolvedFilms["draws"]): number {
-  const total = draws.reduce((sum, { counts }) => sum + counts, 0);
-  const same = draws.filter(({ reading }) => reading.largest.outOfFilmDeg > 0 === largest.outOfFilmDeg > 0);
-  return total === 0 ? 1 : same.reduce((sum, { counts }) => sum + counts, 0) / total;
+/** The share of drawn courses whose largest bend is as asked; 1 where none was drawn. */
+function shareOf(draws: SolvedFilms["draws"], holds: (largest: BendInTooth) => boolean): number {
+  const sum = (among: SolvedFilms["draws"]): number => among.reduce((all, { counts }) => all + counts, 0);
+  const total = sum(draws);
+  return total === 0 ? 1 : sum(draws.filter(({ reading }) => holds(reading.largest))) / total;
 }
 
 /** Where a canal lies whose distance to buccal of a landmark is known by this interval. */

@@ -1,7 +1,8 @@
 import { type Mm, mm } from "../../units.ts";
 import { type CourseChoice, chooseAgain, chooseCourse, scoutSigma } from "./choose-course.ts";
 import { type CourseInTooth, type CourseReading, readCourse } from "./course-reading.ts";
-import { type DrawnCourse, drawCourses } from "./draw-courses.ts";
+import { drawCourses } from "./draw-courses.ts";
+import type { DrawnCourse } from "./drawn-course.ts";
 import { type FilmAgreement, filmAgreement } from "./film-agreement.ts";
 import type { FilmTask } from "./film-slopes.ts";
 import type { PlaceInSpace } from "./place-in-space.ts";

@@ -1,3 +1,4 @@
+import { leastOutDeg, likelyShare } from "./sides.ts";
 import { leastVerdictDeg, type ReceptorAnswer } from "./two-view-answer.ts";
 
 /** Weight from which another family is worth a word. */
@@ -71,7 +72,8 @@ function sideCautions({ solved: { reading }, sides, shiftDeg }: ReceptorAnswer):
   if (shiftDeg < leastVerdictDeg) return [];
   const { planeDeg, outOfFilmDeg } = reading.largest;
   if (sides.side !== "undetermined") return Math.abs(outOfFilmDeg) < slightDeg ? [slight(outOfFilmDeg)] : [];
-  return planeDeg < 10
-    ? [`The largest bend lies ${planeDeg.toFixed(0)} degrees out of the film's plane, under 10: it has no side.`]
+  const under = `under ${leastOutDeg} by more than its error allows`;
+  return sides.outShare < likelyShare
+    ? [`The largest bend lies ${planeDeg.toFixed(0)} degrees out of the film's plane, ${under}: it has no side.`]
     : ["The films allow the largest bend to turn to either side."];
 }

@@ -4,7 +4,8 @@ const coordinate = z.number().min(-1000).max(1000);
 const place = z.tuple([coordinate, coordinate]).describe("[u, v] in mm: across the film, along it.");
 const tilt = (what: string) => z.number().min(-60).max(60).describe(`${what}, in degrees.`);
 
-const view = z.strictObject({
+/** One film: how it was exposed, and the canal and landmarks on it. */
+export const viewInput = z.strictObject({
   horizontalAngleDeg: tilt(
     "Horizontal tube angle: 0 straight on, above 0 with the tube moved to mesial; absent where unknown",
   ).optional(),
@@ -22,7 +23,7 @@ const view = z.strictObject({
 
 /** What a course in space is computed from: the same canal on two or more films. */
 export const twoViewInput = z.strictObject({
-  views: z.array(view).max(12).describe("Films of one tooth under different horizontal angles; at least 2."),
+  views: z.array(viewInput).max(12).describe("Films of one tooth under different horizontal angles; at least 2."),
   levels: z
     .array(z.array(z.number().min(0).max(1000)).max(12))
     .max(18)

@@ -16,13 +16,16 @@ export const startPixels = (): PixelsLine =>
   new WorkerLine(new Worker(new URL("../workers/pixels-worker.ts", import.meta.url), { type: "module" }));
 
 /** The pixels of a kept film, decoded beside the screen; a new film ends the worker of the one before. */
-export function useFilmPixels(hash: string): FilmPixelsState {
+export const useFilmPixels = (hash: string): FilmPixelsState => usePixelsAt(`/api/films/${hash}`);
+
+/** The pixels of a picture that the program gives under an address. */
+export function usePixelsAt(address: string): FilmPixelsState {
   const [state, setState] = useState<FilmPixelsState>({ is: "loading" });
   useEffect(() => {
     const line = startPixels();
     const away = new AbortController();
     setState({ is: "loading" });
-    openKept(hash, line, away.signal).then(
+    openKept(address, line, away.signal).then(
       (opened) => !away.signal.aborted && setState(opened),
       (error: unknown) => !away.signal.aborted && setState(refusedBy(error)),
     );
@@ -30,12 +33,12 @@ export function useFilmPixels(hash: string): FilmPixelsState {
       away.abort();
       line.close();
     };
-  }, [hash]);
+  }, [address]);
   return state;
 }
 
-async function openKept(hash: string, line: PixelsLine, signal: AbortSignal): Promise<FilmPixelsState> {
-  const response = await fetch(`/api/films/${hash}`, { signal });
+async function openKept(address: string, line: PixelsLine, signal: AbortSignal): Promise<FilmPixelsState> {
+  const response = await fetch(address, { signal });
   if (!response.ok) return refusedAnswer(response);
   return openBytes(await response.arrayBuffer(), "this film", line);
 }

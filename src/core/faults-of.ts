@@ -62,9 +62,17 @@ function acceptedText(issue: Issue): string {
       return `stands where a ${issue.expected} is needed`;
     case "invalid_value":
       return `is none of ${issue.values.map(String).join(", ")}`;
+    case "invalid_format":
+      return acceptedFormat(issue);
     case "custom":
       return issue.message;
     default:
       return `is not accepted: ${issue.message}`;
   }
+}
+
+/** A form that says itself what it is not ("is not a pseudonym: ..") is heard; the usual ones are named here. */
+function acceptedFormat({ format, message }: Extract<Issue, { code: "invalid_format" }>): string {
+  if (format === "date") return "is not a day: YYYY-MM-DD";
+  return message.startsWith("is ") ? message : `is not accepted: ${message}`;
 }

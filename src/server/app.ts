@@ -1,10 +1,11 @@
 import cookie from "@fastify/cookie";
 import helmet from "@fastify/helmet";
 import fastify, { type FastifyInstance } from "fastify";
-import { serializerCompiler, validatorCompiler } from "fastify-type-provider-zod";
+import { serializerCompiler } from "fastify-type-provider-zod";
 import { Refusal } from "../core/refusal.ts";
 import type { Bench } from "./bench.ts";
 import { checkReplies } from "./check-replies.ts";
+import { checkRequest } from "./check-request.ts";
 import { guard } from "./guard.ts";
 import { replyOf } from "./reply-of.ts";
 import { calibrationRoutes } from "./routes/calibration.ts";
@@ -27,7 +28,7 @@ export async function buildApp(bench: Bench, onRoute?: (route: string) => void):
   app.addHook("onRoute", ({ method, url }) => {
     for (const one of [method].flat()) if (one !== "HEAD") onRoute?.(`${one} ${url}`);
   });
-  app.setValidatorCompiler(validatorCompiler);
+  app.setValidatorCompiler(checkRequest);
   app.setSerializerCompiler(serializerCompiler);
   await app.register(cookie);
   await app.register(helmet, {
@@ -77,7 +78,7 @@ const directives = {
   "frame-ancestors": ["'none'"],
 };
 
-/** What the server library itself refuses (sizes, JSON that can't be read, validation) in the words of the record. */
+/** What the server library itself refuses (sizes, JSON that can't be read) in the words of the record. */
 function asRefusal(error: unknown): unknown {
   if (error instanceof Refusal || !(error instanceof Error)) return error;
   const code: unknown = Reflect.get(error, "code");
@@ -86,18 +87,8 @@ function asRefusal(error: unknown): unknown {
       "server.tooLarge",
       "Cannot take this in: it is larger than this server accepts; nothing was kept",
     );
-  const validation: unknown = Reflect.get(error, "validation");
-  if (Array.isArray(validation))
-    return new Refusal("input.invalid", "Cannot do this: the request has faults", {}, validation.map(faultOf));
   const status: unknown = Reflect.get(error, "statusCode");
   if (typeof status === "number" && status >= 400 && status < 500)
     return new Refusal("input.invalid", `Cannot do this: ${error.message}`);
   return error;
-}
-
-function faultOf(issue: { instancePath?: string; message?: string }) {
-  return {
-    path: (issue.instancePath ?? "").replace(/^\//, "").replaceAll("/", "."),
-    says: issue.message ?? "is not accepted",
-  };
 }

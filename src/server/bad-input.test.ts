@@ -151,6 +151,16 @@ describe("bad input: a clear refusal, and the data folder as it was", () => {
     ]);
   });
 
+  it("says of each field what was found and what is accepted", async () => {
+    const payload = { case: { ...about, pseudonym: "A Name", birthYear: 1790, presentedOn: "4 March" } };
+    const refusal = (await one.ask({ method: "POST", url: "/api/cases", payload })).json<RefusalView>();
+    expect(refusal.faults.map(({ path, says }) => `${path}: ${says}`)).toEqual([
+      'case.pseudonym: "A Name" is not a pseudonym: up to four letters, a dash, digits (P-0417)',
+      "case.birthYear: 1790 is below what is accepted: number of at least 1900",
+      'case.presentedOn: "4 March" is not a day: YYYY-MM-DD',
+    ]);
+  });
+
   it("an upload of 2 GB, refused by its announced size before it is read", async () => {
     const before = folderHash(one.home);
     await one.app.listen({ host: "127.0.0.1", port: 0 });

@@ -1,5 +1,6 @@
 import { Link } from "wouter";
 import type { Refused } from "../record/api.ts";
+import { wordsOfName } from "../words/words-of-name.ts";
 import { Button } from "./button.tsx";
 import "./say-refusal.css";
 
@@ -18,7 +19,7 @@ export function SayRefusal({ of: refused, retry, whole = false }: SayRefusalOpti
       {refused.faults.length > 0 && (
         <ul>
           {refused.faults.map(({ path, says }) => (
-            <li key={path + says}>{says}</li>
+            <li key={path + says}>{[nameOfPlace(path), says].filter((text) => text !== "").join(": ")}</li>
           ))}
         </ul>
       )}
@@ -36,3 +37,6 @@ export function SayRefusal({ of: refused, retry, whole = false }: SayRefusalOpti
     </main>
   );
 }
+
+/** The last field of a path in words: `case.birthYear` as Birth year; nothing for a place in a list. */
+const nameOfPlace = (path: string): string => wordsOfName(/(?:^|\.)([a-zA-Z]+)$/.exec(path)?.[1] ?? "");

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { placedLabels } from "./film-labels.ts";
-import { type FilmMeasure, filmMeasures } from "./film-measures.ts";
+import type { FilmMeasure } from "./film-measure.ts";
+import { filmMeasures } from "./film-measures.ts";
 import { svgText } from "./svg-text.ts";
 import { boxesMeet, labelBox } from "./text-label.ts";
 
@@ -72,10 +73,66 @@ describe("filmMeasures", () => {
     expect(filmMeasures({ columns: 10, rows: 10, measures: [] }).alternative).toBe("Nothing is drawn on this film.");
   });
 
+  it("draws each kind in a shape of its own", () => {
+    const measures: FilmMeasure[] = [
+      {
+        kind: "fragment",
+        points: [
+          [100, 100],
+          [100, 160],
+        ],
+        label: "fragment 2.1 mm",
+      },
+      {
+        kind: "gap",
+        points: [
+          [200, 100],
+          [200, 130],
+          [205, 150],
+        ],
+        label: "1.2 mm short",
+      },
+      { kind: "level", at: [300, 100], along: [0, 1], label: "start of bend" },
+      { kind: "crownRoot", crown: [50, 10], level: [60, 90], foot: [50, 90], apex: [50, 200] },
+      { kind: "wall", from: [400, 100], to: [420, 100], label: "0.9 mm" },
+      {
+        kind: "construction",
+        lines: [
+          [
+            [10, 10],
+            [10, 300],
+          ],
+        ],
+        read: [
+          [
+            [10, 200],
+            [20, 210],
+          ],
+        ],
+        at: [10, 200],
+        label: "32°",
+      },
+    ];
+    const figure = filmMeasures({ columns: 480, rows: 480, measures });
+    const text = svgText(figure);
+    // A fragment is a closed band of 7 units' width about its line, a level a tick of 18 across it.
+    expect(text).toMatch(/M96\.5 100L96\.5 160L103\.5 160L103\.5 100Z/);
+    expect(text).toMatch(/M309 100L291 100/);
+    expect(text).toMatch(/M60 90L50 90/);
+    expect(text).toMatch(/stroke-dasharray="2 2.5"/);
+    expect(figure.alternative).toBe(
+      "Measures drawn on the film: fragment fragment 2.1 mm; filling's end to apex 1.2 mm short; level start of bend; crown and root; wall 0.9 mm; construction 32°.",
+    );
+    expect(text).not.toMatch(/NaN|Infinity|undefined/);
+  });
+
   it("draws what has no extent, and a course without points, without a number that is none", () => {
     const measures: FilmMeasure[] = [
       { kind: "length", from: [5, 5], to: [5, 5], label: "0 mm" },
       { kind: "trace", points: [], label: "empty" },
+      { kind: "fragment", points: [[5, 5]], label: "dot" },
+      { kind: "gap", points: [[5, 5]] },
+      { kind: "level", at: [5, 5], along: [0, 0] },
       {
         kind: "outline",
         points: [

@@ -10,7 +10,7 @@ const of = (crown: At, level: At, apex: At, rest: object = {}) =>
 describe("the ratio of crown to root", () => {
   it("parts the line from cusp to apex at the foot of the level (C1)", () => {
     const found = of([10, 5], [12, 13], [10, 25]);
-    expect(found).toMatchObject({ crownMm: 8, rootMm: 12, kind: "clinical", notComputed: [] });
+    expect(found).toMatchObject({ crownMm: 8, rootMm: 12, kind: "clinical", foot: [10, 13], notComputed: [] });
     expect(found.crownToRoot).toBeCloseTo(2 / 3, 12);
     expect(of([10, 5], [12, 13], [10, 25], { levelIs: "cementoEnamelJunction" }).kind).toBe("anatomical");
   });

@@ -37,6 +37,7 @@ function crownRoot(input: CrownRootInput): CrownRootOutput {
     ...(inMm ? { crownMm: parts.crown, rootMm: parts.root } : {}),
     crownToRoot: parts.crown / parts.root,
     kind: input.levelIs === "boneCrest" ? "clinical" : "anatomical",
+    foot: parts.foot,
     intervals: intervalsOf(parts, input, inMm),
     basis: {
       formula: "Crown and root along the line from cusp to apex, parted at the foot of the level on it",

@@ -22,11 +22,18 @@ describe("the end of a filling", () => {
     expect(found.distanceMm).toBeCloseTo(short, 2);
     expect(found.asideMm).toBeCloseTo(0.2, 2);
     expect(found.readAlong).toBe("course");
+    const steps = found.way
+      .slice(1)
+      .map(([x, y], at) => Math.hypot(x - (found.way[at]?.[0] ?? 0), y - (found.way[at]?.[1] ?? 0)));
+    // The way begins at the mark, 0.2 mm beside the course: a little longer than along it.
+    expect(steps.reduce((sum, step) => sum + step, 0)).toBeLessThan(short + 0.21);
+    expect(steps.reduce((sum, step) => sum + step, 0)).toBeGreaterThan(short - 0.01);
+    expect(found.way.at(-1)).toEqual(apex);
   });
 
   it("beyond the apex reads below 0 (C1)", () => {
     const beyond: At = [apex[0] + 0.8 * Math.sin(Math.PI / 3), apex[1] + 0.8 * Math.cos(Math.PI / 3)];
-    expect(of(beyond)).toMatchObject({ lies: "beyond", shortMm: expect.closeTo(-0.8, 2) });
+    expect(of(beyond)).toMatchObject({ lies: "beyond", shortMm: expect.closeTo(-0.8, 2), way: [beyond, apex] });
   });
 
   it("is read straight where the course ends before the apex, its last direction telling the side (C2)", () => {

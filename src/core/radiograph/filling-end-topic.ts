@@ -49,6 +49,7 @@ function fillingEnd(input: FillingEndInput): FillingEndOutput {
     distanceMm,
     ...(shortMm === undefined ? {} : { shortMm, lies: liesOf(shortMm, intervals.shortMm) }),
     readAlong: reading.along,
+    way: reading.way,
     ...(reading.asideMm === undefined ? {} : { asideMm: reading.asideMm }),
     intervals:
       ofDistance === undefined ? {} : { distanceMm: { ...ofDistance, low: Math.max(0, ofDistance.low) }, ...rest },

@@ -28,6 +28,11 @@ describe("a level on a canal", () => {
     expect(found.toForamenMm).toBeCloseTo(bentLengthMm - along, 2);
     expect(found.asideMm).toBeCloseTo(Math.abs(aside), 2);
     expect(found).toMatchObject({ startsAt: "orifice", intervals: {}, notComputed: [] });
+    const [x, y] = onBentCourse(along);
+    expect(Math.hypot(found.onCourse[0] - x, found.onCourse[1] - y)).toBeLessThan(0.01);
+    const turn = Math.max(0, (along - 10) / 5);
+    expect(found.direction[0]).toBeCloseTo(Math.sin(turn), 1);
+    expect(found.direction[1]).toBeCloseTo(Math.cos(turn), 1);
   });
 
   it("beyond an end goes on straight, with a word (C1)", () => {

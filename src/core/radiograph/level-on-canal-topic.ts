@@ -1,5 +1,11 @@
 import { defineTopic } from "../topic.ts";
-import { clickShareBetween, courseLine, type PlaceOnCourse, placeOnCourse } from "./drawn-measures/course-line.ts";
+import {
+  clickShareBetween,
+  courseLine,
+  type PlaceOnCourse,
+  placeAlong,
+  placeOnCourse,
+} from "./drawn-measures/course-line.ts";
 import { errorAssumptions, lengthIntervals, oneProjection, planePlace } from "./drawn-measures/film-errors.ts";
 import {
   type LevelOnCanalInput,
@@ -37,6 +43,8 @@ function levelOnCanal(input: LevelOnCanalInput): LevelOnCanalOutput {
     startsAt: input.from,
     toForamenMm,
     asideMm: level.asideMm,
+    onCourse: pairOf(placeAlong(course, level.alongMm)),
+    direction: pairOf(level.direction),
     intervals: lengthIntervals(
       {
         fromStartMm: { mm: level.alongMm, clickShare: shareTo(start) },
@@ -57,6 +65,8 @@ function levelOnCanal(input: LevelOnCanalInput): LevelOnCanalOutput {
     notComputed: [],
   };
 }
+
+const pairOf = ({ x, y }: { readonly x: number; readonly y: number }): [number, number] => [x, y];
 
 function cautionsOf({ alongMm, asideMm }: PlaceOnCourse, lengthMm: number): string[] {
   return [

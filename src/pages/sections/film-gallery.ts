@@ -2,6 +2,7 @@ import { partsOf, thePart } from "../../record/parts.ts";
 import { purposeWords } from "../../record/words/later-words.ts";
 import type { CaseSource } from "../case-source.ts";
 import { ledgerReader } from "../ledger-reader.ts";
+import { drawnTable } from "../on-film/drawn-table.ts";
 import { type Line, type Page, says, type Table } from "../page-model.ts";
 import { sentence } from "../sentence.ts";
 import { filmBlock, filmWords, lesionLines, marksOf, measured } from "./films.ts";
@@ -31,7 +32,11 @@ export function filmGallery(source: CaseSource): Page[] {
       ]),
   );
   const tables: Table[] = rows.length === 0 ? [] : [{ ...tableForm, rows }];
-  return [{ title: "Films", on: first, blocks: [...pictures, ...tables], notes: [] }];
+  const drawn = drawnTable(
+    named.map(({ name, marks }) => ({ film: name, marks })),
+    read,
+  );
+  return [{ title: "Films", on: first, blocks: [...pictures, ...tables, ...drawn], notes: [] }];
 }
 
 const tableForm: Omit<Table, "rows"> = {

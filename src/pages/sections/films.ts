@@ -4,6 +4,8 @@ import { purposeWords } from "../../record/words/later-words.ts";
 import type { CaseSource } from "../case-source.ts";
 import { type LedgerReader, ledgerReader } from "../ledger-reader.ts";
 import { momentWords } from "../moment-words.ts";
+import { drawnTable, topicsOfMarks } from "../on-film/drawn-table.ts";
+import { type Mark, measuresOfMark } from "../on-film/measures-on-film.ts";
 import { type Block, type FilmBlock, type Line, type Page, says, type Table } from "../page-model.ts";
 import { sentence } from "../sentence.ts";
 
@@ -21,6 +23,7 @@ export function filmPages(source: CaseSource): Page[] {
       blocks: [
         filmBlock(film, marks, read),
         ...(measures === undefined ? [] : [measures]),
+        ...drawnTable([{ marks }], read),
         ...lesionBlock(marks, read),
         scaleLines(film, read),
       ],
@@ -29,7 +32,6 @@ export function filmPages(source: CaseSource): Page[] {
   });
 }
 
-type Mark = PartOf<"mark">;
 /** The marks on a film. */
 export const marksOf = (parts: readonly Part[], film: string): Mark[] =>
   partsOf(parts, "mark").filter((mark) => mark.body.film === film);
@@ -49,7 +51,7 @@ export function filmWords(film: BodyOf<"film">, parts: readonly Part[]): string 
 /** A film as a block with its drawn measures. */
 export function filmBlock(film: PartOf<"film">, marks: readonly Mark[], read: LedgerReader): FilmBlock {
   const { hash, columns, rows, view, caption } = film.body;
-  const overlay = filmMeasures({ columns, rows, measures: marks.flatMap((mark) => drawnMark(mark, read)) });
+  const overlay = filmMeasures({ columns, rows, measures: marks.flatMap((mark) => measuresOfMark(mark, read)) });
   return {
     kind: "film",
     ...{ hash, columns, rows, overlay, alternative: overlay.alternative },
@@ -58,22 +60,6 @@ export function filmBlock(film: PartOf<"film">, marks: readonly Mark[], read: Le
       : { window: { centre: view.windowCentre, width: view.windowWidth, invert: view.invert } }),
     caption: says(caption),
   };
-}
-
-function drawnMark({ id, body }: Mark, read: LedgerReader): Parameters<typeof filmMeasures>[0]["measures"][number][] {
-  if (body.shape === "trace") {
-    const length = read.number(`curvature of ${id}`, "lengthMm", 1)?.text;
-    const label = [body.canal, length === undefined ? undefined : `${length} mm`]
-      .filter((piece) => piece !== undefined)
-      .join(" ");
-    return [{ kind: "trace", points: body.points, label }];
-  }
-  if (body.shape === "knownLength")
-    return [{ kind: "known", from: body.from, to: body.to, label: `${body.lengthMm} mm` }];
-  if (body.shape === "distance") return [{ kind: "length", from: body.from, to: body.to, label: body.what }];
-  if (body.shape === "spot") return [{ kind: "spot", at: body.at, label: body.what }];
-  if (body.shape === "outline") return [{ kind: "outline", points: body.points, label: body.what }];
-  return [];
 }
 
 /** What is printed of a course: head, name in the output, digits, unit. */
@@ -137,13 +123,16 @@ function scaleLines(film: PartOf<"film">, read: LedgerReader): { kind: "text"; h
 }
 
 /** The cautions that stand beside an output. */
-function cautionsOf(output: unknown): string[] {
+export function cautionsOf(output: unknown): string[] {
   const cautions: unknown = typeof output === "object" && output !== null ? Reflect.get(output, "cautions") : undefined;
   return Array.isArray(cautions) ? cautions.filter((caution): caution is string => typeof caution === "string") : [];
 }
 
 function notesOf(film: PartOf<"film">, marks: readonly Mark[], source: CaseSource): string[] {
-  const subjects = [`calibrate of ${film.id}`, ...marks.flatMap(({ id }) => [`curvature of ${id}`, `lesion of ${id}`])];
+  const subjects = [
+    `calibrate of ${film.id}`,
+    ...marks.flatMap(({ id }) => topicsOfMarks.map((topic) => `${topic} of ${id}`)),
+  ];
   const entries = source.ledger.filter((entry) => subjects.includes(entry.subject) && entry.output !== undefined);
   return entries.map((entry) => `${source.methods.get(entry.topic) ?? entry.topic} Ledger ${entry.id.slice(0, 12)}.`);
 }

@@ -30,6 +30,7 @@ export const crownRootOutput = z.strictObject({
   rootMm: length.optional().describe("From the level to the apex, along the axis."),
   crownToRoot: length.describe("The crown's length over the root's: 0.6 is 1 : 1.67."),
   kind: z.enum(["clinical", "anatomical"]),
+  foot: place.describe("The foot of the level on the axis, in the input's unit."),
   intervals: z
     .record(z.string(), intervalSchema)
     .describe("95 % intervals by the name of the value; the ratio's holds no error of the scale."),

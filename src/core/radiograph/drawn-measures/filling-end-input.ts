@@ -33,6 +33,9 @@ export const fillingEndOutput = z.strictObject({
     .optional()
     .describe("notDecided where the interval of shortMm holds 0."),
   readAlong: z.enum(["course", "straight"]).describe("Whether the distance follows the canal's course."),
+  way: z
+    .array(z.tuple([z.number(), z.number()]))
+    .describe("The way that was read, from the filling's end to the apex, in mm."),
   asideMm: z.number().min(0).optional().describe("How far the filling's end lies beside the course."),
   intervals: z
     .record(z.string(), intervalSchema)

@@ -1,4 +1,4 @@
-import { clickShareBetween, courseLine, type PlaceOnCourse, placeOnCourse } from "./course-line.ts";
+import { type CourseLine, clickShareBetween, courseLine, type PlaceOnCourse, placeOnCourse } from "./course-line.ts";
 import type { FillingEndInput } from "./filling-end-input.ts";
 import { planePlace } from "./film-errors.ts";
 
@@ -12,6 +12,8 @@ export interface FillingReading {
   readonly clickShare: number;
   readonly asideMm?: number;
   readonly apexAsideMm?: number;
+  /** From the filling's end to the apex. */
+  readonly way: [number, number][];
 }
 
 /** A course that ends so little before the apex is taken to lead to it, mm; farther on the way is straight. */
@@ -30,10 +32,22 @@ export function fillingReading(input: FillingEndInput): FillingReading {
   const apex = placeOnCourse(course, planePlace(input.apex));
   if (apex.alongMm > course.lengthMm + leadsToApexMm)
     return { ...straight(input, sideOf(end, apex)), asideMm: end.asideMm };
-  return alongCourse(end, apex);
+  return { ...alongCourse(end, apex), way: wayBetween(course, input, [end.alongMm, apex.alongMm]) };
 }
 
-function alongCourse(end: PlaceOnCourse, apex: PlaceOnCourse): FillingReading {
+/** The marked end, the places of the course between both, and the marked apex. */
+function wayBetween(
+  { places, alongMm }: CourseLine,
+  { end, apex }: FillingEndInput,
+  [from, to]: readonly [number, number],
+): [number, number][] {
+  const inner = places
+    .filter((_, index) => ((alongMm[index] ?? 0) - from) * ((alongMm[index] ?? 0) - to) < 0)
+    .map(({ x, y }): [number, number] => [x, y]);
+  return [end, ...(from <= to ? inner : inner.reverse()), apex];
+}
+
+function alongCourse(end: PlaceOnCourse, apex: PlaceOnCourse): Omit<FillingReading, "way"> {
   const shortMm = apex.alongMm - end.alongMm;
   return {
     along: "course",
@@ -50,7 +64,8 @@ const sideOf = (end: PlaceOnCourse, apex: PlaceOnCourse): "short" | "beyond" =>
 
 function straight({ end, apex }: FillingEndInput, lies: "short" | "beyond" | undefined): FillingReading {
   const distanceMm = Math.hypot(apex[0] - end[0], apex[1] - end[1]);
-  const reading = { along: "straight" as const, distanceMm, clickShare: Math.SQRT2 };
+  const way = [end, apex];
+  const reading = { along: "straight" as const, distanceMm, clickShare: Math.SQRT2, way };
   if (lies === undefined) return distanceMm === 0 ? { ...reading, shortMm: 0 } : reading;
   return { ...reading, shortMm: lies === "short" ? distanceMm : 0 - distanceMm };
 }

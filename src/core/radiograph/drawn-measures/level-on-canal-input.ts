@@ -19,6 +19,8 @@ export const levelOnCanalOutput = z.strictObject({
   startsAt: z.enum(["orifice", "referencePoint"]),
   toForamenMm: z.number().describe("Along the course to its end; below 0 beyond it."),
   asideMm: z.number().min(0).describe("How far beside the course the place was marked."),
+  onCourse: z.tuple([z.number(), z.number()]).describe("The nearest place of the course, [x,y] in mm."),
+  direction: z.tuple([z.number(), z.number()]).describe("The course's direction there, of length 1."),
   intervals: z
     .record(z.string(), intervalSchema)
     .describe("95 % intervals by the name of the value, from the click error and the scale's."),

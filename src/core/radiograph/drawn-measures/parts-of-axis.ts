@@ -5,6 +5,8 @@ import type { CrownRootInput } from "./crown-root-input.ts";
 export interface PartsOfAxis {
   readonly crown: number;
   readonly root: number;
+  /** The foot of the level on the axis. */
+  readonly foot: [number, number];
   /** Standard deviations where each click errs by 1 in each direction. */
   readonly clickShare: { readonly crown: number; readonly root: number; readonly ratio: number };
 }
@@ -30,6 +32,7 @@ export function partsOfAxis({ crown: cusp, level, apex }: CrownRootInput): Parts
   return {
     crown,
     root,
+    foot: [cusp[0] + crown * axis.x, cusp[1] + crown * axis.y],
     clickShare: {
       crown: Math.hypot(1, 1, Math.SQRT2 * turned),
       root: Math.hypot(1, 1, Math.SQRT2 * turned),

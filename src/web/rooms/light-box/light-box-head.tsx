@@ -39,7 +39,10 @@ export function LightBoxHead({ view, save, pending, at }: LightBoxHeadOptions) {
     >
       <AboutCase facts={facts} />
       {at === undefined ? (
-        <span className="head-room">Light box</span>
+        <>
+          <span className="head-room">Light box</span>
+          {facts.films > 1 && <Link href={`/case/${caseId}/light-box/compare`}>two dates</Link>}
+        </>
       ) : (
         <>
           <Link href={`/case/${caseId}/light-box`}>Light box</Link>

@@ -33,6 +33,7 @@ export function entrySubject(entry: Pick<LedgerEntry, "subject" | "topic">, part
   if (entry.topic === "twoView") return subjectInSpace(about, parts);
   const part = parts.find(({ id }) => id === about);
   if (part?.kind === "film") return { canal: "", ...namedFilm(part, parts) };
+  if (part?.kind === "comparison") return subjectOfTwoDates([part.body.before, part.body.after], parts);
   if (part?.kind !== "mark") return aboutNoFilm;
   const film = parts.find((one) => one.id === part.body.film);
   const canal = part.body.shape === "trace" ? (part.body.canal ?? "a course") : "";
@@ -48,6 +49,13 @@ function subjectInSpace(about: string, parts: readonly Part[]): EntrySubject {
   const days = [...new Set(films.map(({ body }) => dayInWords(body.takenOn)))].join(" and ");
   const purposes = [first, second].map(({ body }) => purposeWords[body.purpose]).join(" and ");
   return { canal, film: `${purposes} film together, ${days}`, day: second.body.takenOn };
+}
+
+/** Two films compared are named by their days. */
+function subjectOfTwoDates(ids: readonly string[], parts: readonly Part[]): EntrySubject {
+  const films = ids.flatMap((id) => partsOf(parts, "film").find((film) => film.id === id) ?? []);
+  const days = films.map(({ body }) => dayInWords(body.takenOn)).join(" and ");
+  return { canal: "", film: `films of ${days} compared`, day: films.at(-1)?.body.takenOn ?? "" };
 }
 
 const namedFilm = (film: Part, parts: readonly Part[]): Pick<EntrySubject, "film" | "day"> => ({
@@ -96,6 +104,8 @@ function placeOf(part: Part, parts: readonly Part[], caseId: string, rest: reado
     return { from: `${filmWords(part, parts)}: ${field}`, href: `/case/${caseId}/light-box/${part.id}` };
   if (part.kind === "mark")
     return { from: `mark on a film: ${field}`, href: `/case/${caseId}/light-box/${part.body.film}` };
+  if (part.kind === "comparison")
+    return { from: `two dates compared: ${field}`, href: `/case/${caseId}/light-box/compare/${part.id}` };
   return { from: `${titles[part.kind].toLowerCase()}: ${field}`, href: `/case/${caseId}/${part.id}` };
 }
 

@@ -80,3 +80,11 @@ describe("the lengths on single films", () => {
     expect(lengthsOnFilms(entry("twoView of MB1 film-early film-late", both), [])).toEqual([]);
   });
 });
+
+it("two films that are compared stand under both of their days", () => {
+  const body = { before: partId("film-early"), after: partId("film-late"), landmarks: [] };
+  const pair = { id: partId("pair-1"), kind: "comparison", revision: 1, body } as Part;
+  expect(ledgerGroups([entry("compareFilms of pair-1")], [...parts, pair]).map(({ name }) => name)).toEqual([
+    "Films of 1 Jan 2026 and 1 Feb 2026 compared",
+  ]);
+});

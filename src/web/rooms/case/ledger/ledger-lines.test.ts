@@ -46,6 +46,25 @@ describe("ledger lines", () => {
     expect(told(0.2, -0.1, 0.5)[1]).toEqual(["Beside the shared mark", `0.2${thin}mm to buccal`, "\u22120.1 to 0.5"]);
   });
 
+  it("give the change of a lesion between two films, and whether they compare", () => {
+    const output = {
+      ...{ areaRatio: 0.5197, residualMm: 0.0491, stretch: 1.01141, overlap: 0.9966 },
+      ...{
+        statement: "The films can be compared.",
+        intervals: { areaRatio: { low: 0.497, high: 0.546, level: 0.95 } },
+      },
+    };
+    expect(
+      ledgerLines({ topic: "compareFilms", output }).map(({ name, value, interval }) => [name, value, interval]),
+    ).toEqual([
+      ["Lesion's area, after over before", "0.52", "0.50\u20130.55"],
+      ["Pieces lie off by", `0.05${thin}mm`, undefined],
+      ["Largest stretch over smallest", "1.011", undefined],
+      ["Share of the first film covered", "1.00", undefined],
+      ["Whether they compare", "The films can be compared.", undefined],
+    ]);
+  });
+
   it("name the places of an output", () => {
     expect(valueName("curvature", "pruettDeg")).toBe("Largest bend");
     expect(valueName("curvature", "intervals.pruettDeg.low")).toBe("Largest bend, low end");

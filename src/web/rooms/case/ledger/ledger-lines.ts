@@ -61,6 +61,14 @@ const shown: Readonly<Record<string, readonly Shown[]>> = {
     { at: "equivalentDiameterMm", name: "Circle of the same area", unit: "mm" },
     { at: "apexDistanceMm", name: "From the apex", unit: "mm" },
   ],
+  compareFilms: [
+    { at: "areaRatio", name: "Lesion's area, after over before", unit: "" },
+    { at: "residualMm", name: "Pieces lie off by", unit: "mm", digits: 2 },
+    { at: "residualNearLesionPx", name: "Near the lesion", unit: "px", digits: 1 },
+    { at: "stretch", name: "Largest stretch over smallest", unit: "", digits: 3 },
+    { at: "overlap", name: "Share of the first film covered", unit: "", digits: 2 },
+    { at: "statement", name: "Whether they compare", unit: "" },
+  ],
   twoView: [
     { at: "hiddenDeg", name: "Hidden by the straighter film", unit: "°" },
     { at: "side", name: "The bend turns", unit: "", words: bendSideWords },

@@ -8,6 +8,7 @@ import { fragmentOnFilmTopic } from "./radiograph/fragment-on-film-topic.ts";
 import { lesionTopic } from "./radiograph/lesion-topic.ts";
 import { levelOnCanalTopic } from "./radiograph/level-on-canal-topic.ts";
 import { traceTopic } from "./radiograph/trace-topic.ts";
+import { tubeShiftTopic } from "./radiograph/tube-shift-topic.ts";
 import { twoViewTopic } from "./radiograph/two-view-topic.ts";
 import { wallOnFilmTopic } from "./radiograph/wall-on-film-topic.ts";
 import { workingLengthTopic } from "./radiograph/working-length-topic.ts";
@@ -24,6 +25,7 @@ export const topics: readonly Topic[] = [
   workingLengthTopic,
   curvatureTopic,
   twoViewTopic,
+  tubeShiftTopic,
   lesionTopic,
   fillingEndTopic,
   fragmentOnFilmTopic,

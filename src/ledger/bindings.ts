@@ -9,6 +9,7 @@ import { fragmentOnFilmBinding } from "./bindings/fragment-on-film.ts";
 import { lesionBinding } from "./bindings/lesion.ts";
 import { levelOnCanalBinding } from "./bindings/level-on-canal.ts";
 import { toothBinding } from "./bindings/tooth.ts";
+import { tubeShiftBinding } from "./bindings/tube-shift.ts";
 import { twoViewBinding } from "./bindings/two-view.ts";
 import { wallOnFilmBinding } from "./bindings/wall-on-film.ts";
 import { workingLengthBinding } from "./bindings/working-length.ts";
@@ -20,6 +21,7 @@ export const bindings: readonly Binding[] = [
   calibrateBinding,
   curvatureBinding,
   twoViewBinding,
+  tubeShiftBinding,
   workingLengthBinding,
   lesionBinding,
   fillingEndBinding,

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { draggedWindow, windowText } from "./grey-window.ts";
+import { draggedWindow, relativeTo, windowLike, windowText } from "./grey-window.ts";
 
 const start = { centre: 2000, width: 1000, invert: false };
 
@@ -36,5 +36,23 @@ describe("the grey window under the hand", () => {
   it("is told in words", () => {
     expect(windowText(start)).toBe("width 1000, centre 2000");
     expect(windowText({ ...start, invert: true })).toBe("width 1000, centre 2000, black and white exchanged");
+  });
+});
+
+describe("the like of a window on another film", () => {
+  const other = { centre: 128, width: 200, invert: false };
+
+  it("is the other film's own window where the first has its own", () => {
+    expect(windowLike(relativeTo(start, start), other)).toEqual(other);
+  });
+
+  it("is as much narrower and as far off as on the first, and as negative", () => {
+    const narrow = { centre: 1750, width: 500, invert: true };
+    expect(windowLike(relativeTo(start, narrow), other)).toEqual({ centre: 78, width: 100, invert: true });
+    expect(windowLike(relativeTo(start, narrow), start)).toEqual(narrow);
+  });
+
+  it("never closes", () => {
+    expect(windowLike({ shift: 0, stretch: 0.001, invert: false }, other).width).toBe(1);
   });
 });

@@ -25,6 +25,29 @@ export function draggedWindow(start: GreyWindow, step: ScreenPoint, bitsStored: 
   return { centre, width, invert: start.invert };
 }
 
+/** A window counted from the one that a film opens with, so that films of other depth and exposure can have the like of it. */
+export interface RelativeWindow {
+  /** In widths of the film's own window. */
+  readonly shift: number;
+  /** Times the width of the film's own window. */
+  readonly stretch: number;
+  readonly invert: boolean;
+}
+
+/** A window as seen from the one that its film opens with. */
+export const relativeTo = (own: GreyWindow, { centre, width, invert }: GreyWindow): RelativeWindow => ({
+  shift: (centre - own.centre) / own.width,
+  stretch: width / own.width,
+  invert,
+});
+
+/** The like of a window for a film that opens with its own. */
+export const windowLike = ({ shift, stretch, invert }: RelativeWindow, own: GreyWindow): GreyWindow => ({
+  centre: own.centre + shift * own.width,
+  width: Math.max(1, stretch * own.width),
+  invert,
+});
+
 /** The window as words for those who can't see it. */
 export const windowText = ({ centre, width, invert }: GreyWindow): string =>
   `width ${Math.round(width)}, centre ${Math.round(centre)}${invert ? ", black and white exchanged" : ""}`;

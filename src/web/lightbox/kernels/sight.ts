@@ -10,6 +10,8 @@ const sight = z.object({
   marks: z.boolean().default(true),
   /** The films of several panes are moved together. */
   linked: z.boolean().default(true),
+  /** The films of several panes are shown under the like of one window and look. */
+  oneWindow: z.boolean().default(false),
 });
 
 /** What lies over the films for the person who looks, whichever film it is. */

@@ -3,6 +3,7 @@ import type { FilmLook } from "../../../imaging/looked-at.ts";
 import type { Gesture } from "../../../record/change.ts";
 import type { Course } from "../kernels/course-segments.ts";
 import type { Film } from "../kernels/film-name.ts";
+import type { RelativeWindow } from "../kernels/grey-window.ts";
 import type { Mark, MarkBody } from "../kernels/mark-shape.ts";
 import type { PatientSide } from "../kernels/sides-on-film.ts";
 import type { Sight } from "../kernels/sight.ts";
@@ -28,6 +29,12 @@ export type Asking =
   | { readonly what: "canal"; readonly course: Course; readonly polarity: Polarity }
   | { readonly what: "length"; readonly from: ImagePoint; readonly to: ImagePoint };
 
+/** How the film in hand is shown, for other films to be shown the like of it. */
+export interface LikeShown {
+  readonly window: RelativeWindow;
+  readonly look: FilmLook;
+}
+
 /** What the light box is given: a film, its marks, and where finished gestures go. */
 export interface LightBoxOptions extends FilmViewOptions {
   readonly film: Film;
@@ -39,6 +46,8 @@ export interface LightBoxOptions extends FilmViewOptions {
   readonly isInHand?: boolean;
   /** What lies over the film. */
   readonly sight?: Sight;
+  /** A window and look to show the film under instead of its own; nothing is recorded of it. */
+  readonly like?: LikeShown | undefined;
   /** The patient's side on which the tooth stands. */
   readonly side?: PatientSide | undefined;
 }

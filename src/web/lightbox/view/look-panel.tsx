@@ -40,7 +40,8 @@ export function LookPanel({ box, close }: { readonly box: LightBox; readonly clo
         As recorded by the sensor
       </Button>
       <p>
-        For the eye alone: courses are followed and values read on the pixels as recorded, and documents print them so.
+        For the eye alone: courses are followed and values read on the pixels as recorded. Documents show the film under
+        its window, without these.
       </p>
       <Cautions look={box.look} />
     </section>

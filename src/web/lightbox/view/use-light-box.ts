@@ -5,6 +5,7 @@ import type { FilmLook } from "../../../imaging/looked-at.ts";
 import { newPartId } from "../../record/new-part-id.ts";
 import { filmViewed, markMade, traceBody } from "../kernels/film-gestures.ts";
 import type { ScreenPoint } from "../kernels/film-placement.ts";
+import { type GreyWindow, windowLike } from "../kernels/grey-window.ts";
 import type { Mark, MarkBody } from "../kernels/mark-shape.ts";
 import { hitAt } from "../kernels/nearest-on-marks.ts";
 import { usualSight } from "../kernels/sight.ts";
@@ -12,7 +13,7 @@ import { markInHand } from "../tools/move-tool.ts";
 import type { Polarity, ToolWorld } from "../tools/tool-step.ts";
 import { isMarking } from "../tools/tools.ts";
 import { carryOut } from "./effects-on-film.ts";
-import type { Asking, Choice, LightBox, LightBoxOptions, PlaceOnCourse } from "./light-box.ts";
+import type { Asking, Choice, LightBox, LightBoxOptions, LikeShown, PlaceOnCourse } from "./light-box.ts";
 import { PointedPlace } from "./pointed-place.ts";
 import type { FilmPixelsState } from "./use-film-pixels.ts";
 import { useFilmRidge } from "./use-film-ridge.ts";
@@ -84,8 +85,8 @@ export function useLightBox(options: LightBoxOptions): LightBox {
     ...{ tool, polarity, chosen, choose },
     ...{ ridge: ridge.state, followsNothing: ridge.failed },
     ...{ crosshair, setCrosshair, place, setPlace, asking, show, tryLook },
-    window: dragged?.now ?? recorded,
-    look: trial ?? view.look,
+    window: dragged?.now ?? likeWindow(options.like, pixels) ?? recorded,
+    look: trial ?? options.like?.look ?? view.look,
     isMoving: trial !== undefined || dragged !== undefined,
     shown: useMemo(() => withHand(marks, tool.state), [marks, tool.state]),
     take: useCallback(
@@ -105,6 +106,10 @@ export function useLightBox(options: LightBoxOptions): LightBox {
     answer,
     passOver: () => answer(asking?.what === "canal" ? traceBody(film.id, asking.course, asking.polarity) : undefined),
   };
+}
+
+function likeWindow(like: LikeShown | undefined, pixels: FilmPixelsState): GreyWindow | undefined {
+  return like && pixels.is === "open" ? windowLike(like.window, pixels.film.window) : undefined;
 }
 
 /** What is chosen when a film is laid on the box: its first course, so that its length stands there at once. */

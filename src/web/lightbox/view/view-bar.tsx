@@ -44,9 +44,19 @@ export function ViewBar({ box, ...bar }: ViewBarOptions & { readonly box: LightB
         ))}
       </fieldset>
       {count > 1 && (
-        <Toggle keys="y" says="Move the films together" isOn={sight.linked} act={bar.link}>
-          together
-        </Toggle>
+        <>
+          <Toggle keys="y" says="Move the films together" isOn={sight.linked} act={bar.link}>
+            together
+          </Toggle>
+          <Toggle
+            keys="e"
+            says="Show all films under the like of one window and look"
+            isOn={sight.oneWindow}
+            act={() => change({ oneWindow: !sight.oneWindow })}
+          >
+            one window
+          </Toggle>
+        </>
       )}
       <Toggle keys="g" says="Grid" isOn={sight.grid} act={() => change({ grid: !sight.grid })}>
         grid

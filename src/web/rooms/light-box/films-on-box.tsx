@@ -1,14 +1,15 @@
-import { useMemo, useState } from "react";
+import { useEffect, useMemo, useState } from "react";
 import { createPortal } from "react-dom";
 import type { LedgerEntry } from "../../../record/ledger-entry.ts";
 import type { BoxLayout } from "../../lightbox/kernels/box-layout.ts";
 import type { Film } from "../../lightbox/kernels/film-name.ts";
+import { relativeTo } from "../../lightbox/kernels/grey-window.ts";
 import { scaleOfFilm } from "../../lightbox/kernels/ledger-reading.ts";
 import type { Mark } from "../../lightbox/kernels/mark-shape.ts";
 import { AskingWords } from "../../lightbox/view/asking-words.tsx";
 import { CornerWords } from "../../lightbox/view/corner-words.tsx";
 import { FilmStage } from "../../lightbox/view/film-stage.tsx";
-import type { LightBoxOptions } from "../../lightbox/view/light-box.ts";
+import type { LightBox, LightBoxOptions, LikeShown } from "../../lightbox/view/light-box.ts";
 import { LookPanel } from "../../lightbox/view/look-panel.tsx";
 import { Loupe } from "../../lightbox/view/loupe.tsx";
 import { MeasurePanel } from "../../lightbox/view/measure-panel.tsx";
@@ -47,6 +48,7 @@ export function FilmsOnBox(options: FilmsOnBoxOptions) {
   const [tools, setTools] = useState<HTMLElement | null>(null);
   const [bar, setBar] = useState<HTMLElement | null>(null);
   const [measures, setMeasures] = useState<HTMLElement | null>(null);
+  const [like, tellLike] = useState<LikeShown>();
   return (
     <div className="light-box-body" data-panes={layout.count}>
       <div ref={setTools} className="tool-bar-place" />
@@ -65,7 +67,12 @@ export function FilmsOnBox(options: FilmsOnBoxOptions) {
                 put={(dropped) => put(dropped, pane)}
               >
                 {film && (
-                  <FilmInPane key={film.id} {...{ film, pane, isInHand, options }} places={{ tools, bar, measures }} />
+                  <FilmInPane
+                    key={film.id}
+                    {...{ film, pane, isInHand, options, tellLike }}
+                    like={options.bar.sight.oneWindow ? like : undefined}
+                    places={{ tools, bar, measures }}
+                  />
                 )}
               </PaneForDrop>
             );
@@ -87,9 +94,12 @@ interface FilmInPaneOptions {
   readonly isInHand: boolean;
   readonly options: FilmsOnBoxOptions;
   readonly places: Places;
+  /** How the film in hand is shown, where all are to be shown the like of it; and the way to tell it. */
+  readonly like: LikeShown | undefined;
+  readonly tellLike: (like: LikeShown) => void;
 }
 
-function FilmInPane({ film, pane, isInHand, options, places }: FilmInPaneOptions) {
+function FilmInPane({ film, pane, isInHand, options, places, like, tellLike }: FilmInPaneOptions) {
   const { ledger, canals, measuring, group, shared, bar, layout, marks } = options;
   const box = useLightBox({
     ...{ film, isInHand, ...shared },
@@ -97,7 +107,9 @@ function FilmInPane({ film, pane, isInHand, options, places }: FilmInPaneOptions
     paneId: `${pane} ${film.id}`,
     mmPerPx: scaleOfFilm(ledger, film.id),
     marks: useMarksOf(marks, film),
+    like: isInHand ? undefined : like,
   });
+  useTellLike(box, layout.count > 1 && isInHand && bar.sight.oneWindow ? tellLike : undefined);
   return (
     <>
       <FilmStage box={box} />
@@ -113,6 +125,14 @@ function FilmInPane({ film, pane, isInHand, options, places }: FilmInPaneOptions
         createPortal(<MeasurePanel {...{ box, ledger, canals, measuring }} />, places.measures)}
     </>
   );
+}
+
+/** Tells how the film in hand is shown whenever that changes. */
+function useTellLike({ pixels, window, look }: LightBox, tell: FilmInPaneOptions["tellLike"] | undefined): void {
+  const own = pixels.is === "open" ? pixels.film.window : undefined;
+  useEffect(() => {
+    if (own !== undefined) tell?.({ window: relativeTo(own, window), look });
+  }, [own, window, look, tell]);
 }
 
 const useMarksOf = (marks: readonly Mark[], { id }: Film): readonly Mark[] =>

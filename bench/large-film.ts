@@ -7,9 +7,14 @@ export const largeFilm = { columns: 2_000, rows: 1_500 } as const;
 /** Where the dark line of the large film runs, by row. */
 export const lineAt = (row: number): number => 1_000 + 140 * Math.sin(row / 420);
 
-/** A 16-bit PNG of that size: a bright root with a dark line down its middle, and grain. */
-export function largeFilmPng(): Uint8Array {
-  const { columns, rows } = largeFilm;
+/** A 16-bit PNG of that or another size: a bright root with a dark line down its middle, and grain. */
+export function largeFilmPng({
+  columns,
+  rows,
+}: {
+  readonly columns: number;
+  readonly rows: number;
+} = largeFilm): Uint8Array {
   const grain = seededRandom(7);
   const bytes = new Uint8Array(2 * columns * rows);
   for (let row = 0; row < rows; row += 1)

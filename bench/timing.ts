@@ -27,7 +27,7 @@ export async function millisecondsOf(work: () => Promise<unknown>): Promise<numb
 }
 
 /** The middle one of sorted values, or the mean of the two in the middle. */
-function median(values: readonly number[]): number {
+export function medianOf(values: readonly number[]): number {
   const sorted = [...values].sort((a, b) => a - b);
   const half = Math.floor(sorted.length / 2);
   const [low = Number.NaN, high = Number.NaN] = [sorted[Math.ceil(sorted.length / 2) - 1], sorted[half]];
@@ -39,7 +39,7 @@ export function tableOf(all: readonly Measured[]): string {
   const rows = all.map(({ name, unit, values }) => {
     const text = (value: number): string => value.toFixed(unit === "s" ? 2 : value < 10 ? 1 : 0);
     const ends = `${text(Math.min(...values))} to ${text(Math.max(...values))}`;
-    return [name, `${text(median(values))} ${unit}`, ends, String(values.length)];
+    return [name, `${text(medianOf(values))} ${unit}`, ends, String(values.length)];
   });
   const lines = [["measured", "median", "lowest to highest", "runs"], ...rows];
   const widths = [0, 1, 2, 3].map((column) => Math.max(...lines.map((line) => line[column]?.length ?? 0)));

@@ -15,7 +15,8 @@ const none = -1;
  * that buckets must be wider, a pixel that improves simply comes again. Each pixel is in the queue at most once.
  */
 export class BucketQueue {
-  readonly #width: number;
+  /** How far the costs in one bucket may lie apart. */
+  readonly width: number;
   readonly #heads: Int32Array;
   readonly #next: Int32Array;
   readonly #previous: Int32Array;
@@ -25,8 +26,8 @@ export class BucketQueue {
   #length = 0;
 
   constructor(pixels: number, { shortest, longest }: StepRange) {
-    this.#width = Math.max(shortest, longest / (mostBuckets - 2));
-    this.#heads = new Int32Array(Math.ceil(longest / this.#width) + 2).fill(none);
+    this.width = Math.max(shortest, longest / (mostBuckets - 2));
+    this.#heads = new Int32Array(Math.ceil(longest / this.width) + 2).fill(none);
     this.#next = new Int32Array(pixels);
     this.#previous = new Int32Array(pixels);
     this.#bucketOf = new Int32Array(pixels).fill(none);
@@ -34,7 +35,7 @@ export class BucketQueue {
 
   /** Puts a pixel in at a cost, or moves it there; the cost is at most one longest step above the smallest inside. */
   put(pixel: number, cost: number): void {
-    const bucket = Math.floor(cost / this.#width) % this.#heads.length;
+    const bucket = Math.floor(cost / this.width) % this.#heads.length;
     if (this.#bucketOf[pixel] === bucket) return;
     if (this.#bucketOf[pixel] !== none) this.#remove(pixel);
     const head = this.#heads[bucket] ?? none;

@@ -122,6 +122,23 @@ describe("leastCostTree", () => {
     );
   });
 
+  it("stopped at a pixel has the way to it that the whole tree has, and does not go on", () => {
+    fc.assert(
+      fc.property(anyField, fc.nat(), ({ columns, rows, start, exponents }, anywhere) => {
+        const field = { columns, rows, cost: Float64Array.from(exponents, (exponent) => 10 ** exponent) };
+        const until = anywhere % (columns * rows);
+        const known = leastCostTree(field, start).costTo[until] ?? 0;
+        const tree = leastCostTree(field, start, undefined, until);
+        expect(Math.abs((tree.costTo[until] ?? 0) - known)).toBeLessThanOrEqual(1e-9 * Math.max(known, 1e-9));
+        expect(costOfPath(field, pathTo(tree, until))).toBeCloseTo(tree.costTo[until] ?? 0, 6);
+      }),
+      { numRuns: 300 },
+    );
+    const [columns, rows] = [60, 60];
+    const near = leastCostTree(uniform(columns, rows), 0, undefined, 3);
+    expect(near.costTo.filter(Number.isFinite).length).toBeLessThan(60);
+  });
+
   it("doubles every cost when the field doubles", () => {
     const field = { ...answers, cost: Float32Array.from(answers.cost) };
     const doubled = { ...answers, cost: field.cost.map((cost) => 2 * cost) };

@@ -31,14 +31,21 @@ export interface LeastCostTree {
 /**
  * The cheapest ways over an image from one pixel to every other, by Dijkstra's method over eight neighbours.
  * A step costs the mean of the costs of its two pixels times its length, 1 or the square root of 2.
- * Takes the field, the index of the start, and the part of the field to keep to (the whole unless given).
- * Gives the tree; of ways that cost the same, one.
+ * Takes the field, the index of the start, the part of the field to keep to (the whole unless given), and a pixel to stop
+ * at (none unless given).
+ * Gives the tree; of ways that cost the same, one. Stopped at a pixel it holds the cheapest way to that one and to all that
+ * cost less; other ways may still be dear or missing.
  * @throws Refusal `input.impossible` for sizes that disagree, a cost that is not finite and above 0, bounds outside the
  * field, or a start outside the bounds.
  * @source E. W. Dijkstra, A note on two problems in connexion with graphs, Numerische Mathematik 1959;1:269-271 (memory)
  * @source E. V. Denardo, B. L. Fox, Shortest-route methods 1, Operations Research 1979;27:161-186: buckets (memory)
  */
-export function leastCostTree(field: CostField, start: number, bounds: FieldBounds = whole(field)): LeastCostTree {
+export function leastCostTree(
+  field: CostField,
+  start: number,
+  bounds: FieldBounds = whole(field),
+  until?: number,
+): LeastCostTree {
   checkField(field, bounds);
   checkStart(field, start, bounds);
   const { columns, rows, cost } = field;
@@ -50,7 +57,10 @@ export function leastCostTree(field: CostField, start: number, bounds: FieldBoun
   const queue = new BucketQueue(cost.length, { shortest: smallest, longest: largest * Math.SQRT2 });
   costTo[start] = 0;
   queue.put(start, 0);
-  for (let index = queue.take(); index !== undefined; index = queue.take())
+  // Whatever is taken costs less than one bucket more than all that wait: beyond that nothing improves the way to `until`.
+  const isEnough = (index: number): boolean =>
+    until !== undefined && (costTo[index] ?? 0) >= (costTo[until] ?? Number.POSITIVE_INFINITY) + queue.width;
+  for (let index = queue.take(); index !== undefined && !isEnough(index); index = queue.take())
     improveNeighbours({ field, tree, queue, bounds }, index);
   return tree;
 }

@@ -29,7 +29,7 @@ export function tracedCourse(field: CostField, places: readonly ImagePoint[]): T
 function legBetween(field: CostField, from: ImagePoint, to: ImagePoint): TracedCourse {
   const pixelOf = ({ column, row }: ImagePoint): number => Math.round(row) * field.columns + Math.round(column);
   const [start, end] = [pixelOf(from), pixelOf(to)];
-  const tree = leastCostTree(field, start);
+  const tree = leastCostTree(field, start, undefined, end);
   const path = pathTo(tree, end).map(
     (index): ImagePoint => ({ column: px(index % field.columns), row: px(Math.floor(index / field.columns)) }),
   );

@@ -15,6 +15,12 @@ const DocumentsRoom = lazy(async () => ({
   default: (await import("./rooms/documents/documents-room.tsx")).DocumentsRoom,
 }));
 const MethodsRoom = lazy(async () => ({ default: (await import("./rooms/methods/methods-room.tsx")).MethodsRoom }));
+const CalibrationRoom = lazy(async () => ({
+  default: (await import("./rooms/calibration/calibration-room.tsx")).CalibrationRoom,
+}));
+const ExerciseRoom = lazy(async () => ({
+  default: (await import("./rooms/calibration/exercise-room.tsx")).ExerciseRoom,
+}));
 const SettingsRoom = lazy(async () => ({ default: (await import("./rooms/settings/settings-room.tsx")).SettingsRoom }));
 const AboutRoom = lazy(async () => ({ default: (await import("./rooms/settings/about-room.tsx")).AboutRoom }));
 
@@ -24,6 +30,10 @@ const LightBoxRoom = lazy(async () => ({
 
 const TwoViewRoom = lazy(async () => ({
   default: (await import("./rooms/light-box/two-view/two-view-room.tsx")).TwoViewRoom,
+}));
+
+const CompareRoom = lazy(async () => ({
+  default: (await import("./rooms/light-box/compare/compare-room.tsx")).CompareRoom,
 }));
 
 /** The whole window: the first question if nobody has answered it, otherwise the room that the address names. */
@@ -60,6 +70,11 @@ function Rooms() {
       <Route path="/case/:caseId/light-box/two-view/:canal?">
         {({ caseId, canal }) => <TwoViewRoom key={caseId} caseId={caseId} {...(canal ? { canal } : {})} />}
       </Route>
+      <Route path="/case/:caseId/light-box/compare/:comparison?">
+        {({ caseId, comparison }) => (
+          <CompareRoom key={caseId} caseId={caseId} {...(comparison ? { comparisonId: comparison } : {})} />
+        )}
+      </Route>
       <Route path="/case/:caseId/light-box/:film?">
         {({ caseId, film }) => <LightBoxRoom key={caseId} caseId={caseId} {...(film ? { filmPartId: film } : {})} />}
       </Route>
@@ -68,6 +83,10 @@ function Rooms() {
         {({ caseId, moment }) => <CaseRoom key={caseId} caseId={caseId} moment={moment ?? ""} />}
       </Route>
       <Route path="/methods/:topic?">{({ topic }) => <MethodsRoom topic={topic ?? ""} />}</Route>
+      <Route path="/calibration">
+        <CalibrationRoom />
+      </Route>
+      <Route path="/calibration/clicks/:id">{({ id }) => <ExerciseRoom key={id} id={id} />}</Route>
       <Route path="/settings">
         <SettingsRoom />
       </Route>

@@ -1,8 +1,9 @@
 import { useMemo, useState } from "react";
-import { Link } from "wouter";
+import { Link, useLocation } from "wouter";
 import type { CaseFacts } from "../../../record/facts.ts";
 import { Button } from "../../parts/button.tsx";
 import { today } from "../../parts/days-in-words.ts";
+import { KeyHint } from "../../parts/key-hint.tsx";
 import { PageHead } from "../../parts/page-head.tsx";
 import { SayRefusal } from "../../parts/say-refusal.tsx";
 import { useShortcut } from "../../parts/shortcuts.ts";
@@ -43,6 +44,8 @@ export function LogbookRoom() {
   remembered.filter = filter;
   remembered.sorting = sorting;
   useShortcut("n", "Logbook", "New case", () => setAdding(true));
+  const [, go] = useLocation();
+  useShortcut("c", "Logbook", "Calibration: your own click error", () => go("/calibration"));
   useShortcut("/", "Logbook", "Find a case", () => document.getElementById("logbook-find")?.focus());
   const notation = settings.data?.notation ?? "twoDigit";
   const rows = useMemo(() => rowsOf(cases.data ?? [], teeth.data, notation), [cases.data, teeth.data, notation]);
@@ -89,6 +92,9 @@ function rowsOf(
 
 const Ways = ({ add }: { readonly add: () => void }) => (
   <>
+    <Link href="/calibration" className="button button-bare" aria-keyshortcuts="c">
+      Calibration <KeyHint keys="c" />
+    </Link>
     <Link href="/methods" className="button button-bare">
       Methods
     </Link>

@@ -1,9 +1,11 @@
 import { Link } from "wouter";
 import type { TopicView } from "../../../server/api.ts";
+import { numberInWords } from "../../parts/figures-in-words.ts";
 import { PageHead } from "../../parts/page-head.tsx";
 import { SayRefusal } from "../../parts/say-refusal.tsx";
 import { useTitle } from "../../parts/use-title.ts";
-import { useTopics } from "../../record/readings.ts";
+import { useSettings, useTopics } from "../../record/readings.ts";
+import { clickSigmaOrigin } from "../../words/click-sigma-words.ts";
 import { wordsOfName } from "../../words/words-of-name.ts";
 import { MarkdownView } from "./markdown-view.tsx";
 import "./methods-room.css";
@@ -39,11 +41,24 @@ export function MethodsRoom({ topic }: { readonly topic: string }) {
   );
 }
 
+/** The error that sums use now, beside the page that says how it is measured. */
+function ClickErrorNow() {
+  const settings = useSettings().data;
+  if (settings === undefined) return null;
+  return (
+    <p className="methods-now">
+      Sums use {numberInWords(settings.clickSigmaPx, 2)} px now: {clickSigmaOrigin(settings)}.{" "}
+      <Link href="/calibration">Calibration</Link>
+    </p>
+  );
+}
+
 const Page = ({ topic }: { readonly topic: TopicView }) => (
   <article>
     <p className="quiet">
       {topic.name}, version {topic.version}
     </p>
+    {topic.name === "clickError" && <ClickErrorNow />}
     <MarkdownView text={topic.method} />
     <h2>Sources</h2>
     <ul className="methods-sources">

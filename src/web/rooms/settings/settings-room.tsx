@@ -1,4 +1,5 @@
-import { type FormEvent, useState } from "react";
+import { type FormEvent, type ReactNode, useState } from "react";
+import { Link } from "wouter";
 import type { Settings } from "../../../record/settings.ts";
 import { notationWords, roleWords } from "../../../record/words/case-words.ts";
 import { useAnnounce } from "../../parts/announcer.tsx";
@@ -7,6 +8,8 @@ import { PageHead } from "../../parts/page-head.tsx";
 import { SayRefusal } from "../../parts/say-refusal.tsx";
 import { useTitle } from "../../parts/use-title.ts";
 import { useKeepSettings, useSession, useSettings } from "../../record/readings.ts";
+import { clickSigmaOrigin } from "../../words/click-sigma-words.ts";
+import { sentenceInWords } from "../../words/value-words.ts";
 import { Choice } from "../first-start/first-start.tsx";
 import "./settings-room.css";
 
@@ -57,6 +60,7 @@ function SettingsForm({ settings }: { readonly settings: Settings }) {
         label="Click error"
         unit="px"
         says="How far a click of yours misses, as a standard deviation per axis. Every measure on a film carries it."
+        origin={<Origin settings={settings} />}
         value={draft.clickSigmaPx}
         change={(text) => change({ clickSigmaPx: text })}
       />
@@ -88,17 +92,38 @@ interface FigureOptions {
   readonly label: string;
   readonly unit: string;
   readonly says: string;
+  readonly origin?: ReactNode;
   readonly value: string;
   readonly change: (text: string) => void;
 }
 
-const Figure = ({ label, unit, says, value, change }: FigureOptions) => (
-  <label className="settings-figure">
-    <span className="field-label">{label}</span>
-    <span className="field-number">
-      <input className="field-line" inputMode="decimal" value={value} onChange={({ target }) => change(target.value)} />
-      <span className="field-unit">{unit}</span>
-    </span>
-    <span className="quiet">{says}</span>
-  </label>
+/** Where the click error came from, and the way to measure it. */
+const Origin = ({ settings }: { readonly settings: Settings }) => (
+  <span className="settings-origin">
+    {sentenceInWords(clickSigmaOrigin(settings))}.{" "}
+    {settings.clickSigmaFrom === undefined ? (
+      <Link href="/calibration">Measure it</Link>
+    ) : (
+      <Link href={`/calibration/clicks/${settings.clickSigmaFrom.exerciseId}`}>Its exercise</Link>
+    )}
+  </span>
+);
+
+const Figure = ({ label, unit, says, origin, value, change }: FigureOptions) => (
+  <div className="settings-figure">
+    <label>
+      <span className="field-label">{label}</span>
+      <span className="field-number">
+        <input
+          className="field-line"
+          inputMode="decimal"
+          value={value}
+          onChange={({ target }) => change(target.value)}
+        />
+        <span className="field-unit">{unit}</span>
+      </span>
+      <span className="quiet">{says}</span>
+    </label>
+    {origin}
+  </div>
 );

@@ -6,8 +6,9 @@ import type { Part } from "../../../../record/parts.ts";
 import { Cautions, isActedOn } from "../../../parts/cautions.tsx";
 import { momentInWords } from "../../../parts/days-in-words.ts";
 import { valueAt } from "../../../record/body-path.ts";
-import { useTopics } from "../../../record/readings.ts";
+import { useSettings, useTopics } from "../../../record/readings.ts";
 import { sentenceInWords, valueInWords } from "../../../words/value-words.ts";
+import { clickOrigins } from "./click-origin.ts";
 import { entrySubject, entryTitle, inputOrigin } from "./entry-subject.ts";
 import { type LedgerLine, ledgerLines } from "./ledger-lines.ts";
 
@@ -118,7 +119,11 @@ const isMissing = (value: unknown): value is { name: string; why: string } =>
   typeof value === "object" && value !== null && "name" in value && "why" in value;
 
 function Inputs({ caseId, entry, parts }: Pick<EntryOptions, "caseId" | "entry" | "parts">) {
-  const origins = entry.inputPaths.map((path) => inputOrigin(path, parts, caseId));
+  const settings = useSettings().data;
+  const origins = entry.inputPaths.flatMap((path) => {
+    const origin = inputOrigin(path, parts, caseId);
+    return clickOrigins(path, entry.inputPaths, settings)?.map((click) => ({ ...origin, ...click })) ?? [origin];
+  });
   if (origins.length === 0) return null;
   return (
     <section>

@@ -14,16 +14,22 @@ export interface TurnSample {
 export interface BendShown {
   readonly turn: readonly (TurnSample & { readonly lowDeg: number; readonly highDeg: number })[];
   readonly films: readonly { readonly name: string; readonly profile: readonly TurnSample[] }[];
+  /** How many times larger than usual the letters are against the drawing, for one that is shown small. */
+  readonly letters?: number | undefined;
   readonly theme: ThemeName;
   readonly widthPx: number;
 }
 
-const view = { width: 400, height: 216 } as const;
-const plot = { left: 38, top: 28, bottom: 176 } as const;
+/** The drawing's size, and the plot in it, for letters of a size. */
+function placesFor(letters = 1) {
+  const view = { width: 400 / letters, height: 216 / letters };
+  return { view, plot: { left: 38, top: 28, bottom: view.height - 40 } };
+}
 
 /** A graph of true against apparent bend: how far the canal has turned by each place, in space and on each film. */
 export function bendShown(given: BendShown): Figure {
   const theme = themes[given.theme];
+  const { view, plot } = placesFor(given.letters);
   const axes = axesOf({
     plot: { ...plot, right: view.width - widestName(given) - 10 },
     most: { across: largest(given.turn.map(({ sMm }) => sMm)), up: largest(heightsOf(given)) },
@@ -84,7 +90,7 @@ const size = 12;
 const apart = 15;
 
 /** Each curve is named where it ends; names that would meet are moved apart, in the order of their curves. */
-function endLabels({ turn, films }: BendShown, { x, y }: Axes, theme: Theme): readonly TextLabel[] {
+function endLabels({ turn, films }: BendShown, { x, y, plot }: Axes, theme: Theme): readonly TextLabel[] {
   const ends = [
     { text: `in space ${endOf(turn)}`, at: turn.at(-1), fill: theme.course, weight: "semibold" as const },
     ...films.map(({ name, profile }) => ({

@@ -25,11 +25,13 @@ export interface CourseInSpace {
   readonly place?: number | undefined;
   /** What the side across from buccal is called. */
   readonly innerSide?: "lingual" | "palatal" | undefined;
+  /** How many times larger than usual the letters are against the drawing, for one that is shown small. */
+  readonly letters?: number | undefined;
   readonly theme: ThemeName;
   readonly widthPx: number;
 }
 
-const view = { width: 400, height: 310 } as const;
+const usualView = { width: 400, height: 310 } as const;
 /** Air between canal and film plane, and beyond the canal on it, mm. */
 const airMm = 1.5;
 
@@ -39,6 +41,8 @@ const airMm = 1.5;
  */
 export function courseInSpace(given: CourseInSpace): Figure {
   const theme = themes[given.theme];
+  const { letters = 1 } = given;
+  const view = { width: usualView.width / letters, height: usualView.height / letters };
   const frames = framesOf(given);
   const eye = eyeOf(given, view, [...given.course, ...given.films.flatMap((film, at) => edgesOf(film, frames[at]))]);
   const nodes = [

@@ -5,6 +5,8 @@ import type { Spot } from "./svg-tree.ts";
 export interface Eye {
   readonly spot: (place: ToothPlace) => Spot;
   readonly toward: (place: ToothPlace) => number;
+  /** The size of the drawing. */
+  readonly view: { readonly width: number; readonly height: number };
   /** One mm of the tooth in the units of the drawing. */
   readonly perMm: number;
 }
@@ -37,6 +39,7 @@ export function eyeOf(
   );
   const [right, below] = [rightIs === "distal" ? 1 : -1, apexIs === "down" ? 1 : -1];
   return {
+    view,
     perMm,
     toward: (place) => seenFrom(pose, less(place, centre)).toward,
     spot: (place) => {

@@ -56,7 +56,7 @@ function namesOf(named: readonly Named[], eye: Eye, theme: Theme): readonly SvgN
   for (const wish of wishes) {
     const taken = placed.map(labelBox);
     const free = rows
-      .map((row) => labelOf(wish, row, theme))
+      .map((row) => labelOf(wish, row, { eye, theme }))
       .find((label) => !taken.some((box) => boxesMeet(box, labelBox(label))));
     if (free !== undefined) placed.push(free);
   }
@@ -69,14 +69,14 @@ const rows = [0, 13, -13, 26] as const;
 function labelOf(
   { name, start, end, length }: { name: string; start: Spot; end: Spot; length: number },
   row: number,
-  theme: Theme,
+  { eye: { view }, theme }: Pen,
 ): TextLabel {
   const half = textWidth(name, size) / 2;
   const x = end.x + ((end.x - start.x) / length) * (half + 5);
   const y = end.y + ((end.y - start.y) / length) * 10 + size * 0.34 + row;
   return {
     ...{ text: name, size, fill: theme.quiet, anchor: "middle", halo: theme.surface },
-    ...{ x: Math.min(400 - half - 3, Math.max(half + 3, x)), y: Math.min(306, Math.max(12, y)) },
+    ...{ x: Math.min(view.width - half - 3, Math.max(half + 3, x)), y: Math.min(view.height - 4, Math.max(12, y)) },
   };
 }
 

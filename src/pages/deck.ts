@@ -4,6 +4,7 @@ import { mishapPages, recallPages } from "./sections/after.ts";
 import { anatomyPages } from "./sections/anatomy.ts";
 import { claimPages } from "./sections/claims.ts";
 import { consentPages } from "./sections/consent.ts";
+import { spacePages } from "./sections/course-in-space.ts";
 import { diagnosisPages, handbackPages, planPages } from "./sections/decisions.ts";
 import { filmPages } from "./sections/films.ts";
 import { findingsPages } from "./sections/findings.ts";
@@ -15,7 +16,7 @@ import { titleOf } from "./title-of.ts";
 
 /** Sections in the order in which a day's pages stand. */
 const told: readonly ((source: CaseSource) => Page[])[] = [
-  ...[presentingPages, findingsPages, filmPages, diagnosisPages, anatomyPages, planPages],
+  ...[presentingPages, findingsPages, filmPages, spacePages, diagnosisPages, anatomyPages, planPages],
   ...[consentPages, visitPages, mishapPages, handbackPages, recallPages, reviewPages],
 ];
 

@@ -4,6 +4,7 @@ import { ledgerReader } from "./ledger-reader.ts";
 import { type Page, type PageModel, says } from "./page-model.ts";
 import { mishapFacts, recallTable } from "./sections/after.ts";
 import { canalTables } from "./sections/canal-table.ts";
+import { spaceOnPaper } from "./sections/course-in-space.ts";
 import { filmGallery } from "./sections/film-gallery.ts";
 import { sourcePages } from "./sections/sources.ts";
 import { summaryPage } from "./sections/summary.ts";
@@ -18,6 +19,7 @@ export function handout(source: CaseSource): PageModel {
   const told = [
     summaryPage(source),
     ...filmGallery(source),
+    ...spaceOnPaper(source),
     ...canalPages(source),
     ...mishapPage(source),
     ...recallPage(source),

@@ -1,27 +1,5 @@
-import { z } from "zod";
 import type { LedgerEntry } from "../../../record/ledger-entry.ts";
 import { type LedgerNumber, numberOf } from "../kernels/ledger-reading.ts";
-
-const triple = z.tuple([z.number(), z.number(), z.number()]);
-const sample = z.looseObject({ sMm: z.number(), turnDeg: z.number() });
-
-const inSpace = z.looseObject({
-  course: z.array(triple).min(2),
-  sigma: z.array(triple).default([]),
-  levels: z.array(z.looseObject({ alongMm: z.array(z.number()), zMm: z.number(), fixed: z.boolean() })).default([]),
-  seen: z.array(z.looseObject({ profile: z.array(sample) })).default([]),
-  turn: z.array(z.looseObject({ ...sample.shape, lowDeg: z.number(), highDeg: z.number() })).default([]),
-  apparent: z.array(z.number()).default([]),
-  anglesDeg: z.array(z.number()).default([]),
-  receptorRead: z.enum(["turnsWithBeam", "fixed"]).default("turnsWithBeam"),
-});
-
-/** A canal's course in space as an entry of the ledger holds it. */
-export type CourseRead = z.infer<typeof inSpace>;
-
-/** See {@link CourseRead}; undefined for an entry that refused or tells a side alone. */
-export const courseRead = (entry: LedgerEntry | undefined): CourseRead | undefined =>
-  inSpace.safeParse(entry?.output).data;
 
 /** A number of an entry with its interval, which in this topic stands beside those of the curvature too. */
 export function numberInSpace(entry: LedgerEntry | undefined, name: string, at = name): LedgerNumber | undefined {
@@ -30,20 +8,4 @@ export function numberInSpace(entry: LedgerEntry | undefined, name: string, at =
   const [low, high, level] = ends;
   if (number === undefined || low === undefined || high === undefined || level === undefined) return number;
   return { value: number.value, interval: { low, high, level } };
-}
-
-/** Which canal an entry is about and on which films, in the order of its views. */
-export function viewsOf({ subject }: Pick<LedgerEntry, "subject">): { canal: string; films: readonly string[] } {
-  const [canal = "", ...films] = (subject.split(" of ")[1] ?? "").split(" ");
-  return { canal, films };
-}
-
-/** The traces that an entry was computed from, by the places it names, in the order of its views. */
-export function tracesOf({ inputPaths }: Pick<LedgerEntry, "inputPaths">): readonly string[] {
-  const found = inputPaths.flatMap(({ input, record }) => {
-    const view = /^views\[(\d+)\]\.points$/.exec(input)?.[1];
-    const [part = "", place] = record.split("/");
-    return view === undefined || place !== "points" ? [] : [[Number(view), part] as const];
-  });
-  return [...new Map(found).entries()].sort(([a], [b]) => a - b).map(([, part]) => part);
 }

@@ -1,7 +1,7 @@
 import { distancesAlong, pointAt } from "../../../core/geometry/course-of-path.ts";
 import type { ImagePoint } from "../../../core/units.ts";
+import type { CourseRead } from "../../../ledger/course-in-space.ts";
 import { type FilmPlacement, filmStep } from "../kernels/film-placement.ts";
-import type { CourseRead } from "./course-reading.ts";
 
 /** One level on all films: its number, and the share of each film's trace at which it lies. */
 export interface LevelTick {

@@ -1,4 +1,4 @@
-import type { CourseRead } from "./course-reading.ts";
+import type { CourseRead } from "../../../ledger/course-in-space.ts";
 import type { LevelTick } from "./level-ticks.ts";
 
 /** The share of the course in space that lies at the height of a share of the trace on one film. */

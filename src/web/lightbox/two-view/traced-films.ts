@@ -1,10 +1,10 @@
+import { tracesOf, viewsOf } from "../../../ledger/course-in-space.ts";
 import type { LedgerEntry } from "../../../record/ledger-entry.ts";
 import { type BodyOf, type Part, type PartOf, partsOf } from "../../../record/parts.ts";
 import { type Film, filmsByDay } from "../kernels/film-name.ts";
 import { twoViewOf } from "../kernels/hidden-part.ts";
 import { numberOf } from "../kernels/ledger-reading.ts";
 import type { Mark } from "../kernels/mark-shape.ts";
-import { tracesOf, viewsOf } from "./course-reading.ts";
 
 /** A person's choice of films for a canal. */
 export type Pairing = PartOf<"pairing">;

@@ -1,7 +1,7 @@
 import { useMemo, useRef, useState } from "react";
 import { bendShown } from "../../../../figures/bend-shown.ts";
+import type { CourseRead } from "../../../../ledger/course-in-space.ts";
 import { sampleAt } from "../../../lightbox/kernels/ledger-reading.ts";
-import type { CourseRead } from "../../../lightbox/two-view/course-reading.ts";
 import { FigureView } from "../../../parts/figure-view.tsx";
 import { numberInWords, quantityInWords, withUnit } from "../../../parts/figures-in-words.ts";
 import { useTwoView } from "./two-view-work.ts";

@@ -1,7 +1,7 @@
 import { useMemo, useRef, useState } from "react";
 import { courseInSpace } from "../../../../figures/course-in-space.ts";
 import { type Pose, poseWords, turnedPose } from "../../../../figures/seen-from.ts";
-import type { CourseRead } from "../../../lightbox/two-view/course-reading.ts";
+import type { CourseRead } from "../../../../ledger/course-in-space.ts";
 import { standOf } from "../../../lightbox/two-view/stand-of-films.ts";
 import { Button } from "../../../parts/button.tsx";
 import { FigureView } from "../../../parts/figure-view.tsx";

@@ -1,8 +1,8 @@
 import { createContext, useContext } from "react";
+import type { CourseRead } from "../../../../ledger/course-in-space.ts";
 import type { Gesture } from "../../../../record/change.ts";
 import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
 import type { Mark } from "../../../lightbox/kernels/mark-shape.ts";
-import type { CourseRead } from "../../../lightbox/two-view/course-reading.ts";
 import type { MovedLevel } from "../../../lightbox/two-view/level-rows.ts";
 import type { LevelTick, MeasuredLine } from "../../../lightbox/two-view/level-ticks.ts";
 import type { PairingInHand } from "../../../lightbox/two-view/pairing-gestures.ts";

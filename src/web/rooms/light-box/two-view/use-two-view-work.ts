@@ -1,11 +1,11 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
+import { courseRead } from "../../../../ledger/course-in-space.ts";
 import type { Gesture } from "../../../../record/change.ts";
 import { partsOf } from "../../../../record/parts.ts";
 import type { CaseView } from "../../../../server/api.ts";
 import { pointOf } from "../../../lightbox/kernels/film-point.ts";
 import { twoViewOf } from "../../../lightbox/kernels/hidden-part.ts";
 import { tubeAngleInWords } from "../../../lightbox/kernels/tube-angle.ts";
-import { courseRead } from "../../../lightbox/two-view/course-reading.ts";
 import { type MovedLevel, rowsOf, withLevelMoved } from "../../../lightbox/two-view/level-rows.ts";
 import { type LevelTick, levelTicks, measuredLine } from "../../../lightbox/two-view/level-ticks.ts";
 import { levelMoved, type PairingInHand } from "../../../lightbox/two-view/pairing-gestures.ts";

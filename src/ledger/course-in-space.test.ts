@@ -1,0 +1,42 @@
+import { describe, expect, it } from "vitest";
+import type { LedgerEntry } from "../record/ledger-entry.ts";
+import { courseRead, tracesOf, viewsOf } from "./course-in-space.ts";
+
+const entry = (about: string, more: Partial<Pick<LedgerEntry, "output" | "refused">>): LedgerEntry =>
+  ({
+    ...{ id: "entry", caseId: "case", subject: `twoView of ${about}`, topic: "twoView", topicVersion: 2, input: {} },
+    ...{ inputPaths: [], at: "2025-09-02T13:00:00Z", ...more },
+  }) as unknown as LedgerEntry;
+
+const course = [
+  [0, 0, 0],
+  [0, 1, 10],
+];
+
+describe("an entry about a course in space", () => {
+  it("gives the course with what stands beside it, and is none where it refused or tells a side alone", () => {
+    expect(courseRead(entry("DL a b", { output: { course, side: "buccal", anglesDeg: [0, 25] } }))).toMatchObject({
+      ...{ course, anglesDeg: [0, 25], levels: [], turn: [], receptorRead: "turnsWithBeam" },
+    });
+    expect(courseRead(entry("DL a b", { refused: ["views: no"] }))).toBeUndefined();
+    expect(courseRead(entry("DL a b", { output: { side: "buccal" } }))).toBeUndefined();
+    expect(courseRead(undefined)).toBeUndefined();
+  });
+
+  it("names its canal and its films in order", () => {
+    expect(viewsOf(entry("MB2 film-1 film-2 film-3", {}))).toEqual({
+      canal: "MB2",
+      films: ["film-1", "film-2", "film-3"],
+    });
+  });
+
+  it("names its traces in the order of the views, and not the scales and landmarks beside them", () => {
+    const inputPaths = [
+      { input: "views[1].points", record: "trace-2/points" },
+      { input: "views[0].points", record: "trace-1/points" },
+      { input: "views[0].points", record: "ledger/abc/mmPerPx" },
+      { input: "views[0].landmarks.cusp", record: "spot-1/at" },
+    ];
+    expect(tracesOf({ inputPaths })).toEqual(["trace-1", "trace-2"]);
+  });
+});

@@ -1,4 +1,5 @@
-"""Strength of dark lines on a small film, from SciPy's Gaussian derivatives (Debian 12: python3-scipy 1.10.1).
+"""Strength of dark lines on a small film, from SciPy's Gaussian derivatives and from scikit-image's ridge filters
+(Debian 12: python3-scipy 1.10.1, python3-skimage 0.19.3).
 
     /usr/bin/python3 test/reference/ridge/make-answers.py
 
@@ -10,7 +11,9 @@ from pathlib import Path
 
 import numpy as np
 import scipy
+import skimage
 from scipy.ndimage import gaussian_filter
+from skimage.filters import meijering, sato
 
 ROWS, COLUMNS, BITS, SCALES = 72, 80, 12, [3, 4, 6]
 row, column = np.mgrid[0:ROWS, 0:COLUMNS].astype(float)
@@ -35,5 +38,8 @@ answers = {
     "scalesPx": SCALES,
     "samples": film.astype(int).ravel().tolist(),
     "strength": [round(value, 5) for value in strength.ravel().tolist()],
+    "filtersBy": f"scikit-image {skimage.__version__}",
+    "sato": [round(value, 5) for value in sato(film / (2**BITS - 1), sigmas=SCALES, black_ridges=True).ravel().tolist()],
+    "meijering": [round(value, 4) for value in meijering(film, sigmas=SCALES, black_ridges=True).ravel().tolist()],
 }
 (Path(__file__).parent / "answers.json").write_text(json.dumps(answers) + "\n")

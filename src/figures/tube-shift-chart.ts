@@ -28,14 +28,14 @@ const view = { width: 400, height: 220 } as const;
 const plot = { left: 38, right: 388, top: 44, bottom: 176 } as const;
 const reachDeg = 40;
 
-/** A chart from the tube's shift to how well the bend out of the film would be known; a full disc settles it, a ring does not. */
+/** A chart from the tube's shift to how well a bend out of the film would be known; a full disc settles it, a ring does not. */
 export function tubeShiftChart(given: TubeShiftChart): Figure {
   const theme = themes[given.theme];
   const axes = axesOf({
     plot,
     least: { across: -reachDeg },
     most: { across: reachDeg, up: Math.max(10, ...given.candidates.map(({ halfWidthDeg }) => halfWidthDeg)) },
-    words: { up: "± ° of the hidden bend, expected", across: "tube moved to mesial, °" },
+    words: { up: "± ° out of the film, expected", across: "tube moved to mesial, °" },
   });
   const nodes = [
     ...(given.overlaps ?? []).map((overlap) => overlapNode(overlap, axes, theme)),

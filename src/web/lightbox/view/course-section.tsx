@@ -11,6 +11,7 @@ import { CurvatureGraph } from "./curvature-graph.tsx";
 import { HiddenPart } from "./hidden-part.tsx";
 import { LedgerFigure } from "./ledger-figure.tsx";
 import type { LightBox } from "./light-box.ts";
+import { ToTwoViews } from "./to-two-views.tsx";
 
 interface CourseSectionOptions {
   readonly box: LightBox;
@@ -34,6 +35,7 @@ export function CourseSection({ box, mark, ledger, measuring }: CourseSectionOpt
         <Stop entry={entryOf(ledger, "workingLength", mark.id)} way={wayToStop(mark, box.film)} />
       )}
       <HiddenPart ledger={ledger} mark={mark} />
+      <ToTwoViews mark={mark} />
       {entry !== undefined && course !== undefined && (
         <>
           <CurvatureGraph box={box} markId={mark.id} course={course} start={start} />

@@ -30,7 +30,7 @@ const aboutNoFilm: EntrySubject = { canal: "", film: "", day: "" };
 /** See {@link EntrySubject}. */
 export function entrySubject(entry: Pick<LedgerEntry, "subject" | "topic">, parts: readonly Part[]): EntrySubject {
   const about = entry.subject.split(" of ").at(-1) ?? "";
-  if (entry.topic === "twoView") return subjectInSpace(about, parts);
+  if (entry.topic === "twoView" || entry.topic === "tubeShift") return subjectInSpace(about, parts);
   const part = parts.find(({ id }) => id === about);
   if (part?.kind === "film") return { canal: "", ...namedFilm(part, parts) };
   if (part?.kind === "comparison") return subjectOfTwoDates([part.body.before, part.body.after], parts);
@@ -44,11 +44,13 @@ export function entrySubject(entry: Pick<LedgerEntry, "subject" | "topic">, part
 function subjectInSpace(about: string, parts: readonly Part[]): EntrySubject {
   const [canal = "", ...ids] = about.split(" ");
   const films = ids.flatMap((id) => partsOf(parts, "film").find((film) => film.id === id) ?? []);
-  const [first, second] = films;
-  if (first === undefined || second === undefined) return { ...aboutNoFilm, canal };
+  const [first] = films;
+  const last = films.at(-1);
+  if (first === undefined || last === undefined || films.length < ids.length) return { ...aboutNoFilm, canal };
+  if (ids.length === 1) return { canal, ...namedFilm(first, parts) };
   const days = [...new Set(films.map(({ body }) => dayInWords(body.takenOn)))].join(" and ");
-  const purposes = [first, second].map(({ body }) => purposeWords[body.purpose]).join(" and ");
-  return { canal, film: `${purposes} film together, ${days}`, day: second.body.takenOn };
+  const purposes = films.map(({ body }) => purposeWords[body.purpose]).join(" and ");
+  return { canal, film: `${purposes} film together, ${days}`, day: last.body.takenOn };
 }
 
 /** Two films compared are named by their days. */

@@ -62,11 +62,25 @@ export function LedgerEntryView({ caseId, entry, parts, open: atFirst = false, .
           {lines.length > 1 && <Values lines={lines} />}
           <Cautions topic={entry.topic} cautions={cautions} />
           <Missing of={valueAt(entry.output, "notComputed")} />
+          <ToItsRoom caseId={caseId} entry={entry} parts={parts} />
           <Inputs {...{ caseId, entry, parts }} />
           <Grounds entry={entry} />
         </div>
       )}
     </section>
+  );
+}
+
+/** A canal in space has a room of its own, where its films stand side by side. */
+function ToItsRoom({ caseId, entry, parts }: Pick<EntryOptions, "caseId" | "entry" | "parts">) {
+  const { canal } = entrySubject(entry, parts);
+  if ((entry.topic !== "twoView" && entry.topic !== "tubeShift") || canal === "") return null;
+  return (
+    <p>
+      <Link href={`/case/${caseId}/light-box/two-view/${encodeURIComponent(canal)}`}>
+        {canal} in space, film by film
+      </Link>
+    </p>
   );
 }
 

@@ -69,6 +69,15 @@ const shown: Readonly<Record<string, readonly Shown[]>> = {
     { at: "overlap", name: "Share of the first film covered", unit: "", digits: 2 },
     { at: "statement", name: "Whether they compare", unit: "" },
   ],
+  tubeShift: [
+    {
+      at: "recommended.horizontalAngleDeg",
+      name: "Next film, tube moved",
+      unit: "°",
+      digits: 0,
+      ends: ["mesial", "distal"],
+    },
+  ],
   twoView: [
     { at: "hiddenDeg", name: "Hidden by the straighter film", unit: "°" },
     { at: "side", name: "The bend turns", unit: "", words: bendSideWords },
@@ -77,6 +86,7 @@ const shown: Readonly<Record<string, readonly Shown[]>> = {
     { at: "curvature.pruettDeg", name: "Largest bend in space", unit: "°", interval: "intervals.pruettDeg" },
     { at: "apparent.0", name: "Seen on film 1", unit: "°", digits: 0 },
     { at: "apparent.1", name: "Seen on film 2", unit: "°", digits: 0 },
+    { at: "apparent.2", name: "Seen on film 3", unit: "°", digits: 0 },
     { at: "plane.angleToFilmDeg", name: "Its plane, off the film", unit: "°", interval: "intervals.angleToFilmDeg" },
     { at: "lengthMm", name: "Length in space", unit: "mm" },
   ],

@@ -21,7 +21,7 @@ export async function ensureBuilt() {
   }
 }
 
-/** The pages, the program that serves them, and the threads beside it that read and compare films. */
+/** The pages, the program that serves them, and the threads beside it that read films, compare them and make documents. */
 async function buildInto(folder) {
   const { build } = await import("vite");
   const quiet = { logLevel: "error" };
@@ -43,6 +43,7 @@ async function buildInto(folder) {
         input: {
           canalog: join(root, "src/cli/main.ts"),
           "film-worker": join(root, "src/server/film-worker.ts"),
+          "document-worker": join(root, "src/server/documents/document-worker.ts"),
           "comparing-worker": join(root, "src/server/comparing/comparing-worker.ts"),
         },
         output: { entryFileNames: "[name].mjs", chunkFileNames: "parts/[name]-[hash].mjs" },

@@ -8,6 +8,7 @@ import type { Bench } from "../src/server/bench.ts";
 import { comparingHere } from "../src/server/comparing/comparing-here.ts";
 import { comparisonsOn } from "../src/server/comparing/comparisons.ts";
 import { pictureCache } from "../src/server/comparing/picture-cache.ts";
+import { documentsHere } from "../src/server/documents/documents-aside.ts";
 import { filmWorkHere } from "../src/server/film-work.ts";
 import { makeJobs } from "../src/server/jobs.ts";
 import { deriveWith } from "../src/server/ledger-of-store.ts";
@@ -36,6 +37,7 @@ export async function sampleBench(): Promise<SampleBench> {
   const bench: Bench = {
     ...{ store, sessions, home, jobs, now, version: "test", recovered: [], shipped: ".", doorKey: "door" },
     films: filmWorkHere,
+    documents: documentsHere,
     comparisons: comparisonsOn({ store, jobs, comparing: comparingHere, cache: pictureCache(home), now }),
     demo: { state: () => "removed", load: async () => undefined, remove: async () => undefined },
     deriveLedger: () => deriveWith(store),

@@ -1,6 +1,11 @@
 import { rename, writeFile } from "node:fs/promises";
 import { resolve } from "node:path";
 import { faultAt } from "../core/refusal.ts";
+import { comparingHere } from "../server/comparing/comparing-here.ts";
+import { comparisonsOn } from "../server/comparing/comparisons.ts";
+import { pictureCache } from "../server/comparing/picture-cache.ts";
+import { documentsHere } from "../server/documents/documents-aside.ts";
+import { makeJobs } from "../server/jobs.ts";
 import { writeDocument } from "../server/write-document.ts";
 import { homeFolder } from "../store/home.ts";
 import { openStore } from "../store/open-store.ts";
@@ -11,10 +16,14 @@ import { shipped } from "./shipped.ts";
 export async function exportCommand(caseId: string, options: { as: string; to?: string }): Promise<void> {
   const { as } = options;
   if (as !== "deck" && as !== "handout") throw faultAt("--as", `"${as}" is none of deck, handout`, "input.invalid");
-  const { store } = await openStore(homeFolder(process.env), { hold: "beside" });
+  const home = homeFolder(process.env);
+  const { store } = await openStore(home, { hold: "beside" });
   try {
     const line = progressLine("Writing");
-    const place = { store, shipped, now: () => new Date().toISOString() };
+    const now = (): string => new Date().toISOString();
+    const cache = pictureCache(home);
+    const comparisons = comparisonsOn({ store, jobs: makeJobs(), comparing: comparingHere, cache, now });
+    const place = { store, shipped, now, comparisons, documents: documentsHere };
     const row = await writeDocument(place, { caseId, as }, (fraction) => line.show(Math.round(fraction * 100), 100));
     const { bytes } = await store.readDocument(row.id);
     const target = resolve(options.to ?? row.fileName);

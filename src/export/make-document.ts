@@ -8,6 +8,9 @@ import { type ExportPlace, picturesOf } from "./pictures.ts";
 /** Tells how far the document is: a fraction of 1 and a line of words. */
 export type ExportProgress = (fraction: number, says: string) => void;
 
+/** Makes a document: see {@link makeDocument}. */
+export type MakeDocument = typeof makeDocument;
+
 /**
  * A document model as the bytes of its file: a deck as PPTX, a hand-out as PDF.
  * @throws Refusal `export.failed` when a writer fails; nothing is kept then

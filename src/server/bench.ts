@@ -1,5 +1,6 @@
 import type { DeriveLedger, Recording, Store } from "../store/store.ts";
 import type { Comparisons } from "./comparing/comparisons.ts";
+import type { Documents } from "./documents/documents-aside.ts";
 import type { FilmWork } from "./film-work.ts";
 import type { Jobs } from "./jobs.ts";
 import type { Sessions } from "./sessions.ts";
@@ -11,6 +12,8 @@ export interface Bench {
   readonly jobs: Jobs;
   /** What takes long on films, done aside. */
   readonly films: FilmWork;
+  /** Documents, made aside. */
+  readonly documents: Documents;
   /** Two films compared on demand. */
   readonly comparisons: Comparisons;
   readonly version: string;

@@ -9,6 +9,7 @@ import { comparingAside } from "./comparing/comparing-aside.ts";
 import { type Comparisons, comparisonsOn } from "./comparing/comparisons.ts";
 import { pictureCache } from "./comparing/picture-cache.ts";
 import { demoOf } from "./demo.ts";
+import { documentsAside } from "./documents/documents-aside.ts";
 import { makeDoorKey, openAddress } from "./door-key.ts";
 import { filmWorkAside } from "./film-work-aside.ts";
 import { makeJobs } from "./jobs.ts";
@@ -45,6 +46,7 @@ export async function serve(options: ServeOptions): Promise<Serving> {
   if (migratedCopy !== undefined) say(`The record now has this version's form; the copy from before: ${migratedCopy}`);
   const door = await makeDoorKey(home);
   const films = filmWorkAside(join(shipped, "dist", "film-worker.mjs"));
+  const documents = documentsAside(join(shipped, "dist", "document-worker.mjs"));
   const jobs = makeJobs();
   const now = () => new Date().toISOString();
   const comparing = comparingAside(join(shipped, "dist", "comparing-worker.mjs"));
@@ -53,7 +55,7 @@ export async function serve(options: ServeOptions): Promise<Serving> {
     const bench: Bench = {
       ...{ store, home, shipped, recovered, doorKey: door.key },
       ...{ version: await versionOf(shipped), pages: join(shipped, "dist", "web") },
-      ...{ sessions: makeSessions(), jobs, films, comparisons, now },
+      ...{ sessions: makeSessions(), jobs, films, documents, comparisons, now },
       demo: await demoOf({ store, home, shipped, say, ...(signal === undefined ? {} : { signal }) }),
       deriveLedger: () => deriveWith(store),
     };
@@ -66,6 +68,7 @@ export async function serve(options: ServeOptions): Promise<Serving> {
       await comparisons.close();
       await behind;
       await films.close();
+      await documents.close();
       await app.close();
       await door.release();
       await store.close();

@@ -1,13 +1,14 @@
 import { randomUUID } from "node:crypto";
 import { join } from "node:path";
-import { makeDocument } from "../export/make-document.ts";
 import { topicList } from "../ledger/topic-list.ts";
 import type { CaseSource } from "../pages/case-source.ts";
 import { deck } from "../pages/deck.ts";
 import { handout } from "../pages/handout.ts";
-import { numbersIn, type PageModel } from "../pages/page-model.ts";
+import { comparedPicture, numbersIn, type PageModel } from "../pages/page-model.ts";
 import type { DocumentRow } from "../store/document-row.ts";
 import type { Store } from "../store/store.ts";
+import type { Comparisons } from "./comparing/comparisons.ts";
+import type { Documents } from "./documents/documents-aside.ts";
 import type { Progress } from "./jobs.ts";
 
 /** Where a document is made from and kept. */
@@ -15,6 +16,9 @@ export interface DocumentPlace {
   readonly store: Store;
   readonly shipped: string;
   readonly now: () => string;
+  readonly documents: Pick<Documents, "make">;
+  /** Pictures of two films compared. */
+  readonly comparisons: Pick<Comparisons, "picture">;
 }
 
 /** Makes a document of a case as it stands now and keeps it with the numbers that it carries. */
@@ -39,9 +43,9 @@ export async function writeDocument(
     theme: "paper",
   };
   const model = asked.as === "deck" ? deck(source) : handout(source);
-  const bytes = await makeDocument(
+  const bytes = await place.documents.make(
     model,
-    { readFilm: (hash) => store.readFilm(hash), fontsFolder: join(shipped, "data", "fonts") },
+    { readFilm: (name) => readPicture(place, name), fontsFolder: join(shipped, "data", "fonts") },
     progress,
   );
   const at = place.now();
@@ -55,6 +59,12 @@ export async function writeDocument(
     sequence: state.sequence,
   };
   return store.keepDocument({ ...row, numbers: numbersIn(model) }, bytes);
+}
+
+/** A kept film, or a picture that a comparison made. */
+function readPicture({ store, comparisons }: DocumentPlace, name: string): Promise<Uint8Array> {
+  const compared = comparedPicture(name);
+  return compared === undefined ? store.readFilm(name) : comparisons.picture(compared.ledgerEntry, compared.picture);
 }
 
 /** A name that says the tooth and the moment, and nothing about the person. */

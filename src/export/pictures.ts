@@ -1,13 +1,14 @@
-import type { Block, FilmBlock, PageModel } from "../pages/page-model.ts";
+import { type Block, comparedName, type FilmBlock, type PageModel } from "../pages/page-model.ts";
 import { figureToPng } from "./figure-to-png.ts";
-import { filmToPng } from "./film-to-png.ts";
+import { type FilmFiles, filmToPng } from "./film-to-png.ts";
 
 /** A block that is a picture. */
 export type PictureBlock = FilmBlock | Extract<Block, { kind: "figure" }>;
 
 /** Where the kept films and the shipped fonts are. */
 export interface ExportPlace {
-  readonly readFilm: (hash: string) => Promise<Uint8Array>;
+  /** A kept film by its hash, or a picture of two films compared by {@link comparedName}. */
+  readonly readFilm: (name: string) => Promise<Uint8Array>;
   readonly fontsFolder: string;
 }
 
@@ -29,12 +30,19 @@ export async function picturesOf(
     progress(pictures.size, blocks.length);
     const png =
       block.kind === "film"
-        ? await filmToPng(block, await place.readFilm(block.hash), place.fontsFolder)
+        ? await filmToPng(block, await filesOf(block, place), place.fontsFolder)
         : figureToPng(block.figure, figureWidthPx, place.fontsFolder);
     pictures.set(block, png);
   }
   progress(blocks.length, blocks.length);
   return pictures;
+}
+
+/** The film, and what stands in its place. */
+async function filesOf({ hash, compared }: FilmBlock, place: ExportPlace): Promise<FilmFiles> {
+  const film = await place.readFilm(hash);
+  if (compared === undefined) return { film };
+  return { film, inItsPlace: await place.readFilm(comparedName(compared)) };
 }
 
 /** Whether a block is a picture. */

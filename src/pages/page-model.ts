@@ -30,12 +30,29 @@ export interface Table {
   readonly rows: readonly (readonly Line[])[];
 }
 
+/** A picture that a comparison made of two films, by the entry of the ledger that it belongs to. */
+export interface ComparedPicture {
+  readonly ledgerEntry: string;
+  readonly picture: "aligned" | "difference";
+}
+
+/** The name under which whoever makes the document asks for such a picture; no film's hash has its form. */
+export const comparedName = ({ ledgerEntry, picture }: ComparedPicture): string => `${ledgerEntry}/${picture}`;
+
+/** The picture that such a name stands for; undefined for a film's hash. */
+export function comparedPicture(name: string): ComparedPicture | undefined {
+  const [ledgerEntry = "", picture] = name.split("/");
+  return picture === "aligned" || picture === "difference" ? { ledgerEntry, picture } : undefined;
+}
+
 /** A film with what was drawn on it, in the film's own pixels. */
 export interface FilmBlock {
   readonly kind: "film";
   readonly hash: string;
   readonly columns: number;
   readonly rows: number;
+  /** A picture that a comparison made on this film's pixels, shown in its place and in its window. */
+  readonly compared?: ComparedPicture;
   readonly window?: { readonly centre: number; readonly width: number; readonly invert: boolean };
   readonly overlay: Figure;
   readonly caption: Line;

@@ -11,13 +11,14 @@ import { findingsPages } from "./sections/findings.ts";
 import { presentingPages } from "./sections/presenting.ts";
 import { reviewPages } from "./sections/reviews.ts";
 import { sourcePages } from "./sections/sources.ts";
+import { comparisonPages } from "./sections/two-dates.ts";
 import { visitPages } from "./sections/visits.ts";
 import { titleOf } from "./title-of.ts";
 
 /** Sections in the order in which a day's pages stand. */
 const told: readonly ((source: CaseSource) => Page[])[] = [
   ...[presentingPages, findingsPages, filmPages, spacePages, diagnosisPages, anatomyPages, planPages],
-  ...[consentPages, visitPages, mishapPages, handbackPages, recallPages, reviewPages],
+  ...[consentPages, visitPages, mishapPages, handbackPages, recallPages, comparisonPages, reviewPages],
 ];
 
 /** A case as a deck: its pages day by day, as it happened, the claims and the sources last. */

@@ -8,6 +8,7 @@ import { spaceOnPaper } from "./sections/course-in-space.ts";
 import { filmGallery } from "./sections/film-gallery.ts";
 import { sourcePages } from "./sections/sources.ts";
 import { summaryPage } from "./sections/summary.ts";
+import { comparisonOnPaper } from "./sections/two-dates.ts";
 import { filledWith } from "./sections/visit-materials.ts";
 import { titleOf } from "./title-of.ts";
 
@@ -23,6 +24,7 @@ export function handout(source: CaseSource): PageModel {
     ...canalPages(source),
     ...mishapPage(source),
     ...recallPage(source),
+    ...comparisonOnPaper(source),
     ...leftOutPage(source),
   ];
   const { title, mark, demo } = titleOf(source);

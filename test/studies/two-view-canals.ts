@@ -92,16 +92,18 @@ const degrees = (angle: number): number => (angle * 180) / Math.PI;
 const between = (random: SeededRandom, low: number, high: number): number => low + (high - low) * random.uniform();
 
 /** A kind of canal, drawn at random from a seed. */
-export type CanalKind = "bend" | "hook" | "s";
+export type CanalKind = "bend" | "hook" | "s" | "across";
 
 /**
  * A random canal: "bend" has one bend of 15 to 60 degrees with R of 5 mm and more, or a straight end of 3 mm and more; "hook"
- * turns by 25 to 60 degrees on 2 to 4 mm within the last millimetres; "s" has two bends on opposite sides.
+ * turns by 25 to 60 degrees on 2 to 4 mm within the last millimetres; "s" has two bends on opposite sides; "across" is a
+ * "bend" that turns straight to buccal or to lingual, so that a straight film hides it.
  */
 export function randomCanal(kind: CanalKind, random: SeededRandom): SpaceCanal {
   const lean = [0.15 * random.normal(), 0.15 * random.normal()] as const;
   const straight = (lengthMm: number): SpaceStretch => ({ lengthMm, turn: 0, towards: 0 });
-  const towards = between(random, 0, 2 * Math.PI);
+  const anywhere = between(random, 0, 2 * Math.PI);
+  const towards = kind === "across" ? (anywhere < Math.PI ? 0.5 : 1.5) * Math.PI : anywhere;
   const arc = (turn: number, radius: number, side: number): SpaceStretch => ({
     lengthMm: turn * radius,
     turn,

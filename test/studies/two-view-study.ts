@@ -14,14 +14,14 @@ export interface TwoViewDesign {
   readonly sigmaMm: number;
 }
 
-const kinds = { bend: "one bend", hook: "apical hook", s: "S" } as const;
+const kinds = { bend: "one bend", hook: "apical hook", s: "S", across: "bend to buccal or lingual" } as const;
 const held = { turnsWithBeam: "turned", fixed: "fixed" } as const;
 const design = (kind: CanalKind, receptor: Filming["receptor"], sigmaMm: number): TwoViewDesign => ({
   name: `${kinds[kind]}, receptor ${held[receptor]}, ${sigmaMm} mm`,
   ...{ kind, receptor, sigmaMm },
 });
 
-/** The designs: the first four are bound to limits, of hooks and S-bends intervals are counted alone. */
+/** The designs: those of one bend and across are bound to limits, of hooks and S-bends intervals are counted alone. */
 export const twoViewDesigns: readonly TwoViewDesign[] = [
   design("bend", "turnsWithBeam", 0.05),
   design("bend", "fixed", 0.05),
@@ -31,6 +31,8 @@ export const twoViewDesigns: readonly TwoViewDesign[] = [
   design("hook", "fixed", 0.05),
   design("s", "turnsWithBeam", 0.05),
   design("s", "fixed", 0.05),
+  design("across", "turnsWithBeam", 0.05),
+  design("across", "fixed", 0.05),
 ];
 
 /** The limits of a noise: of the length in mm and of the largest bend in degrees. */
@@ -46,6 +48,8 @@ export interface TwoViewCounts {
   readonly out: { readonly n: number; readonly right: number; readonly wrong: number };
   /** Bends whose plane is turned at least 10 degrees from the film's. */
   readonly turned: { readonly n: number; readonly right: number; readonly wrong: number };
+  /** Bends whose plane is turned less than 8 degrees from the film's: how many, and of how many the side is withheld. */
+  readonly along: { readonly n: number; readonly withheld: number };
   readonly covered: Readonly<Record<Covered, number>>;
   readonly medianBendErrorDeg: number;
 }
@@ -70,6 +74,7 @@ export function twoViewStudy({ kind, receptor, sigmaMm }: TwoViewDesign, n: numb
     ),
     wrong: count(among, ({ found, truth }) => found.side === (truth.outOfFilmDeg > 0 ? "lingual" : "buccal")),
   });
+  const isAlong = ({ truth }: Trial): boolean => truth.angleToFilmDeg < 8;
   const holding = (name: Covered): number =>
     count(trials, ({ found, truth }) => {
       const interval = found.intervals[name];
@@ -84,6 +89,10 @@ export function twoViewStudy({ kind, receptor, sigmaMm }: TwoViewDesign, n: numb
     bendWithin: count(trials, (trial) => bendError(trial) <= limits.bendDeg),
     out: sided(trials.filter(({ truth }) => Math.abs(truth.outOfFilmDeg) >= 10)),
     turned: sided(trials.filter(({ truth }) => truth.angleToFilmDeg >= 10)),
+    along: {
+      n: count(trials, isAlong),
+      withheld: count(trials, (trial) => isAlong(trial) && trial.found.side === "undetermined"),
+    },
     covered: Object.fromEntries(covered.map((name) => [name, holding(name)])) as Record<Covered, number>,
     medianBendErrorDeg: trials.map(bendError).sort((a, b) => a - b)[Math.floor(n / 2)] ?? 0,
   };

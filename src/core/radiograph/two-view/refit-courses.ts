@@ -9,6 +9,8 @@ import { thinnedTask } from "./thinned-task.ts";
 
 /** Rounds of one refit; more would move a course by less than the noise. */
 const rounds = 6;
+/** Where a course has two bends, chance had many families to choose from: what single refits leave is too narrow. */
+const twoBendsSpread = 1.35;
 /** Observations that a refit looks at, each as sure as those that it stands for. */
 const looked = 60;
 
@@ -27,6 +29,7 @@ export function refitCourses(
   const { family, values, course, standing } = fit;
   const first = values.length - task.setting.size;
   const { task: few, kept } = thinnedTask(task, looked);
+  const sigmaMm = few.sigmaMm * (family.bends === 2 ? twoBendsSpread : 1);
   const places = kept.map((index) => standing.places[index] ?? 0);
   return Array.from({ length: wanted }).flatMap((): WeighedCourse[] => {
     const setting = task.setting.sigmas.map((sigma, at) =>
@@ -39,7 +42,7 @@ export function refitCourses(
         share,
         seen: seen.flatMap(({ film }) => {
           const image = cameras[film]?.(foot);
-          const noise = () => few.sigmaMm * random.normal();
+          const noise = () => sigmaMm * random.normal();
           return image === undefined ? [] : [{ film, at: { u: image.u + noise(), v: image.v + noise() } }];
         }),
       };

@@ -24,9 +24,10 @@ export async function inBrowser(): Promise<Measured[]> {
     return millisecondsOf(() => openFilm(page, film));
   });
   const follows = await traceUpdates(page);
+  const looks = await lookUpdates(page);
   const documents = await documentTimes(bench);
   await bench.close();
-  return [logbook, opened, ...follows, ...documents];
+  return [logbook, opened, ...follows, ...looks, ...documents];
 }
 
 async function takeInLargeFilm(page: Page): Promise<string> {
@@ -108,6 +109,62 @@ async function framesWhile(page: Page, act: () => Promise<void>): Promise<number
     const seen = Reflect.get(window, "framesSeen");
     seen.on = false;
     return (1000 * seen.frames) / (performance.now() - seen.from);
+  });
+}
+
+/** Pictures that the film shows each second while a hand changes its window or its look. */
+async function lookUpdates(page: Page): Promise<Measured[]> {
+  await page.evaluate(() => {
+    const prototype = ImageBitmapRenderingContext.prototype;
+    const show = prototype.transferFromImageBitmap;
+    Reflect.set(window, "picturesShown", 0);
+    prototype.transferFromImageBitmap = function (bitmap) {
+      Reflect.set(window, "picturesShown", Reflect.get(window, "picturesShown") + 1);
+      return show.call(this, bitmap);
+    };
+  });
+  await page.keyboard.press("w");
+  const dragged = await measured("window dragged", "frames/s", 3, () => picturesWhile(page, () => dragWindow(page)));
+  await page.keyboard.press("v");
+  await page.keyboard.press("l");
+  const sliders: Measured[] = [];
+  for (const name of ["Gamma", "Local contrast", "Sharpening", "Sharpening radius"])
+    sliders.push(
+      await measured(`look, ${name.toLowerCase()} dragged`, "frames/s", 3, () =>
+        picturesWhile(page, () => dragSlider(page, name)),
+      ),
+    );
+  await page.keyboard.press("Escape");
+  return [dragged, ...sliders];
+}
+
+async function picturesWhile(page: Page, act: () => Promise<void>): Promise<number> {
+  const before: number = await page.evaluate(() => Reflect.get(window, "picturesShown"));
+  const took = await millisecondsOf(act);
+  const after: number = await page.evaluate(() => Reflect.get(window, "picturesShown"));
+  return (1000 * (after - before)) / took;
+}
+
+async function dragWindow(page: Page): Promise<void> {
+  const { x, y } = await onScreen(page, [1_000, 750]);
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  for (let step = 0; step < 120; step += 1)
+    await page.mouse.move(x + 60 * Math.sin(step / 9), y + 40 * Math.cos(step / 7));
+  await page.mouse.up();
+}
+
+/** Moves a slider once a frame for 120 frames, as a pointer would. */
+async function dragSlider(page: Page, name: string): Promise<void> {
+  await page.getByRole("slider", { name, exact: true }).evaluate(async (slider) => {
+    if (!(slider instanceof HTMLInputElement)) return;
+    const [least, most] = [Number(slider.min), Number(slider.max)];
+    const put = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, "value")?.set;
+    for (let frame = 0; frame < 120; frame += 1) {
+      await new Promise((next) => requestAnimationFrame(next));
+      put?.call(slider, String(least + (most - least) * (0.5 - 0.5 * Math.cos(frame / 10))));
+      slider.dispatchEvent(new Event("input", { bubbles: true }));
+    }
   });
 }
 

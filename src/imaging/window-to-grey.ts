@@ -47,17 +47,23 @@ function checkWidth({ center, width, function: shape }: FilmWindow): void {
  */
 export function windowToGrey(window: FilmWindow, photometric: FilmPixels["photometric"], gamma = 1): Uint8Array {
   if (gamma !== 1) return bentGrey(window, photometric, gamma);
-  const grey = Uint8Array.from({ length: 65_536 }, (_, sample) => Math.floor(greyAt(sample, window)));
-  return photometric === "MONOCHROME1" ? grey.map((level) => 255 - level) : grey;
+  const grey = new Uint8Array(65_536);
+  for (let sample = 0; sample < grey.length; sample++) {
+    const level = Math.floor(greyAt(sample, window));
+    grey[sample] = photometric === "MONOCHROME1" ? 255 - level : level;
+  }
+  return grey;
 }
 
 /** The gamma bends what is seen, so it comes after the exchange of dark and bright, and before any rounding. */
 function bentGrey(window: FilmWindow, photometric: FilmPixels["photometric"], gamma: number): Uint8Array {
   if (!(gamma >= 0.25 && gamma <= 4))
     throw new Refusal("input.impossible", `Cannot show grey: a gamma of ${gamma} is outside 0.25..4`, { gamma });
-  return Uint8Array.from({ length: 65_536 }, (_, sample) => {
+  const bent = new Uint8Array(65_536);
+  for (let sample = 0; sample < bent.length; sample++) {
     const grey = greyAt(sample, window);
     const seen = photometric === "MONOCHROME1" ? 255 - grey : grey;
-    return Math.floor(255 * (seen / 255) ** (1 / gamma));
-  });
+    bent[sample] = Math.floor(255 * (seen / 255) ** (1 / gamma));
+  }
+  return bent;
 }

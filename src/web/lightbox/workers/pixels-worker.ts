@@ -32,7 +32,7 @@ answerQuestions<PixelsQuestion, PixelsAnswer>(async (question): Promise<Answered
       return { answer: { is: "sample", value: film.samples[question.pixel] ?? 0 } };
     case "draw": {
       const everyNth = Math.max(question.everyNth, Math.ceil(Math.max(film.columns, film.rows) / longestSide));
-      const bitmap = await pictureOf(drawing.draw({ ...question, everyNth }));
+      const bitmap = await pictureOf(drawing.drawThin(question, everyNth));
       return { answer: { is: "drawn", bitmap, everyNth }, handedOver: [bitmap] };
     }
   }

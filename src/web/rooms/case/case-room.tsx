@@ -1,6 +1,6 @@
 import { useState, useSyncExternalStore } from "react";
 import { useLocation } from "wouter";
-import type { CaseView } from "../../../server/api.ts";
+import type { CaseView, ChangeLine } from "../../../server/api.ts";
 import { useAnnounce } from "../../parts/announcer.tsx";
 import { today } from "../../parts/days-in-words.ts";
 import { Opening } from "../../parts/opening.tsx";
@@ -32,12 +32,12 @@ export function CaseRoom({ caseId, moment }: CaseRoomOptions) {
   const book = useDraftBook(caseId);
   useSyncExternalStore(book.watch, book.count);
   const [history, setHistory] = useState(false);
-  const [stoodAt, setStoodAt] = useState<number>();
-  const stood = useCaseAt(caseId, stoodAt);
+  const [then, setThen] = useState<ChangeLine>();
+  const stood = useCaseAt(caseId, then?.sequence);
   const announce = useAnnounce();
   const [undoNow, redoNow] = [useUndo(caseId), useRedo(caseId)];
   const past = () => announce("The case is shown as it stood; go back to now to change it");
-  const [undo, redo] = stoodAt === undefined ? [undoNow, redoNow] : [past, past];
+  const [undo, redo] = then === undefined ? [undoNow, redoNow] : [past, past];
   const [, go] = useLocation();
   useTitle(view && `${view.facts.tooth}, ${view.facts.pseudonym}`);
   useTakeBackKeys(book, undo, redo);
@@ -46,24 +46,25 @@ export function CaseRoom({ caseId, moment }: CaseRoomOptions) {
   useLeaveNothing(book, queue);
   if (view === undefined && error) return <SayRefusal of={error} whole />;
   if (view === undefined) return <Opening says="Opening the case" />;
-  const shown = stoodAt === undefined ? view : stood.data;
+  const shown = then === undefined ? view : stood.data;
+  const day = then === undefined ? today() : today(new Date(then.at));
   return (
     <div className="case-room">
       <CaseHead
-        view={stoodAt === undefined ? view : withoutTakeBack(view)}
+        view={then === undefined ? view : withoutTakeBack(shown ?? view)}
         {...{ save, undo, redo }}
         pending={book.pending}
         history={() => setHistory(true)}
       />
       <SaveTrouble save={save} retry={() => queue.retry()} />
-      {stoodAt !== undefined && <StoodBanner sequence={stoodAt} reading={stood} back={() => setStoodAt(undefined)} />}
-      {shown && <CasePages {...{ caseId, moment }} view={shown} today={today()} readOnly={stoodAt !== undefined} />}
+      {then && <StoodBanner change={then} reading={stood} back={() => setThen(undefined)} />}
+      {shown && <CasePages {...{ caseId, moment }} view={shown} today={day} readOnly={then !== undefined} />}
       {history && (
         <HistoryDrawer
           caseId={caseId}
-          shown={stoodAt}
-          show={(sequence) => {
-            setStoodAt(sequence === view.sequence ? undefined : sequence);
+          shown={then?.sequence}
+          show={(change) => {
+            setThen(change.sequence === view.sequence ? undefined : change);
             setHistory(false);
           }}
           close={() => setHistory(false)}

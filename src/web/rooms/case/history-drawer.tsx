@@ -1,3 +1,4 @@
+import type { ChangeLine } from "../../../server/api.ts";
 import { Button } from "../../parts/button.tsx";
 import { momentInWords } from "../../parts/days-in-words.ts";
 import { Dialog } from "../../parts/dialog.tsx";
@@ -8,7 +9,7 @@ import "./history-drawer.css";
 interface HistoryDrawerOptions {
   readonly caseId: string;
   readonly shown: number | undefined;
-  readonly show: (sequence: number) => void;
+  readonly show: (change: ChangeLine) => void;
   readonly close: () => void;
 }
 
@@ -22,19 +23,24 @@ export function HistoryDrawer({ caseId, shown, show, close }: HistoryDrawerOptio
       {changes.error && <SayRefusal of={changes.error} retry={() => void changes.refetch()} />}
       {changes.isPending && <p className="quiet">Reading the changes</p>}
       <ol className="history">
-        {lines.map(({ sequence, at, who, words, inverts }) => (
-          <li key={sequence} data-inverts={inverts !== undefined} data-shown={sequence === shown}>
-            <span className="history-number">{sequence}</span>
-            <span className="history-words">{inverts === undefined ? words : `${words} (takes back ${inverts})`}</span>
-            <span className="quiet history-who">
-              {momentInWords(at)} · {who}
-            </span>
-            <Button weight="bare" onClick={() => show(sequence)}>
-              As it stood
-              <span className="unseen"> after change {sequence}</span>
-            </Button>
-          </li>
-        ))}
+        {lines.map((change) => {
+          const { sequence, at, who, words, inverts } = change;
+          return (
+            <li key={sequence} data-inverts={inverts !== undefined} data-shown={sequence === shown}>
+              <span className="history-number">{sequence}</span>
+              <span className="history-words">
+                {inverts === undefined ? words : `${words} (takes back ${inverts})`}
+              </span>
+              <span className="quiet history-who">
+                {momentInWords(at)} · {who}
+              </span>
+              <Button weight="bare" onClick={() => show(change)}>
+                As it stood
+                <span className="unseen"> after change {sequence}</span>
+              </Button>
+            </li>
+          );
+        })}
       </ol>
     </Dialog>
   );

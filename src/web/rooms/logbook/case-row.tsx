@@ -1,7 +1,7 @@
 import type { MouseEvent } from "react";
 import { Link, useLocation } from "wouter";
 import { apicalWords, patientInWords, pulpalWords, treatmentWords, wordFor } from "../../../record/words/case-words.ts";
-import { dayInWords, distanceInWords, today } from "../../parts/days-in-words.ts";
+import { dayInWords, daysBetween, distanceInWords, spanInWords, today } from "../../parts/days-in-words.ts";
 import { numberInWords } from "../../parts/figures-in-words.ts";
 import type { LogbookRow } from "./logbook-filter.ts";
 
@@ -68,6 +68,6 @@ const Mishaps = ({ count }: { readonly count: number }) => (
 
 const Next = ({ on, state }: { readonly on: string; readonly state: LogbookRow["recall"] }) => (
   <span className="case-row-next" data-state={state}>
-    {state === "overdue" ? `overdue, ${distanceInWords(today(), on)}` : distanceInWords(today(), on)}
+    {state === "overdue" ? `overdue by ${spanInWords(daysBetween(on, today()))}` : distanceInWords(today(), on)}
   </span>
 );

@@ -26,7 +26,7 @@ const heads: readonly {
   { by: "presentedOn", name: "Presented" },
   { by: "filling", name: "Filling, mm short", figure: true, room: "some" },
   { by: "mishaps", name: "Mishaps" },
-  { by: "score", name: "Last index", figure: true, spare: true },
+  { by: "score", name: "Periapical index", figure: true, spare: true },
   { by: "nextOn", name: "Next" },
 ];
 

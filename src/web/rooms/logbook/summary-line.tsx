@@ -15,7 +15,7 @@ export function SummaryLine({ rows, all }: SummaryLineOptions) {
       {cases < all && ` of ${all}`}
       {filled > 0 && (
         <>
-          , filled within 0 to 2 mm of the apex in{" "}
+          , filled to 0 to 2 mm short of the apex in{" "}
           <strong>
             {within}/{filled}
           </strong>

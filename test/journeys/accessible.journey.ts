@@ -25,6 +25,7 @@ const rooms: readonly { name: string; address: string; ready: (page: Page) => Pr
   { name: "references and claims", address: "/case/demo-a/evidence", ready: caseIsDrawn },
   { name: "history", address: "/case/demo-a", ready: openHistory },
   { name: "light box", address: "/case/demo-a/light-box", ready: filmIsOpen },
+  { name: "four films and their look", address: "/case/demo-a/light-box", ready: openFourFilms },
   {
     name: "documents",
     address: "/case/demo-a/documents",
@@ -112,6 +113,14 @@ async function openHistory(page: Page): Promise<void> {
   await caseIsDrawn(page);
   await page.getByRole("button", { name: /^History/ }).click();
   await page.getByRole("dialog").getByRole("listitem").first().waitFor();
+}
+
+async function openFourFilms(page: Page): Promise<void> {
+  await filmIsOpen(page);
+  await page.keyboard.press("4");
+  await page.getByRole("region", { name: "Pane 4" }).locator("canvas").waitFor();
+  await page.keyboard.press("l");
+  await page.getByRole("region", { name: "Look" }).waitFor();
 }
 
 async function openNewCase(page: Page): Promise<void> {

@@ -21,7 +21,7 @@ export async function ensureBuilt() {
   }
 }
 
-/** The pages, the program that serves them, and the threads beside it that read films, compare them and make documents. */
+/** The pages, the program that serves them, and the threads beside it. */
 async function buildInto(folder) {
   const { build } = await import("vite");
   const quiet = { logLevel: "error" };
@@ -44,6 +44,7 @@ async function buildInto(folder) {
           canalog: join(root, "src/cli/main.ts"),
           "film-worker": join(root, "src/server/film-worker.ts"),
           "document-worker": join(root, "src/server/documents/document-worker.ts"),
+          "past-ledger-worker": join(root, "src/server/past/past-ledger-worker.ts"),
           "comparing-worker": join(root, "src/server/comparing/comparing-worker.ts"),
         },
         output: { entryFileNames: "[name].mjs", chunkFileNames: "parts/[name]-[hash].mjs" },

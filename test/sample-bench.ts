@@ -12,6 +12,7 @@ import { documentsHere } from "../src/server/documents/documents-aside.ts";
 import { filmWorkHere } from "../src/server/film-work.ts";
 import { makeJobs } from "../src/server/jobs.ts";
 import { deriveWith } from "../src/server/ledger-of-store.ts";
+import { pastLedgersHere } from "../src/server/past/past-ledgers.ts";
 import { makeSessions } from "../src/server/sessions.ts";
 import { openStore } from "../src/store/open-store.ts";
 
@@ -38,6 +39,7 @@ export async function sampleBench(): Promise<SampleBench> {
     ...{ store, sessions, home, jobs, now, version: "test", recovered: [], shipped: ".", doorKey: "door" },
     films: filmWorkHere,
     documents: documentsHere,
+    pastLedgers: pastLedgersHere,
     comparisons: comparisonsOn({ store, jobs, comparing: comparingHere, cache: pictureCache(home), now }),
     demo: { state: () => "removed", load: async () => undefined, remove: async () => undefined },
     deriveLedger: () => deriveWith(store),

@@ -18,6 +18,8 @@ export interface LedgerSource {
   readonly at: string;
   /** An entry that is stored already; what is known is not computed again. */
   readonly known: (id: string) => LedgerEntry | undefined;
+  /** An entry that stands for a sum, whatever the version of its topic; asked where its own id is not known. */
+  readonly instead?: (sum: Pick<LedgerEntry, "subject" | "topic" | "input">) => LedgerEntry | undefined;
   /** Told of each sum that waits for its pictures, because no entry of it is known. */
   readonly waits?: (sum: WaitingSum) => void;
 }
@@ -53,7 +55,7 @@ function entryOf(topic: Topic, asked: Question | Gap, source: LedgerSource): Led
   const { subject, inputPaths } = asked;
   const about = { subject, topic: topic.name, topicVersion: topic.version };
   const id = ledgerEntryId(hashOf({ caseId: source.caseId, ...about, input }));
-  const known = source.known(id);
+  const known = source.known(id) ?? source.instead?.({ subject, topic: topic.name, input });
   if (known !== undefined) return known;
   if ("input" in asked && topic.asked === "withPictures") {
     source.waits?.({ id, subject, inputPaths, input: asked.input, topic });

@@ -3,6 +3,7 @@ import type { Comparisons } from "./comparing/comparisons.ts";
 import type { Documents } from "./documents/documents-aside.ts";
 import type { FilmWork } from "./film-work.ts";
 import type { Jobs } from "./jobs.ts";
+import type { PastLedgers } from "./past/past-ledgers.ts";
 import type { Sessions } from "./sessions.ts";
 
 /** What every route works with. */
@@ -14,6 +15,8 @@ export interface Bench {
   readonly films: FilmWork;
   /** Documents, made aside. */
   readonly documents: Documents;
+  /** Past ledgers, worked out aside. */
+  readonly pastLedgers: PastLedgers;
   /** Two films compared on demand. */
   readonly comparisons: Comparisons;
   readonly version: string;

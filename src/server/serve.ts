@@ -14,6 +14,7 @@ import { makeDoorKey, openAddress } from "./door-key.ts";
 import { filmWorkAside } from "./film-work-aside.ts";
 import { makeJobs } from "./jobs.ts";
 import { deriveWith } from "./ledger-of-store.ts";
+import { pastLedgersAside } from "./past/past-ledgers.ts";
 import { makeSessions } from "./sessions.ts";
 
 /** How to serve: where the program's own files are, where the record is kept, which port is wanted. */
@@ -47,6 +48,7 @@ export async function serve(options: ServeOptions): Promise<Serving> {
   const door = await makeDoorKey(home);
   const films = filmWorkAside(join(shipped, "dist", "film-worker.mjs"));
   const documents = documentsAside(join(shipped, "dist", "document-worker.mjs"));
+  const pastLedgers = pastLedgersAside(join(shipped, "dist", "past-ledger-worker.mjs"));
   const jobs = makeJobs();
   const now = () => new Date().toISOString();
   const comparing = comparingAside(join(shipped, "dist", "comparing-worker.mjs"));
@@ -55,7 +57,7 @@ export async function serve(options: ServeOptions): Promise<Serving> {
     const bench: Bench = {
       ...{ store, home, shipped, recovered, doorKey: door.key },
       ...{ version: await versionOf(shipped), pages: join(shipped, "dist", "web") },
-      ...{ sessions: makeSessions(), jobs, films, documents, comparisons, now },
+      ...{ sessions: makeSessions(), jobs, films, documents, pastLedgers, comparisons, now },
       demo: await demoOf({ store, home, shipped, say, ...(signal === undefined ? {} : { signal }) }),
       deriveLedger: () => deriveWith(store),
     };

@@ -2,7 +2,6 @@ import { randomUUID } from "node:crypto";
 import type { FastifyInstance } from "fastify";
 import type { ZodTypeProvider } from "fastify-type-provider-zod";
 import { z } from "zod";
-import { ledgerAsStood } from "../../ledger/ledger-as-stood.ts";
 import { gestureSchema } from "../../record/change.ts";
 import type { LedgerEntry } from "../../record/ledger-entry.ts";
 import type { CaseState } from "../../store/store.ts";
@@ -60,12 +59,15 @@ function historyRoutes(plain: FastifyInstance, bench: Bench): void {
   });
 }
 
-async function stoodLedger({ store, now }: Bench, { caseId, parts, sequence }: CaseState): Promise<LedgerEntry[]> {
+async function stoodLedger(
+  { store, now, pastLedgers }: Bench,
+  { caseId, parts, sequence }: CaseState,
+): Promise<LedgerEntry[]> {
   const [settings, kept, changes] = await Promise.all([
     store.settings(),
     store.keptLedger(caseId),
     store.changes(caseId),
   ]);
   const until = changes.find((change) => change.sequence === sequence + 1)?.at;
-  return ledgerAsStood({ caseId, parts, settings, kept, at: now(), ...(until === undefined ? {} : { until }) });
+  return pastLedgers({ caseId, parts, settings, kept, at: now(), ...(until === undefined ? {} : { until }) });
 }

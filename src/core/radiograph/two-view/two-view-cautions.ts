@@ -1,3 +1,4 @@
+import { mismatchCautions } from "./film-mismatch.ts";
 import { leastOutDeg, likelyShare } from "./sides.ts";
 import { leastVerdictDeg, type ReceptorAnswer } from "./two-view-answer.ts";
 
@@ -17,6 +18,7 @@ export function twoViewCautions(answer: ReceptorAnswer): string[] {
     ...fitCautions(answer),
     ...sideCautions(answer),
     ...answer.receptorCautions,
+    ...mismatchCautions(answer.solved),
   ];
 }
 

@@ -1,4 +1,5 @@
 import type { FilmLook } from "../../../imaging/looked-at.ts";
+import type { ConstructionName } from "../../../pages/on-film/construction-measure.ts";
 import type { Gesture, Operation } from "../../../record/change.ts";
 import type { Polarity } from "../tools/tool-step.ts";
 import { type Course, pointsOfCourse } from "./course-segments.ts";
@@ -15,14 +16,26 @@ export interface FilmInCase {
   readonly presentedOn: string;
 }
 
-/** A course as the record keeps it. */
-export const traceBody = (film: string, course: Course, polarity: Polarity, canal?: string): MarkBody => ({
-  shape: "trace",
-  film,
-  polarity,
-  ...(canal === undefined ? {} : { canal }),
+const asRecorded = (course: Course) => ({
   anchors: course.anchors.map(pairOf),
   points: pointsOfCourse(course).map(pairOf),
+});
+
+/** A course as the record keeps it: dark lines are a canal, bright ones what the film's purpose lets expect. */
+export const traceBody = (film: Film, course: Course, polarity: Polarity): BodyOfShape<"trace"> => ({
+  ...{ shape: "trace", film: film.id, polarity },
+  kind: polarity === "dark" ? "canal" : brightOn(film),
+  ...asRecorded(course),
+});
+
+/** A bright line is an instrument on a film for length, else a filling; the person may say otherwise. */
+const brightOn = ({ body: { purpose } }: Film): "instrument" | "filledCanal" =>
+  purpose === "workingLength" || purpose === "masterCone" ? "instrument" : "filledCanal";
+
+/** A fragment as the record keeps it. */
+export const fragmentBody = (film: string, course: Course): BodyOfShape<"fragment"> => ({
+  ...{ shape: "fragment", film },
+  ...asRecorded(course),
 });
 
 /** A mark that belongs to a canal or a root. */
@@ -84,6 +97,25 @@ export function boundTo(body: BoundBody, name: string): BoundBody {
   const { canal: _canal, ...rest } = body;
   const unbound = rest.shape === "spot" && rest.is === "apex" ? { ...rest, what: `apex ${name}`.trim() } : rest;
   return name === "" ? unbound : { ...unbound, canal: name };
+}
+
+/** A mark with another fact of it said: "Distal wall: side said on ..". */
+export const markSaid = (mark: Mark, body: MarkBody, said: string, on: FilmInCase): Gesture => ({
+  words: `${capital(markName(body))}: ${said} on ${filmName(on.film, on.presentedOn)}`,
+  operations: [put(mark, body)],
+});
+
+/** A course with the construction of a measure drawn over the film, or taken off it again. */
+export function constructionDrawn(
+  mark: Mark & { readonly body: BodyOfShape<"trace"> },
+  { name, says }: { readonly name: ConstructionName; readonly says: string },
+  on: FilmInCase,
+): Gesture {
+  const { drawn = [], ...bare } = mark.body;
+  const isDrawn = drawn.includes(name);
+  const rest = isDrawn ? drawn.filter((one) => one !== name) : [...drawn, name];
+  const body = rest.length === 0 ? bare : { ...bare, drawn: rest };
+  return markSaid(mark, body, `${says} ${isDrawn ? "no longer drawn" : "drawn"}`, on);
 }
 
 /** A mark taken off; nobody is asked because it can be taken back. */

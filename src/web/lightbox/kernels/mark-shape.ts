@@ -1,4 +1,5 @@
 import type { ImagePoint } from "../../../core/units.ts";
+import type { FilmMeasure } from "../../../figures/film-measure.ts";
 import type { PartOf } from "../../../record/parts.ts";
 import { pairOf, pointOf } from "./film-point.ts";
 
@@ -44,6 +45,26 @@ export function lineOf(body: MarkBody): ImagePoint[] {
 
 /** The places of a crown and root, as they are taken hold of. */
 const placesOfAxis = ["crown", "level", "apex"] as const;
+
+/** A mark as it is drawn over the film, without what the ledger makes of it. */
+export function measureOfBody(body: MarkBody): FilmMeasure {
+  switch (body.shape) {
+    case "trace":
+    case "fragment":
+    case "outline":
+      return { kind: body.shape, points: body.points };
+    case "spot":
+      return { kind: "spot", at: body.at };
+    case "knownLength":
+      return { kind: "known", from: body.from, to: body.to };
+    case "distance":
+      return { kind: "length", from: body.from, to: body.to };
+    case "wall":
+      return { kind: "wall", from: body.from, to: body.to };
+    case "crownRoot":
+      return { kind: "crownRoot", crown: body.crown, level: body.level, foot: body.level, apex: body.apex };
+  }
+}
 
 /** A mark other than a followed line with one of its places moved. */
 export function withHandleAt(body: Exclude<MarkBody, FollowedBody>, index: number, to: ImagePoint): MarkBody {

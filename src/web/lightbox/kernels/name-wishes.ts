@@ -2,6 +2,7 @@ import type { ImagePoint } from "../../../core/units.ts";
 import type { LabelWish } from "../../../figures/film-labels.ts";
 import { type FilmPlacement, type PaneSize, toScreen } from "./film-placement.ts";
 import { lineOf, type Mark, markName } from "./mark-shape.ts";
+import { isOverMark, type MeasuredMark, measureWords } from "./measured-marks.ts";
 
 /** The colours of names on the film. */
 export interface NameColours {
@@ -32,6 +33,22 @@ export function nameWishes(
     const near = at && toScreen(lying.placement, lying.pane, at);
     if (near === undefined || !isInside(near, lying.pane)) return [];
     return [{ text: textOf(mark), near, fill: colourOf(mark, chosen, colours) }];
+  });
+}
+
+/** The words of what was measured, each at its place; those outside the pane want none. */
+export function measureWishes(
+  measured: readonly MeasuredMark[],
+  lying: { readonly placement: FilmPlacement; readonly pane: PaneSize },
+  chosen: string | undefined,
+  colours: NameColours,
+): LabelWish[] {
+  return measured.flatMap((one): LabelWish[] => {
+    const { text, at } = measureWords(one);
+    const near = toScreen(lying.placement, lying.pane, at);
+    if (text === "" || !isInside(near, lying.pane)) return [];
+    const fill = one.markId === chosen ? colours.chosen : isOverMark(one.measure) ? colours.course : colours.length;
+    return [{ text, near, fill }];
   });
 }
 

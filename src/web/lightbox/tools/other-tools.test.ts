@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { filmPoint } from "../kernels/film-point.ts";
+import { axisAtRest, stepAxis } from "./axis-tool.ts";
 import { outlineAtRest, stepOutline } from "./outline-tool.ts";
 import type { ToolEvent } from "./tool-step.ts";
 import { after, endAt, moveTo, pressAt, pressTwiceAt, releaseAt, worldWith } from "./tool-world-for-tests.ts";
@@ -34,6 +35,27 @@ describe("a known length or a distance", () => {
   it("is taken back and left", () => {
     expect(run([pressAt(10, 10), { is: "takenBack" }]).state).toEqual({ tool: "distance" });
     expect(run([pressAt(10, 10), { is: "cancelled" }]).state).toEqual({ tool: "distance" });
+  });
+});
+
+describe("crown and root", () => {
+  const run = (events: readonly ToolEvent[]) =>
+    after(axisAtRest, events, (state, event) => stepAxis(state, event, world));
+  const parted = { do: "parted", crown: filmPoint(0, 0), level: filmPoint(5, 80), apex: filmPoint(0, 200) };
+
+  it("are cusp, level and apex, by three presses or with Enter at the crosshair", () => {
+    const presses = [pressAt(0, 0), releaseAt(0, 0), moveTo(2, 40), pressAt(5, 80), pressAt(0, 200)];
+    expect(run(presses)).toEqual({ state: axisAtRest, effects: [parted] });
+    expect(run([endAt(0, 0), endAt(5, 80), endAt(0, 200)]).effects).toEqual([parted]);
+  });
+
+  it("take a place back, leave with Escape, and pass over a place that is marked twice", () => {
+    const begun = [pressAt(0, 0), pressAt(9, 9)];
+    expect(run([...begun, { is: "takenBack" }]).state.places).toEqual([filmPoint(0, 0)]);
+    expect(run([...begun, { is: "cancelled" }]).state).toEqual(axisAtRest);
+    expect(run([...begun, { is: "takenBack" }, pressAt(5, 80), pressAt(6, 80), pressAt(0, 200)]).effects).toEqual([
+      parted,
+    ]);
   });
 });
 
@@ -117,16 +139,23 @@ describe("the tools", () => {
   it("are busy from the first press until Escape, the spot never", () => {
     for (const { tool } of tools) {
       const { state } = stepTool(toolAtRest(tool, "dark"), pressAt(10, 10), world);
-      expect(isBusy(state)).toBe(tool !== "spot");
+      expect(isBusy(state)).toBe(!["spot", "apex", "fillingEnd", "level"].includes(tool));
       expect(isBusy(stepTool(state, { is: "cancelled" }, world).state)).toBe(false);
     }
   });
 
-  it("mark a spot with a press or with Enter", () => {
-    const spotted = [{ do: "spotted", at: filmPoint(3, 4) }];
-    expect(stepTool({ tool: "spot" }, pressAt(3, 4), world).effects).toEqual(spotted);
-    expect(stepTool({ tool: "spot" }, endAt(3, 4), world).effects).toEqual(spotted);
-    expect(stepTool({ tool: "spot" }, moveTo(3, 4), world).effects).toEqual([]);
+  it.each(["spot", "apex", "fillingEnd", "level"] as const)("mark a place as %s with a press or with Enter", (tool) => {
+    const spotted = [{ do: "spotted", as: tool, at: filmPoint(3, 4) }];
+    expect(stepTool({ tool }, pressAt(3, 4), world).effects).toEqual(spotted);
+    expect(stepTool({ tool }, endAt(3, 4), world).effects).toEqual(spotted);
+    expect(stepTool({ tool }, moveTo(3, 4), world).effects).toEqual([]);
+  });
+
+  it("measure a wall as a distance is measured", () => {
+    const { state } = stepTool(toolAtRest("wall", "dark"), pressAt(10, 10), world);
+    expect(stepTool(state, pressAt(30, 10), world).effects).toEqual([
+      { do: "measured", as: "wall", from: filmPoint(10, 10), to: filmPoint(30, 10) },
+    ]);
   });
 
   it("know which of them mark", () => {

@@ -23,12 +23,18 @@ export type ToolEvent =
   | { readonly is: "cancelled" }
   | { readonly is: "pathsFound" };
 
+/** Tools that take two places. */
+export type TwoPointName = "known" | "distance" | "wall";
+/** Tools that take one place. */
+export type SpotName = "spot" | "apex" | "fillingEnd" | "level";
+
 /** What a tool asks to be done; nothing has happened to the record before it asks. */
 export type ToolEffect =
-  | { readonly do: "traced"; readonly course: Course }
-  | { readonly do: "measured"; readonly as: "known" | "distance"; readonly from: ImagePoint; readonly to: ImagePoint }
+  | { readonly do: "traced"; readonly as: "trace" | "fragment"; readonly course: Course }
+  | { readonly do: "measured"; readonly as: TwoPointName; readonly from: ImagePoint; readonly to: ImagePoint }
+  | { readonly do: "parted"; readonly crown: ImagePoint; readonly level: ImagePoint; readonly apex: ImagePoint }
   | { readonly do: "outlined"; readonly points: readonly ImagePoint[] }
-  | { readonly do: "spotted"; readonly at: ImagePoint }
+  | { readonly do: "spotted"; readonly as: SpotName; readonly at: ImagePoint }
   | { readonly do: "reshaped"; readonly mark: Mark; readonly body: MarkBody }
   | { readonly do: "chosen"; readonly markId: string | undefined; readonly handle: number | undefined }
   | { readonly do: "pushed"; readonly by: ScreenPoint }

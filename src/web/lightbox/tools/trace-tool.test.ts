@@ -11,6 +11,36 @@ const blind = worldWith({ find: () => notYet });
 const run = (events: readonly ToolEvent[], seen: ToolWorld = world) =>
   after(traceAtRest("dark"), events, (state, event) => stepTrace(state, event, seen));
 
+describe("drawing a fragment", () => {
+  const draw = (events: readonly ToolEvent[], seen: ToolWorld = world) =>
+    after(traceAtRest("dark", "fragment"), events, (state, event) => stepTrace(state, event, seen));
+
+  it("ends with its second place, along the bright line between", () => {
+    const { state, effects } = draw([pressAt(10, 10), releaseAt(10, 10), moveTo(30, 40), pressAt(50, 90)]);
+    expect(effects).toMatchObject([
+      { do: "traced", as: "fragment", course: { anchors: [filmPoint(10, 10), filmPoint(50, 90)] } },
+    ]);
+    expect(state).toEqual({
+      tool: "fragment",
+      polarity: "bright",
+      course: { anchors: [], segments: [] },
+      ending: false,
+    });
+  });
+
+  it("may be straight and short, and needs two places", () => {
+    expect(draw([pressAt(10, 10, true), pressAt(14, 10, true)]).effects).toMatchObject([{ do: "traced" }]);
+    const { effects } = draw([endAt(10, 10)]);
+    expect(effects).toMatchObject([{ do: "say", words: expect.stringContaining("mark its top first") }]);
+  });
+
+  it("waits for its path", () => {
+    const waiting = draw([pressAt(10, 10), pressAt(50, 90)], blind);
+    expect(waiting.effects).toEqual([]);
+    expect(stepTrace(waiting.state, { is: "pathsFound" }, world).effects).toMatchObject([{ do: "traced" }]);
+  });
+});
+
 describe("tracing a canal", () => {
   it("records orifice to apex when it is ended with Enter", () => {
     const { state, effects } = run([pressAt(10, 10), releaseAt(10, 10), moveTo(40, 60), endAt(50, 90)]);

@@ -23,7 +23,8 @@ import {
 
 /** A course being traced: what is marked so far, and the piece that follows the pointer. */
 export interface TraceState {
-  readonly tool: "trace";
+  /** A fragment is followed as a course is, along bright lines, and has ended with its second place. */
+  readonly tool: "trace" | "fragment";
   readonly polarity: Polarity;
   readonly course: Course;
   /** From the last anchor to the pointer; absent before the first anchor. */
@@ -35,10 +36,10 @@ export interface TraceState {
 
 const noCourse: Course = { anchors: [], segments: [] };
 
-/** The tool before the orifice is marked. */
-export const traceAtRest = (polarity: Polarity): TraceState => ({
-  tool: "trace",
-  polarity,
+/** The tool before its first place is marked. */
+export const traceAtRest = (polarity: Polarity, tool: TraceState["tool"] = "trace"): TraceState => ({
+  tool,
+  polarity: tool === "fragment" ? "bright" : polarity,
   course: noCourse,
   ending: false,
 });
@@ -54,7 +55,7 @@ export function stepTrace(state: TraceState, event: ToolEvent, world: ToolWorld)
   if (state.ending && event.is !== "pathsFound" && event.is !== "cancelled") return stay(state);
   switch (event.is) {
     case "pressed":
-      return event.twice ? ended(state, world) : stay(anchored(state, event, world));
+      return event.twice ? ended(state, world) : pressed(anchored(state, event, world), world);
     case "moved":
       return stay(following(state, event, world));
     case "ended":
@@ -62,13 +63,16 @@ export function stepTrace(state: TraceState, event: ToolEvent, world: ToolWorld)
     case "takenBack":
       return stay(takenBack(state, world));
     case "cancelled":
-      return stay(traceAtRest(state.polarity));
+      return stay(traceAtRest(state.polarity, state.tool));
     case "pathsFound":
       return found(state, world);
     case "released":
       return stay(state);
   }
 }
+
+const pressed = (state: TraceState, world: ToolWorld): ToolStep<TraceState> =>
+  state.tool === "fragment" && state.course.anchors.length === 2 ? ended(state, world) : stay(state);
 
 const drawnBy = ({ free }: Pointing): CourseSegment["drawn"] => (free ? "free" : "snapped");
 
@@ -92,7 +96,7 @@ function ended(state: TraceState, world: ToolWorld): ToolStep<TraceState> {
   if (state.course.anchors.length < 2)
     return step(state, {
       do: "say",
-      words: "Cannot end the course: it has one place; mark the orifice first, then go on to the apex and end there",
+      words: onePlace[state.tool],
     });
   const { ahead: _ahead, ...rest } = state;
   return found({ ...rest, ending: true }, world);
@@ -112,9 +116,11 @@ function found(state: TraceState, world: ToolWorld): ToolStep<TraceState> {
   const course = completed(state.course, find);
   if (!state.ending) return stay(withAhead({ ...state, course }, world));
   if (!isComplete(course)) return stay({ ...state, course });
-  if (course.segments.reduce((sum, { points = [] }) => sum + points.length - 1, 1) < fewestPoints)
-    return step(traceAtRest(state.polarity), { do: "say", words: tooShort });
-  return step(traceAtRest(state.polarity), { do: "traced", course: fairedCourse(course, innerAnchors(course)) });
+  const { tool, polarity } = state;
+  const rest = traceAtRest(polarity, tool);
+  if (tool === "trace" && course.segments.reduce((sum, { points = [] }) => sum + points.length - 1, 1) < fewestPoints)
+    return step(rest, { do: "say", words: tooShort });
+  return step(rest, { do: "traced", as: tool, course: fairedCourse(course, innerAnchors(course)) });
 }
 
 function withAhead(state: TraceState, world: ToolWorld): TraceState {
@@ -123,6 +129,10 @@ function withAhead(state: TraceState, world: ToolWorld): TraceState {
   return { ...state, ahead: segmentBetween(last, state.pointer, state.ahead.drawn, world.find(state.polarity)) };
 }
 
+const onePlace = {
+  trace: "Cannot end the course: it has one place; mark the orifice first, then go on to the apex and end there",
+  fragment: "Cannot end the fragment: it has one place; mark its top first, then its tip",
+} as const;
 /** The curvature of a course needs this many points (docs/methods/curvature). */
 const fewestPoints = 4;
 /** The record keeps no more anchors of one course. */

@@ -1,10 +1,10 @@
 import type { ImagePoint } from "../../../core/units.ts";
 import { pixelsBetween } from "../kernels/film-point.ts";
-import { stay, step, type ToolEvent, type ToolStep, type ToolWorld } from "./tool-step.ts";
+import { stay, step, type ToolEvent, type ToolStep, type ToolWorld, type TwoPointName } from "./tool-step.ts";
 
-/** A known length or a distance: two places, by a drag or by two presses. */
+/** A known length, a distance or a wall: two places, by a drag or by two presses. */
 export interface TwoPointState {
-  readonly tool: "known" | "distance";
+  readonly tool: TwoPointName;
   readonly from?: ImagePoint;
   readonly to?: ImagePoint;
 }

@@ -1,28 +1,35 @@
 import { useEffect, useRef, useState } from "react";
 import { Button } from "../../parts/button.tsx";
 import { readNumber } from "../../parts/fields/number-field.tsx";
-import { isCanalName, namesToOffer } from "../kernels/canal-names.ts";
-import { traceBody } from "../kernels/film-gestures.ts";
 import { toScreen } from "../kernels/film-placement.ts";
 import { pairOf } from "../kernels/film-point.ts";
 import type { MarkBody } from "../kernels/mark-shape.ts";
+import { ownerQuestion } from "../kernels/owner-question.ts";
+import { AskOwner } from "./ask-owner.tsx";
 import type { Asking, LightBox } from "./light-box.ts";
+import { useFilmAfterwards } from "./use-film-afterwards.ts";
 
 type KnownLength = Extract<MarkBody, { shape: "knownLength" }>;
 
+interface AskingWordsOptions {
+  readonly box: LightBox;
+  readonly canals: readonly string[];
+  readonly roots: readonly string[];
+}
+
 /** The one word that a finished gesture still needs, asked beside the place where the hand stopped. */
-export function AskingWords({ box, canals }: { readonly box: LightBox; readonly canals: readonly string[] }) {
+export function AskingWords({ box, canals, roots }: AskingWordsOptions) {
   const { asking } = box;
   if (asking === undefined) return null;
   return (
     <div
       className="asking"
       role="dialog"
-      aria-label={asking.what === "canal" ? "Which canal is this?" : "How long is it?"}
+      aria-label={asking.what === "owner" ? ownerQuestion(asking.body) : "How long is it?"}
       style={placeOf(box, asking)}
     >
-      {asking.what === "canal" ? (
-        <AskCanal box={box} asking={asking} canals={canals} />
+      {asking.what === "owner" ? (
+        <AskOwner box={box} asking={asking} names={asking.body.shape === "crownRoot" ? roots : canals} />
       ) : (
         <AskLength box={box} asking={asking} />
       )}
@@ -30,11 +37,11 @@ export function AskingWords({ box, canals }: { readonly box: LightBox; readonly 
   );
 }
 
-const size = { width: 268, height: 190 } as const;
+const size = { width: 268, height: 240 } as const;
 
 /** Beside the last place marked, at its left where there is no room at its right, and inside the pane. */
 function placeOf({ placing }: LightBox, asking: Asking) {
-  const at = asking.what === "canal" ? asking.course.anchors.at(-1) : asking.to;
+  const at = asking.what === "owner" ? asking.at : asking.to;
   if (placing === undefined || at === undefined) return {};
   const { x, y } = toScreen(placing.placement, placing.pane, at);
   const { width, height } = placing.pane;
@@ -44,72 +51,6 @@ function placeOf({ placing }: LightBox, asking: Asking) {
     left: within(hasRoom ? x + 24 : x - 24 - size.width, width - size.width - 12),
     top: within(y - 40, height - size.height - 12),
   };
-}
-
-/** Goes back to the film when the asking is over, so that the keyboard goes on from there. */
-function useFilmAfterwards(box: LightBox): void {
-  const pane = box.pane.element;
-  useEffect(() => () => pane.current?.focus({ preventScroll: true }), [pane]);
-}
-
-interface AskCanalOptions {
-  readonly box: LightBox;
-  readonly asking: Extract<Asking, { what: "canal" }>;
-  readonly canals: readonly string[];
-}
-
-function AskCanal({ box, asking, canals }: AskCanalOptions) {
-  const [typed, setTyped] = useState("");
-  const offers = namesToOffer(canals, box.marks).slice(0, 9);
-  const first = useRef<HTMLButtonElement & HTMLInputElement>(null);
-  useEffect(() => first.current?.focus(), []);
-  useFilmAfterwards(box);
-  const bind = (canal: string) => box.answer(traceBody(box.film.id, asking.course, asking.polarity, canal));
-  const accepts = isCanalName(typed.trim());
-  return (
-    <form
-      onSubmit={(event) => {
-        event.preventDefault();
-        if (accepts) bind(typed.trim());
-      }}
-      onKeyDown={(event) => {
-        const offer = event.target instanceof HTMLInputElement ? undefined : offers[Number(event.key) - 1];
-        if (offer !== undefined) bind(offer);
-        if (event.key === "Escape") box.passOver();
-      }}
-    >
-      <p>Which canal is this?</p>
-      <div className="asking-offers">
-        {offers.map((name, index) => (
-          <button key={name} type="button" ref={index === 0 ? first : undefined} onClick={() => bind(name)}>
-            {name} <kbd>{index + 1}</kbd>
-          </button>
-        ))}
-      </div>
-      <label>
-        <span>Another name</span>
-        <input
-          ref={offers.length === 0 ? first : undefined}
-          className="field-line"
-          value={typed}
-          placeholder="MB2"
-          aria-invalid={typed !== "" && !accepts ? true : undefined}
-          onChange={(event) => setTyped(event.target.value)}
-        />
-      </label>
-      {typed !== "" && !accepts && <p className="asking-fault">A capital, then letters or digits, as MB2</p>}
-      <div className="asking-feet">
-        {typed !== "" && (
-          <Button type="submit" weight="strong" disabled={!accepts}>
-            Name it
-          </Button>
-        )}
-        <Button weight="bare" onClick={box.passOver}>
-          Leave it unnamed
-        </Button>
-      </div>
-    </form>
-  );
 }
 
 const objects: Readonly<Record<KnownLength["object"], string>> = {

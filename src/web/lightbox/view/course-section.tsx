@@ -1,3 +1,4 @@
+import type { ConstructionName } from "../../../pages/on-film/construction-measure.ts";
 import type { LedgerEntry } from "../../../record/ledger-entry.ts";
 import { Cautions } from "../../parts/cautions.tsx";
 import { intervalInWords, numberInWords, withUnit } from "../../parts/figures-in-words.ts";
@@ -6,8 +7,10 @@ import { type CourseStart, startOfCourse, startWords } from "../kernels/course-s
 import type { Film } from "../kernels/film-name.ts";
 import { besideNumbers, entryOf, measuredCourse, numberOf, whyAbsent } from "../kernels/ledger-reading.ts";
 import { type Mark, markName } from "../kernels/mark-shape.ts";
+import { ConstructionToggle } from "./construction-toggle.tsx";
 import { CourseStartField } from "./course-start-field.tsx";
 import { CurvatureGraph } from "./curvature-graph.tsx";
+import { SaidOfIt } from "./drawn-section.tsx";
 import { HiddenPart } from "./hidden-part.tsx";
 import { LedgerFigure } from "./ledger-figure.tsx";
 import type { LightBox } from "./light-box.ts";
@@ -31,6 +34,7 @@ export function CourseSection({ box, mark, ledger, measuring }: CourseSectionOpt
       <h2>{markName(mark.body)}</h2>
       <Length entry={entry} measuring={measuring} start={start} />
       <CourseStartField box={box} mark={mark} />
+      <SaidOfIt box={box} mark={mark} />
       {course !== undefined && (
         <Stop entry={entryOf(ledger, "workingLength", mark.id)} way={wayToStop(mark, box.film)} />
       )}
@@ -40,7 +44,7 @@ export function CourseSection({ box, mark, ledger, measuring }: CourseSectionOpt
         <>
           <CurvatureGraph box={box} markId={mark.id} course={course} start={start} />
           <Cautions topic="curvature" cautions={besideNumbers(entry).cautions} />
-          <Measures entry={entry} start={start} />
+          <Measures {...{ box, mark, entry, start }} />
           <Absent entry={entry} />
           <Bends bends={course.bends} />
           <Severity course={course} />
@@ -115,38 +119,65 @@ function Stop({ entry, way }: StopOptions) {
   );
 }
 
-const rows: readonly { readonly name: string; readonly says: string; readonly unit: string }[] = [
-  { name: "pruettDeg", says: "Largest bend", unit: "°" },
+interface MeasureRow {
+  readonly name: string;
+  readonly says: string;
+  readonly unit: string;
+  /** Whose construction can be drawn from here. */
+  readonly built?: ConstructionName;
+}
+
+const rows: readonly MeasureRow[] = [
+  { name: "pruettDeg", says: "Largest bend", unit: "°", built: "pruett" },
   { name: "pruettRadiusMm", says: "Radius of that bend", unit: "mm" },
-  { name: "minRadiusMm", says: "Tightest radius", unit: "mm" },
+  { name: "minRadiusMm", says: "Tightest radius", unit: "mm", built: "tightest" },
   { name: "atMm", says: "Tightest at, from its start", unit: "mm" },
-  { name: "schneiderDeg", says: "Angle of Schneider", unit: "°" },
-  { name: "weineDeg", says: "Angle of Weine", unit: "°" },
-  { name: "accessAngleDeg", says: "Access angle", unit: "°" },
-  { name: "heightMm", says: "Curvature height", unit: "mm" },
+  { name: "schneiderDeg", says: "Angle of Schneider", unit: "°", built: "schneider" },
+  { name: "weineDeg", says: "Angle of Weine", unit: "°", built: "weine" },
+  { name: "accessAngleDeg", says: "Access angle", unit: "°", built: "access" },
+  { name: "heightMm", says: "Curvature height", unit: "mm", built: "height" },
   { name: "heightDistanceMm", says: "Its foot, from its start", unit: "mm" },
   { name: "totalTurnDeg", says: "All turning", unit: "°" },
   { name: "chordMm", says: "Straight distance", unit: "mm" },
 ];
 
-const Measures = ({ entry, start }: { entry: LedgerEntry; start: CourseStart }) => (
+interface MeasuresOptions {
+  readonly box: LightBox;
+  readonly mark: Mark;
+  readonly entry: LedgerEntry;
+  readonly start: CourseStart;
+}
+
+const Measures = ({ box, mark, entry, start }: MeasuresOptions) => (
   <table className="measures">
     <thead className="unseen">
       <tr>
         <th scope="col">Measure</th>
         <th scope="col">Value</th>
         <th scope="col">Interval of 95 %</th>
+        <th scope="col">On the film</th>
       </tr>
     </thead>
     <tbody>
       {rows.map((row) => (
-        <Measure key={row.name} entry={entry} {...row} says={row.says.replace("its start", startWords[start])} />
+        <Measure
+          key={row.name}
+          {...{ box, mark, entry }}
+          row={{ ...row, says: row.says.replace("its start", startWords[start]) }}
+        />
       ))}
     </tbody>
   </table>
 );
 
-function Measure({ entry, name, says, unit }: { entry: LedgerEntry; name: string; says: string; unit: string }) {
+interface MeasureOptions {
+  readonly box: LightBox;
+  readonly mark: Mark;
+  readonly entry: LedgerEntry;
+  readonly row: (typeof rows)[number];
+}
+
+function Measure({ box, mark, entry, row: { name, says, unit, built } }: MeasureOptions) {
   const number = numberOf(entry, name);
   return (
     <tr>
@@ -159,6 +190,7 @@ function Measure({ entry, name, says, unit }: { entry: LedgerEntry; name: string
         )}
       </td>
       <td className="quiet">{number?.interval && intervalInWords(number.interval)}</td>
+      <td>{built && <ConstructionToggle {...{ box, mark, entry }} name={built} says={says} />}</td>
     </tr>
   );
 }

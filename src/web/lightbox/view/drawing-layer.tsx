@@ -1,10 +1,11 @@
 import type { ImagePoint } from "../../../core/units.ts";
 import { pointsOfCourse } from "../kernels/course-segments.ts";
+import type { AxisState } from "../tools/axis-tool.ts";
 import type { OutlineState } from "../tools/outline-tool.ts";
 import type { ToolState } from "../tools/tools.ts";
 import type { TraceState } from "../tools/trace-tool.ts";
 import type { Asking } from "./light-box.ts";
-import { Knob, Line } from "./marks-layer.tsx";
+import { Knob, Line, ShapeOfMark } from "./marks-layer.tsx";
 
 interface DrawingLayerOptions {
   readonly state: ToolState;
@@ -16,13 +17,14 @@ interface DrawingLayerOptions {
 /** What the hand is drawing and is not recorded yet. */
 export const DrawingLayer = ({ state, asking, crosshair, unit }: DrawingLayerOptions) => (
   <g className="drawing">
-    {state.tool === "trace" && <TraceDrawing state={state} unit={unit} />}
+    {(state.tool === "trace" || state.tool === "fragment") && <TraceDrawing state={state} unit={unit} />}
     {state.tool === "outline" && <OutlineDrawing state={state} unit={unit} />}
-    {(state.tool === "known" || state.tool === "distance") && state.from && state.to && (
+    {state.tool === "crownRoot" && <AxisDrawing state={state} unit={unit} />}
+    {(state.tool === "known" || state.tool === "distance" || state.tool === "wall") && state.from && state.to && (
       <TwoPoints from={state.from} to={state.to} unit={unit} />
     )}
     {asking?.what === "length" && <TwoPoints from={asking.from} to={asking.to} unit={unit} />}
-    {asking?.what === "canal" && <Line points={pointsOfCourse(asking.course)} />}
+    {asking?.what === "owner" && <ShapeOfMark body={asking.body} unit={unit} />}
     {crosshair !== undefined && <Crosshair at={crosshair} unit={unit} />}
   </g>
 );
@@ -48,6 +50,19 @@ function OutlineDrawing({ state: { points, pointer, sweeping }, unit }: { state:
     <>
       {line.length > 1 && points.length > 0 && <Line points={line} />}
       {first !== undefined && <Knob at={first} unit={unit} isChosen={points.length >= 3} />}
+    </>
+  );
+}
+
+/** Cusp, level and apex as far as they are marked, and the line to the pointer. */
+function AxisDrawing({ state: { places, pointer }, unit }: { state: AxisState; unit: number }) {
+  const line = pointer === undefined || places.length === 0 ? places : [...places, pointer];
+  return (
+    <>
+      {line.length > 1 && <Line points={line} />}
+      {places.map((at) => (
+        <Knob key={`${at.column} ${at.row}`} at={at} unit={unit} />
+      ))}
     </>
   );
 }

@@ -1,9 +1,11 @@
 import "./film.css";
 import type { ComponentProps, ReactNode } from "react";
 import type { Mark } from "../kernels/mark-shape.ts";
+import type { MeasuredMark } from "../kernels/measured-marks.ts";
 import { FilmCanvas } from "./film-canvas.tsx";
 import type { Choice, PlaceOnCourse } from "./light-box.ts";
 import { MarksLayer } from "./marks-layer.tsx";
+import { MeasuresLayer } from "./measures-layer.tsx";
 import { NamesLayer } from "./names-layer.tsx";
 import type { FilmView } from "./use-film-view.ts";
 import type { PlacementUse } from "./use-placement.ts";
@@ -12,6 +14,8 @@ interface FilmPaneOptions {
   readonly view: FilmView;
   readonly marks?: readonly Mark[] | undefined;
   readonly chosen?: Choice | undefined;
+  /** What was measured of the marks. */
+  readonly measured?: readonly MeasuredMark[] | undefined;
   readonly place?: PlaceOnCourse | undefined;
   /** What is drawn under the marks, in the film's own pixels. */
   readonly beneath?: ((placing: PlacementUse) => ReactNode) | undefined;
@@ -26,6 +30,7 @@ interface FilmPaneOptions {
 }
 
 const noMarks: readonly Mark[] = [];
+const noneMeasured: readonly MeasuredMark[] = [];
 
 /** A film in a pane: its pixels, what is marked on it, and what else is drawn over it. It can stand several times on one screen. */
 export function FilmPane({ view, stage, children, ...over }: FilmPaneOptions) {
@@ -41,6 +46,7 @@ function OnThePane({
   view,
   marks = noMarks,
   chosen,
+  measured = noneMeasured,
   place,
   beneath,
   drawing,
@@ -61,10 +67,11 @@ function OnThePane({
       <svg className="film-overlay" width={pane.width} height={pane.height} aria-hidden="true">
         <g transform={`matrix(${matrix.join(" ")})`}>
           {beneath?.(placing)}
+          <MeasuresLayer measured={measured} chosen={chosen?.markId} unit={unit} />
           <MarksLayer marks={marks} chosen={chosen} place={place} unit={unit} />
           {drawing?.(placing, unit)}
         </g>
-        <NamesLayer marks={marks} chosen={chosen?.markId} placing={placing} />
+        <NamesLayer {...{ marks, measured, placing }} chosen={chosen?.markId} />
         {above?.(placing)}
       </svg>
     </>

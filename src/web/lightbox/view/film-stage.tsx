@@ -1,6 +1,7 @@
 import { useRef } from "react";
 import { filmGrid } from "../kernels/film-grid.ts";
 import { filmName } from "../kernels/film-name.ts";
+import type { MeasuredMark } from "../kernels/measured-marks.ts";
 import { sidesOnFilm } from "../kernels/sides-on-film.ts";
 import { DrawingLayer } from "./drawing-layer.tsx";
 import { FilmPane } from "./film-pane.tsx";
@@ -11,8 +12,14 @@ import { useListedKeys } from "./listed-keys.ts";
 import { usePointing, useWheelZoom } from "./pointing.ts";
 import { SidesLayer } from "./sides-layer.tsx";
 
+interface FilmStageOptions {
+  readonly box: LightBox;
+  /** What the ledger measured of the marks. */
+  readonly measured: readonly MeasuredMark[];
+}
+
 /** The film itself: its pixels, what is marked on it, and everything that mouse and keyboard do to it. */
-export function FilmStage({ box }: { readonly box: LightBox }) {
+export function FilmStage({ box, measured }: FilmStageOptions) {
   const pointing = usePointing(box);
   const keys = useKeysOnFilm(box, pointing.space);
   useWheelZoom(box);
@@ -26,6 +33,7 @@ export function FilmStage({ box }: { readonly box: LightBox }) {
       above={(placing) => sides && <SidesLayer sides={sides} film={film.body} placing={placing} />}
       marks={sight.marks ? box.shown : []}
       chosen={box.isInHand ? box.chosen : undefined}
+      measured={measured}
       place={box.place}
       drawing={(_, unit) => (
         <DrawingLayer state={tool.state} asking={box.asking} crosshair={box.crosshair} unit={unit} />

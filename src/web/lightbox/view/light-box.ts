@@ -1,7 +1,7 @@
 import type { ImagePoint } from "../../../core/units.ts";
 import type { FilmLook } from "../../../imaging/looked-at.ts";
 import type { Gesture } from "../../../record/change.ts";
-import type { Course } from "../kernels/course-segments.ts";
+import type { BoundBody } from "../kernels/film-gestures.ts";
 import type { Film } from "../kernels/film-name.ts";
 import type { RelativeWindow } from "../kernels/grey-window.ts";
 import type { Mark, MarkBody } from "../kernels/mark-shape.ts";
@@ -26,7 +26,11 @@ export interface PlaceOnCourse {
 }
 /** What is marked but waits for a word before it is recorded. */
 export type Asking =
-  | { readonly what: "canal"; readonly course: Course; readonly polarity: Polarity }
+  | {
+      /** Which canal or root it belongs to. */ readonly what: "owner";
+      readonly body: BoundBody;
+      readonly at: ImagePoint;
+    }
   | { readonly what: "length"; readonly from: ImagePoint; readonly to: ImagePoint };
 
 /** How the film in hand is shown, for other films to be shown the like of it. */
@@ -73,7 +77,9 @@ export interface LightBox extends LightBoxOptions, FilmView {
   readonly setPlace: (place: PlaceOnCourse | undefined) => void;
   readonly asking: Asking | undefined;
   readonly answer: (body: MarkBody | undefined) => void;
-  /** Leaves the question: a course is recorded without a name, a length without millimetres is not recorded. */
+  /** The same question about a mark of which more has been said meanwhile. */
+  readonly askAgain: (asking: Asking) => void;
+  /** Leaves the question: a mark is recorded without a name, a length without millimetres is not recorded. */
   readonly passOver: () => void;
   /** Records how the film is looked at from now on; what was done comes in words. */
   readonly show: (as: Partial<Pick<FilmView, "window" | "look" | "orientation">>, did: string) => void;

@@ -1,7 +1,9 @@
 import { memo } from "react";
 import { distancesAlong, pointAt } from "../../../core/geometry/course-of-path.ts";
 import type { ImagePoint } from "../../../core/units.ts";
-import { handlesOf, lineOf, type Mark } from "../kernels/mark-shape.ts";
+import type { FilmMeasure } from "../../../figures/film-measure.ts";
+import { measureLines } from "../../../figures/measure-lines.ts";
+import { handlesOf, lineOf, type Mark, measureOfBody } from "../kernels/mark-shape.ts";
 import type { Choice, PlaceOnCourse } from "./light-box.ts";
 
 interface MarksLayerOptions {
@@ -26,16 +28,35 @@ export const MarksLayer = memo(function MarksLayer({ marks, chosen, place, unit 
 
 function MarkOnFilm({ mark, chosen, unit }: { mark: Mark; chosen: Choice | undefined; unit: number }) {
   const { body } = mark;
-  const line = lineOf(body);
   return (
     <g className="mark" data-shape={body.shape} data-chosen={chosen !== undefined}>
-      {line.length > 1 && <Line points={line} />}
-      <Ends mark={mark} unit={unit} />
+      <ShapeOfMark body={body} unit={unit} />
       {chosen !== undefined &&
         handlesOf(body).map((at, index) => (
           <Knob key={`${at.column} ${at.row}`} at={at} unit={unit} isChosen={index === chosen.handle} />
         ))}
     </g>
+  );
+}
+
+/** A mark as it lies on the film, each shape by its own lines: the same that a document draws. */
+export function ShapeOfMark({ body, unit }: { readonly body: Mark["body"]; readonly unit: number }) {
+  const measure = measureOfBody(body);
+  return measure && <MeasureOnFilm measure={measure} unit={unit} />;
+}
+
+/** A measure's lines over their dark rims; the two ends of a course differ in shape. */
+export function MeasureOnFilm({ measure, unit }: { readonly measure: FilmMeasure; readonly unit: number }) {
+  const { main, ends, thin, disc } = measureLines(measure, unit);
+  return (
+    <>
+      {thin !== "" && <path className="mark-rim mark-thin" d={thin} />}
+      <path className="mark-rim" d={main + ends} />
+      {thin !== "" && <path className="mark-line mark-thin" d={thin} />}
+      {main !== "" && <path className="mark-line" d={main} />}
+      {ends !== "" && <path className="mark-line mark-tick" d={ends} />}
+      {disc && <circle className="mark-disc" cx={disc.x} cy={disc.y} r={3.5 * unit} />}
+    </>
   );
 }
 
@@ -58,43 +79,6 @@ export const Line = ({
 
 const pathOf = (points: readonly ImagePoint[]): string =>
   points.map(({ column, row }, index) => `${index === 0 ? "M" : "L"}${column} ${row}`).join("");
-
-/** The two ends of a course differ in shape: a ring at the orifice, a disc at the apex. Lengths end in ticks. */
-function Ends({ mark: { body }, unit }: { mark: Mark; unit: number }) {
-  const line = lineOf(body);
-  const [first, last] = [line[0], line.at(-1)];
-  if (first === undefined || last === undefined) return null;
-  if (body.shape === "trace")
-    return (
-      <>
-        <circle className="mark-ring" cx={first.column} cy={first.row} r={5 * unit} />
-        <circle className="mark-disc" cx={last.column} cy={last.row} r={3.5 * unit} />
-      </>
-    );
-  if (body.shape === "spot") return <Cross at={first} unit={unit} />;
-  if (body.shape === "outline") return null;
-  return <path className="mark-line mark-tick" d={ticksOf(first, last, 6 * unit)} />;
-}
-
-const Cross = ({ at: { column, row }, unit }: { at: ImagePoint; unit: number }) => {
-  const arm = 8 * unit;
-  const d = `M${column - arm} ${row}h${2 * arm}M${column} ${row - arm}v${2 * arm}`;
-  return (
-    <>
-      <path className="mark-rim" d={d} />
-      <path className="mark-line mark-tick" d={d} />
-    </>
-  );
-};
-
-/** A tick across each end of a length. */
-function ticksOf(from: ImagePoint, to: ImagePoint, half: number): string {
-  const length = Math.hypot(to.column - from.column, to.row - from.row) || 1;
-  const [across, down] = [(-(to.row - from.row) / length) * half, ((to.column - from.column) / length) * half];
-  return [from, to]
-    .map(({ column, row }) => `M${column - across} ${row - down}L${column + across} ${row + down}`)
-    .join("");
-}
 
 /** A place that can be taken hold of. */
 export const Knob = ({ at, unit, isChosen = false }: { at: ImagePoint; unit: number; isChosen?: boolean }) => (

@@ -1,13 +1,23 @@
 import { useId, useState } from "react";
+import type { LedgerEntry } from "../../../record/ledger-entry.ts";
+import { quantityInWords } from "../../parts/figures-in-words.ts";
 import { isCanalName } from "../kernels/canal-names.ts";
+import { listedValue } from "../kernels/drawn-readings.ts";
 import { markNamed, markTakenOff } from "../kernels/film-gestures.ts";
+import { entryOf, numberOf } from "../kernels/ledger-reading.ts";
 import { type Mark, markName } from "../kernels/mark-shape.ts";
+import { marksByOwner } from "../kernels/marks-by-owner.ts";
 import type { LightBox } from "./light-box.ts";
 
 interface MarksListOptions {
   readonly box: LightBox;
   readonly canals: readonly string[];
+  readonly ledger: readonly LedgerEntry[];
 }
+
+const spotKinds = { apex: "apex", fillingEnd: "filling end", level: "level" } as const;
+const kindOf = (body: Mark["body"]): string =>
+  body.shape === "spot" && body.is !== undefined ? spotKinds[body.is] : shapes[body.shape];
 
 const shapes: Readonly<Record<Mark["body"]["shape"], string>> = {
   trace: "course",
@@ -20,35 +30,43 @@ const shapes: Readonly<Record<Mark["body"]["shape"], string>> = {
   wall: "wall",
 };
 
-/** Everything that is marked on the film: chosen, named and taken off from here. */
-export function MarksList({ box, canals }: MarksListOptions) {
+/** Everything that is marked on the film, canal by canal: chosen, named, read and taken off from here. */
+export function MarksList({ box, canals, ledger }: MarksListOptions) {
   if (box.marks.length === 0) return null;
   return (
     <section className="marks" aria-label="Marks">
       <h2>Marks</h2>
-      <ul>
-        {box.marks.map((mark) => (
-          <MarkLine key={mark.id} box={box} mark={mark} canals={canals} />
-        ))}
-      </ul>
+      {marksByOwner(box.marks).map(({ owner, marks }) => (
+        <div key={owner} className="marks-of-canal">
+          {owner !== "" && <h3>{owner}</h3>}
+          <ul>
+            {marks.map((mark) => (
+              <MarkLine key={mark.id} {...{ box, mark, canals, ledger }} />
+            ))}
+          </ul>
+        </div>
+      ))}
     </section>
   );
 }
 
-function MarkLine({ box, mark, canals }: { box: LightBox; mark: Mark; canals: readonly string[] }) {
+type MarkLineOptions = MarksListOptions & { readonly mark: Mark };
+
+function MarkLine({ box, mark, canals, ledger }: MarkLineOptions) {
   const { body } = mark;
   const isChosen = box.chosen?.markId === mark.id;
   return (
     <li data-chosen={isChosen}>
       <button type="button" aria-pressed={isChosen} onClick={() => box.choose({ markId: mark.id })}>
         <span className="mark-sign" data-shape={body.shape} aria-hidden="true" />
-        {shapes[body.shape]}
+        {kindOf(body)}
       </button>
       {body.shape === "knownLength" ? (
         <span>{body.lengthMm} mm</span>
       ) : (
-        <MarkNameField key={markName(body)} box={box} mark={mark} canals={canals} />
+        <MarkNameField key={nameOf(body)} box={box} mark={mark} canals={canals} />
       )}
+      <Listed ledger={ledger} mark={mark} />
       <button
         type="button"
         className="mark-off"
@@ -61,6 +79,18 @@ function MarkLine({ box, mark, canals }: { box: LightBox; mark: Mark; canals: re
         </svg>
       </button>
     </li>
+  );
+}
+
+/** The one value that stands for a mark. */
+function Listed({ ledger, mark }: { readonly ledger: readonly LedgerEntry[]; readonly mark: Mark }) {
+  const listed = listedValue(mark.body);
+  const entry = listed && entryOf(ledger, listed.topic, mark.id);
+  const number = listed && numberOf(entry, listed.name);
+  return (
+    <span className="mark-value">
+      {listed && number && quantityInWords(number.value, listed.unit, number.interval)}
+    </span>
   );
 }
 

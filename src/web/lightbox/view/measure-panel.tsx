@@ -2,8 +2,10 @@ import "./measure-panel.css";
 import type { LedgerEntry } from "../../../record/ledger-entry.ts";
 import { Button } from "../../parts/button.tsx";
 import { startWords, usualStart } from "../kernels/course-start.ts";
+import { readingOf } from "../kernels/drawn-readings.ts";
 import { AboutFilm } from "./about-film.tsx";
 import { CourseSection } from "./course-section.tsx";
+import { DrawnSection } from "./drawn-section.tsx";
 import type { LightBox } from "./light-box.ts";
 import { MarksList } from "./marks-list.tsx";
 import { ScaleSection } from "./scale-section.tsx";
@@ -20,15 +22,18 @@ export function MeasurePanel({ box, ledger, canals, measuring }: MeasurePanelOpt
   const chosen = box.marks.find(({ id }) => id === box.chosen?.markId);
   const courses = box.marks.filter(({ body }) => body.shape === "trace");
   const course = chosen?.body.shape === "trace" ? chosen : courses.length === 1 ? courses[0] : undefined;
+  const reading = chosen && readingOf(chosen.body);
   return (
     <aside className="measure-panel" aria-label="Measures">
-      {course === undefined ? (
+      {chosen && reading ? (
+        <DrawnSection key={chosen.id} {...{ box, reading, ledger, measuring }} mark={chosen} />
+      ) : course === undefined ? (
         <NoCourse box={box} hasCourses={courses.length > 0} />
       ) : (
         <CourseSection box={box} mark={course} ledger={ledger} measuring={measuring} />
       )}
       <ScaleSection box={box} ledger={ledger} />
-      <MarksList box={box} canals={canals} />
+      <MarksList {...{ box, canals, ledger }} />
       <AboutFilm box={box} />
     </aside>
   );

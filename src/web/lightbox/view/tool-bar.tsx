@@ -44,6 +44,12 @@ const words: Readonly<Record<ToolName, string>> = {
   distance: "distance",
   spot: "spot",
   outline: "outline",
+  fragment: "fragment",
+  fillingEnd: "filling end",
+  apex: "apex",
+  level: "level",
+  wall: "wall",
+  crownRoot: "crown, root",
 };
 
 interface ToolButtonOptions {

@@ -3,7 +3,7 @@ import { straightCourse } from "../../../core/geometry/course-of-path.ts";
 import type { ImagePoint } from "../../../core/units.ts";
 import type { FilmLook } from "../../../imaging/looked-at.ts";
 import { newPartId } from "../../record/new-part-id.ts";
-import { filmViewed, markMade, traceBody } from "../kernels/film-gestures.ts";
+import { filmViewed, markMade } from "../kernels/film-gestures.ts";
 import type { ScreenPoint } from "../kernels/film-placement.ts";
 import { type GreyWindow, windowLike } from "../kernels/grey-window.ts";
 import type { Mark, MarkBody } from "../kernels/mark-shape.ts";
@@ -76,7 +76,7 @@ export function useLightBox(options: LightBoxOptions): LightBox {
     setCrosshair(undefined);
   };
   const dragged = tool.state.tool === "window" ? tool.state.drag : undefined;
-  useLeftover(asking, film.id, make);
+  useLeftover(asking, make);
 
   return {
     ...options,
@@ -104,7 +104,8 @@ export function useLightBox(options: LightBoxOptions): LightBox {
       [tool.take, tool.state.tool],
     ),
     answer,
-    passOver: () => answer(asking?.what === "canal" ? traceBody(film.id, asking.course, asking.polarity) : undefined),
+    askAgain: setAsking,
+    passOver: () => answer(asking?.what === "owner" ? asking.body : undefined),
   };
 }
 
@@ -125,15 +126,15 @@ function withHand(marks: readonly Mark[], state: ToolUse["state"]): readonly Mar
     : marks.map((mark) => (mark.id === hand.markId ? { ...mark, body: hand.body } : mark));
 }
 
-/** A course that still waits for its name when the person goes elsewhere is recorded without one: no gesture is lost. */
-function useLeftover(asking: Asking | undefined, filmId: string, make: (body: MarkBody) => void): void {
+/** A mark that still waits for its name when the person goes elsewhere is recorded without one: no gesture is lost. */
+function useLeftover(asking: Asking | undefined, make: (body: MarkBody) => void): void {
   const latest = useRef({ asking, make });
   latest.current = { asking, make };
   useEffect(
     () => () => {
       const { asking: left, make: keep } = latest.current;
-      if (left?.what === "canal") keep(traceBody(filmId, left.course, left.polarity));
+      if (left?.what === "owner") keep(left.body);
     },
-    [filmId],
+    [],
   );
 }

@@ -1,11 +1,13 @@
 import { useEffect, useMemo, useState } from "react";
 import { createPortal } from "react-dom";
+import { ledgerReader } from "../../../pages/ledger-reader.ts";
 import type { LedgerEntry } from "../../../record/ledger-entry.ts";
 import type { BoxLayout } from "../../lightbox/kernels/box-layout.ts";
 import type { Film } from "../../lightbox/kernels/film-name.ts";
 import { relativeTo } from "../../lightbox/kernels/grey-window.ts";
 import { scaleOfFilm } from "../../lightbox/kernels/ledger-reading.ts";
 import type { Mark } from "../../lightbox/kernels/mark-shape.ts";
+import { measuredMarks } from "../../lightbox/kernels/measured-marks.ts";
 import { AskingWords } from "../../lightbox/view/asking-words.tsx";
 import { CornerWords } from "../../lightbox/view/corner-words.tsx";
 import { FilmStage } from "../../lightbox/view/film-stage.tsx";
@@ -26,6 +28,7 @@ interface FilmsOnBoxOptions {
   readonly marks: readonly Mark[];
   readonly ledger: readonly LedgerEntry[];
   readonly canals: readonly string[];
+  readonly roots: readonly string[];
   readonly measuring: boolean;
   readonly group: PaneGroupUse;
   /** What is the same for every film. */
@@ -100,7 +103,7 @@ interface FilmInPaneOptions {
 }
 
 function FilmInPane({ film, pane, isInHand, options, places, like, tellLike }: FilmInPaneOptions) {
-  const { ledger, canals, measuring, group, shared, bar, layout, marks } = options;
+  const { ledger, canals, roots, measuring, group, shared, bar, layout, marks } = options;
   const box = useLightBox({
     ...{ film, isInHand, ...shared },
     group: layout.count > 1 ? group : undefined,
@@ -112,10 +115,10 @@ function FilmInPane({ film, pane, isInHand, options, places, like, tellLike }: F
   useTellLike(box, layout.count > 1 && isInHand && bar.sight.oneWindow ? tellLike : undefined);
   return (
     <>
-      <FilmStage box={box} />
+      <FilmStage box={box} measured={useMeasured(box, ledger)} />
       {layout.count > 1 && <PaneWords box={box} pane={pane} />}
       {isInHand && <CornerWords box={box} />}
-      <AskingWords box={box} canals={canals} />
+      <AskingWords {...{ box, canals, roots }} />
       {bar.sight.loupe !== 0 && <Loupe box={box} times={bar.sight.loupe} />}
       {isInHand && bar.isLookOpen && <LookPanel box={box} close={bar.openLook} />}
       {isInHand && places.tools && createPortal(<ToolBar box={box} />, places.tools)}
@@ -124,6 +127,21 @@ function FilmInPane({ film, pane, isInHand, options, places, like, tellLike }: F
         places.measures &&
         createPortal(<MeasurePanel {...{ box, ledger, canals, measuring }} />, places.measures)}
     </>
+  );
+}
+
+/** What the ledger measured of the marks on a film, but of the one in the hand: that is measured when it is let go. */
+function useMeasured({ shown, marks, sight }: LightBox, ledger: readonly LedgerEntry[]) {
+  const read = useMemo(() => ledgerReader(ledger), [ledger]);
+  return useMemo(
+    () =>
+      sight.marks
+        ? measuredMarks(
+            shown.filter((mark) => marks.includes(mark)),
+            read,
+          )
+        : [],
+    [shown, marks, sight.marks, read],
   );
 }
 

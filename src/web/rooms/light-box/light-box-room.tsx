@@ -3,7 +3,7 @@ import { useMemo, useState, useSyncExternalStore } from "react";
 import { useLocation } from "wouter";
 import { canalStatesOn } from "../../../record/canal-states.ts";
 import type { Gesture } from "../../../record/change.ts";
-import { partsOf } from "../../../record/parts.ts";
+import { partsOf, thePart } from "../../../record/parts.ts";
 import type { CaseView } from "../../../server/api.ts";
 import { filmInHand } from "../../lightbox/kernels/box-layout.ts";
 import type { Film } from "../../lightbox/kernels/film-name.ts";
@@ -130,13 +130,14 @@ function Box({ view, save, films, box, isMissing, open, record, isWholeScreen, w
   const say = useAnnounce();
   const marks = useMemo(() => partsOf(parts, "mark"), [parts]);
   const canals = useMemo(() => Object.keys(canalStatesOn(parts)), [parts]);
+  const roots = useMemo(() => thePart(parts, "anatomy")?.body.roots.map(({ name }) => name) ?? [], [parts]);
   const side = useTeeth().data?.find(({ twoDigit }) => twoDigit === facts.tooth)?.side;
   const looking = useLooking(box);
   if (films.length === 0) return <NoFilms open={open} />;
   if (layout.count === 1 && filmInHand(layout) === undefined) return <FilmMissing isMissing={isMissing} />;
   return (
     <FilmsOnBox
-      {...{ layout, films, marks, ledger, canals, group: looking.group }}
+      {...{ layout, films, marks, ledger, canals, roots, group: looking.group }}
       measuring={save.is === "saving"}
       shared={{ presentedOn: facts.presentedOn, record, say, side, sight: looking.bar.sight }}
       bar={{ ...looking.bar, isWholeScreen, wholeScreen }}

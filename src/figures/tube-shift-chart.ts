@@ -105,15 +105,17 @@ function recommendedNodes(
   if (found === undefined) return [];
   const at = { x: x(found.angleDeg), y: y(found.halfWidthDeg) };
   const text = shiftWords(found.angleDeg);
-  const half = textWidth(text, 12.5, "semibold") / 2;
+  const width = textWidth(text, 12.5, "semibold");
+  // The curve falls away from straight on: above the outer side there is room.
+  const outward = found.angleDeg < 0 ? Math.max(plot.left, at.x - 8 - width) : Math.min(plot.right - width, at.x + 8);
   return [
     element("circle", {
       "data-part": "recommended",
       ...{ cx: at.x, cy: at.y, r: 7, fill: "none", stroke: theme.accent, "stroke-width": 2 },
     }),
     labelNode({
-      ...{ text, x: Math.min(plot.right - half, Math.max(plot.left + half, at.x)), y: at.y - 13 },
-      ...{ size: 12.5, fill: theme.accent, anchor: "middle", weight: "semibold", halo: theme.surface },
+      ...{ text, x: outward, y: at.y - 9, size: 12.5, fill: theme.accent },
+      ...{ weight: "semibold", halo: theme.surface },
     }),
   ];
 }

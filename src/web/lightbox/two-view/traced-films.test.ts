@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { entry, film, part, trace } from "./case-for-tests.ts";
-import { filmsBeside, filmsTracing, tracedCanals } from "./traced-films.ts";
+import { canalToShow, filmsBeside, filmsTracing, tracedCanals } from "./traced-films.ts";
 
 const [straight, angled, steep] = [
   film("film-1"),
@@ -40,10 +40,14 @@ describe("the films of a canal", () => {
 });
 
 describe("the canals to choose from", () => {
-  it("begin with the one of which most is hidden, then go by the number of films", () => {
-    const more = [...parts, trace("m1", "film-1", "MB"), trace("p1", "film-1", "P"), trace("p2", "film-2", "P")];
-    const ledger = [entry("MB film-1 film-2", { output: { hiddenDeg: 20 } })];
-    expect(tracedCanals(more, ledger)).toEqual(["MB", "DL", "P"]);
-    expect(tracedCanals(more, [])).toEqual(["DL", "P", "MB"]);
+  const more = [...parts, trace("m1", "film-1", "MB"), trace("p1", "film-1", "P"), trace("p2", "film-2", "P")];
+  it("stand in the order in which they were traced", () => {
+    expect(tracedCanals(more)).toEqual(["DL", "MB", "P"]);
+  });
+
+  it("begin with the one of which most is hidden, else with the one on most films", () => {
+    expect(canalToShow(more, [entry("MB film-1 film-2", { output: { hiddenDeg: 20 } })])).toBe("MB");
+    expect(canalToShow(more, [])).toBe("DL");
+    expect(canalToShow([], [])).toBeUndefined();
   });
 });

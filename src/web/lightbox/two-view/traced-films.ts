@@ -29,13 +29,16 @@ export function filmsTracing(parts: readonly Part[], canal: string): TracedFilm[
   });
 }
 
-/** The canals that are traced anywhere: what most is hidden of first, then those on most films. */
-export function tracedCanals(parts: readonly Part[], ledger: readonly LedgerEntry[]): string[] {
-  const names = partsOf(parts, "mark").flatMap((mark) => (isTrace(mark) ? (mark.body.canal ?? []) : []));
+/** The canals that are traced anywhere, in the order in which they first were. */
+export const tracedCanals = (parts: readonly Part[]): string[] => [
+  ...new Set(partsOf(parts, "mark").flatMap((mark) => (isTrace(mark) ? (mark.body.canal ?? []) : []))),
+];
+
+/** The canal to show first: the one of which most is hidden, else the one on most films. */
+export function canalToShow(parts: readonly Part[], ledger: readonly LedgerEntry[]): string | undefined {
   const hidden = (canal: string): number => numberOf(twoViewOf(ledger, canal), "hiddenDeg")?.value ?? -1;
-  return [...new Set(names)].sort(
-    (a, b) => hidden(b) - hidden(a) || filmsTracing(parts, b).length - filmsTracing(parts, a).length,
-  );
+  const films = (canal: string): number => filmsTracing(parts, canal).length;
+  return tracedCanals(parts).sort((a, b) => hidden(b) - hidden(a) || films(b) - films(a))[0];
 }
 
 /** The person's choice for a canal, where there is one. */

@@ -43,7 +43,7 @@ export function CanalBar({ parts, canals, show }: CanalBarOptions) {
       </ul>
       {hand.pairing !== undefined && (
         <Button weight="bare" onClick={() => hand.pairing && record(pairingTakenBack(hand, hand.pairing))}>
-          Take films and levels by themselves
+          Leave films and levels to the computing
         </Button>
       )}
     </footer>
@@ -65,10 +65,10 @@ function FilmTick({ film, isTraced, traced }: FilmTickOptions) {
   const isIn = films.some((one) => one.film.id === id);
   const picture = (
     <>
-      <span className="film-thumb-picture">
+      <span className="film-pick-picture">
         <img src={`/api/films/${body.hash}/preview?width=240`} alt="" width={78} height={48} loading="lazy" />
       </span>
-      <span className="film-thumb-words">
+      <span className="film-pick-words">
         {dayName(presentedOn, body.takenOn)} · {purposeName(body.purpose)}
         <br />
         {body.horizontalAngleDeg === undefined ? "angle not known" : tubeAngleInWords(body.horizontalAngleDeg)}
@@ -79,7 +79,7 @@ function FilmTick({ film, isTraced, traced }: FilmTickOptions) {
     return (
       <Link
         href={`/case/${caseId}/light-box/${id}`}
-        className="film-thumb"
+        className="film-pick"
         data-traced="false"
         title={`Trace ${canal} here`}
       >
@@ -97,7 +97,7 @@ function FilmTick({ film, isTraced, traced }: FilmTickOptions) {
   };
   return (
     <label
-      className="film-thumb"
+      className="film-pick"
       data-in={isIn}
       title={isLast ? "Two films are the least: add another first" : undefined}
     >

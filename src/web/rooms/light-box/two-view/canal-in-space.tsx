@@ -1,6 +1,6 @@
 import { useLocation } from "wouter";
 import type { CaseView } from "../../../../server/api.ts";
-import { tracedCanals } from "../../../lightbox/two-view/traced-films.ts";
+import { canalToShow, tracedCanals } from "../../../lightbox/two-view/traced-films.ts";
 import { useShortcut } from "../../../parts/shortcuts.ts";
 import { CanalBar } from "./canal-bar.tsx";
 import { FilmsBeside } from "./films-beside.tsx";
@@ -18,8 +18,8 @@ interface CanalInSpaceOptions {
 /** One canal of the case: its films side by side, and what they give together. */
 export function CanalInSpace({ view, measuring, canal }: CanalInSpaceOptions) {
   const [, go] = useLocation();
-  const canals = tracedCanals(view.parts, view.ledger);
-  const shown = canal ?? canals[0];
+  const canals = tracedCanals(view.parts);
+  const shown = canal ?? canalToShow(view.parts, view.ledger);
   const show = (name: string) => go(`/case/${view.caseId}/light-box/two-view/${encodeURIComponent(name)}`);
   const step = (by: number) => {
     const next = canals[canals.indexOf(shown ?? "") + by];

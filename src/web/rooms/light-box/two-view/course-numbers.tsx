@@ -39,7 +39,7 @@ export function CourseNumbers() {
       unit: "mm",
     },
     {
-      says: "Its plane, off the film's",
+      says: "Its plane, off the straight film's",
       entry,
       number: numberInSpace(entry, "angleToFilmDeg", "plane.angleToFilmDeg"),
       unit: "°",

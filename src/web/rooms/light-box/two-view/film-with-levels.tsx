@@ -81,15 +81,15 @@ interface LaidOptions {
 }
 
 /** Tells what is drawn across the panes where this film lies. */
-function useLaid({ placing, film }: FilmView, { element, laid, columns }: LaidOptions): void {
+function useLaid({ placing, film, pixels }: FilmView, { element, laid, columns }: LaidOptions): void {
   // biome-ignore lint/correctness/useExhaustiveDependencies: one film more moves every pane
   useLayoutEffect(() => {
     const { current } = element;
-    if (placing === undefined || current === null) return undefined;
+    if (placing === undefined || current === null || pixels.is !== "open") return undefined;
     const corner = { x: current.offsetLeft, y: current.offsetTop };
     laid.put(film.id, { placement: placing.placement, pane: placing.pane, corner });
     return undefined;
-  }, [placing, laid, film.id, element, columns]);
+  }, [placing, pixels.is, laid, film.id, element, columns]);
   useLayoutEffect(() => () => laid.put(film.id, undefined), [laid, film.id]);
 }
 

@@ -1,4 +1,5 @@
 import { useMemo } from "react";
+import { Link } from "wouter";
 import { tubeShiftChart } from "../../../../figures/tube-shift-chart.ts";
 import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
 import { besideNumbers, numberOf, whyAbsent } from "../../../lightbox/kernels/ledger-reading.ts";
@@ -14,7 +15,7 @@ import {
 import { LedgerFigure } from "../../../lightbox/view/ledger-figure.tsx";
 import { Cautions } from "../../../parts/cautions.tsx";
 import { FigureView } from "../../../parts/figure-view.tsx";
-import { sentenceInWords, sourceInWords } from "../../../words/value-words.ts";
+import { sentenceInWords } from "../../../words/value-words.ts";
 import { useTwoView } from "./two-view-work.ts";
 
 /** Which tube shift of a further film would settle what is open; nothing where the films at hand have settled it. */
@@ -95,14 +96,15 @@ function Recommended({ entry, guide: { recommended } }: { readonly entry: Ledger
 /** Published findings about this kind of tooth, as a frame for the shift. */
 function Published({ guide, tooth }: { readonly guide: Guide; readonly tooth: string }) {
   const own = guide.separation.filter(({ canals }) => isAbout(canals, tooth));
-  if (own.length === 0) return null;
-  return (
-    <ul className="quiet">
-      {own.map(({ canals, atLeastPercent, angleDeg, source }) => (
-        <li key={`${canals} ${angleDeg}`}>
-          Published: {canals} stand apart in at least {atLeastPercent} % from {angleDeg}° on ({sourceInWords(source)})
-        </li>
-      ))}
-    </ul>
-  );
+  const groups = [...new Set(own.map(({ canals }) => canals))];
+  return groups.map((canals) => (
+    <p key={canals} className="quiet">
+      Published for {canals}: they stand apart in{" "}
+      {own
+        .filter((one) => one.canals === canals)
+        .map(({ atLeastPercent, angleDeg }) => `${atLeastPercent} % or more from ${angleDeg}° on`)
+        .join(", ")}{" "}
+      (<Link href="/methods/tubeShift">sources</Link>).
+    </p>
+  ));
 }

@@ -1,7 +1,7 @@
 import { z } from "zod";
 
 /** How many times the loupe can enlarge. */
-export const loupeTimes = [2, 3, 4, 6] as const;
+const loupeTimes = [2, 3, 4, 6] as const;
 
 const sight = z.object({
   grid: z.boolean().default(false),

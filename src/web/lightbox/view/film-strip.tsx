@@ -55,7 +55,11 @@ function useShownInSight(shown: string | undefined) {
   const strip = useRef<HTMLElement>(null);
   useEffect(() => {
     if (shown === undefined) return;
-    strip.current?.querySelector("[aria-current=true]")?.scrollIntoView({ block: "nearest", inline: "nearest" });
+    const keep = () =>
+      strip.current?.querySelector("[aria-current=true]")?.scrollIntoView({ block: "nearest", inline: "nearest" });
+    keep();
+    window.addEventListener("resize", keep);
+    return () => window.removeEventListener("resize", keep);
   }, [shown]);
   return strip;
 }
@@ -140,7 +144,7 @@ function FilmThumb({ film, day, shown, lying, show }: FilmThumbOptions) {
 /** From where the tube looked, as a small drawing and in words: the film below, the ray from its side. */
 function TubeDrawing({ film }: { film: Film }) {
   const words = tubeFromInWords(film);
-  if (words === "") return <span className="film-thumb-angle" />;
+  if (words === "") return <span className="film-thumb-angle">{film.body.purpose === "angled" && "angle not noted"}</span>;
   const mesialAtLeft = film.body.uRunsTo !== "mesial";
   const isLeft = (tubeFrom(film) === "mesial") === mesialAtLeft;
   const lean = tubeFrom(film) === "straight" ? 0 : isLeft ? -6 : 6;

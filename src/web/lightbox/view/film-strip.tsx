@@ -144,7 +144,8 @@ function FilmThumb({ film, day, shown, lying, show }: FilmThumbOptions) {
 /** From where the tube looked, as a small drawing and in words: the film below, the ray from its side. */
 function TubeDrawing({ film }: { film: Film }) {
   const words = tubeFromInWords(film);
-  if (words === "") return <span className="film-thumb-angle">{film.body.purpose === "angled" && "angle not noted"}</span>;
+  if (words === "")
+    return <span className="film-thumb-angle">{film.body.purpose === "angled" && "angle not noted"}</span>;
   const mesialAtLeft = film.body.uRunsTo !== "mesial";
   const isLeft = (tubeFrom(film) === "mesial") === mesialAtLeft;
   const lean = tubeFrom(film) === "straight" ? 0 : isLeft ? -6 : 6;

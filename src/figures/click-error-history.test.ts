@@ -50,7 +50,7 @@ describe("clickErrorHistory", () => {
         const text = drawn(exercises, { assumedPx: 1 });
         expect(text).not.toMatch(/NaN|Infinity|undefined/);
         for (const [, x, y] of text.matchAll(/cx="([\d.]+)" cy="([\d.]+)"/g))
-          expect(Number(x) > 48 && Number(x) < 544 && Number(y) >= 33.9 && Number(y) <= 168.1).toBe(true);
+          expect(Number(x) > 48 && Number(x) < 470 && Number(y) >= 33.9 && Number(y) <= 168.1).toBe(true);
       }),
     );
   });

@@ -21,7 +21,7 @@ export interface ClickErrorHistory {
 }
 
 const view = { width: 560, height: 212 };
-const plot = { left: 48, right: 544, top: 34, bottom: 168 };
+const plot = { left: 48, right: 470, top: 34, bottom: 168 };
 /** More than this many days would run into each other; then the first, the last and some between are written. */
 const mostDays = 6;
 
@@ -89,7 +89,7 @@ function assumedNodes(y: number, px: number, theme: Theme): SvgNode[] {
       fill: "none",
     }),
     labelNode({
-      ...{ text: `assumed, ${numberText(px)}`, x: plot.right, y: y - 5, size: 12, fill: theme.quiet, anchor: "end" },
+      ...{ text: `assumed, ${numberText(px)}`, x: plot.right + 8, y: y + 4, size: 12, fill: theme.quiet },
     }),
   ];
 }

@@ -14,7 +14,8 @@ export async function writeSettings(
   await bench.store.writeSettings(next);
   if (before.clickSigmaPx === next.clickSigmaPx && before.stopShortMm === next.stopShortMm) return;
   const derive = await bench.deriveLedger();
-  const cases = await bench.store.cases();
+  // Both settings are of marks on films: a case without a film has no sum that rests on them.
+  const cases = (await bench.store.cases()).filter(({ films }) => films > 0);
   for (const [index, { caseId }] of cases.entries()) {
     await bench.store.refreshLedger(caseId, derive);
     following(index + 1, cases.length);

@@ -36,6 +36,11 @@ const rooms: readonly { name: string; address: string; ready: (page: Page) => Pr
     address: "/methods/curvature",
     ready: (page) => page.getByRole("heading", { level: 1 }).first().waitFor(),
   },
+  {
+    name: "calibration",
+    address: "/calibration",
+    ready: (page) => page.getByRole("button", { name: /^Begin/ }).waitFor(),
+  },
   { name: "settings", address: "/settings", ready: (page) => page.getByRole("heading").first().waitFor() },
   { name: "about", address: "/about", ready: (page) => page.getByRole("heading").first().waitFor() },
   {

@@ -17,14 +17,14 @@ export function ExercisesDone({ room }: { readonly room: CalibrationView }) {
       {done.length === 0 ? (
         <p className="quiet">None yet: the error is assumed until the first exercise is worked out.</p>
       ) : (
-        <>
+        <div className="exercises-told">
           <History done={done} used={used} />
           <ol className="exercise-lines">
             {done.map((line) => (
               <Line key={line.id} line={line} isUsed={line.id === used} />
             ))}
           </ol>
-        </>
+        </div>
       )}
     </section>
   );

@@ -4,7 +4,9 @@ import { toScreen } from "../../../lightbox/kernels/film-placement.ts";
 import { type FilmSize, inFilm } from "../../../lightbox/kernels/film-point.ts";
 import type { MarkingFilm } from "./use-marking-film.ts";
 
+/** A key as it comes from the keyboard; one that repeats while it is held marks once. */
 type Press = Pick<KeyboardEvent, "key" | "shiftKey" | "altKey"> & {
+  readonly repeat?: boolean;
   readonly ctrlKey?: boolean;
   readonly metaKey?: boolean;
 };
@@ -25,6 +27,7 @@ export function keyWhileMarking(
   if (press.key === "0") return done(placing.fit());
   if (press.key === "Escape" && film.crosshair !== undefined) return done(film.setCrosshair(undefined));
   if (press.key !== "Enter") return false;
+  if (press.repeat === true) return true;
   if (film.crosshair === undefined) return done(film.setCrosshair(middleOf(film, size)));
   return done(mark(film.crosshair, "keyboard"));
 }

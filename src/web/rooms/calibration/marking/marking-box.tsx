@@ -1,7 +1,6 @@
-import { useEffect, useRef, useState } from "react";
+import { useEffect, useState } from "react";
 import { useLocation } from "wouter";
 import type { ExerciseView } from "../../../../server/api.ts";
-import { useAnnounce } from "../../../parts/announcer.tsx";
 import { Button } from "../../../parts/button.tsx";
 import { DemoMark } from "../../../parts/demo-mark.tsx";
 import { countOf } from "../../../parts/figures-in-words.ts";
@@ -51,7 +50,7 @@ export function MarkingBox({ view, use }: MarkingBoxOptions) {
         >
           <h1 className="marking-title">Click error</h1>
           <span className="marking-count">
-            {shown} of {view.steps.length}
+            film {shown} of {view.steps.length}
           </span>
           <DemoMark />
         </PageHead>
@@ -84,7 +83,6 @@ function OneFilm({ view, place, use }: { view: ExerciseView; place: ExercisePlac
   const [tool, setTool] = useState<"mark" | "window">("mark");
   const [loupe, setLoupe] = useState(remembered.loupe);
   remembered.loupe = loupe;
-  useSaidAloud(place);
   useShortcut("w", room, "Change the window by dragging, or mark again", () =>
     setTool((now) => (now === "mark" ? "window" : "mark")),
   );
@@ -106,16 +104,3 @@ function OneFilm({ view, place, use }: { view: ExerciseView; place: ExercisePlac
 }
 
 const nextLoupe = (now: number): number => loupes[(loupes.indexOf(now) + 1) % loupes.length] ?? 0;
-
-/** Says what is asked next, so that it is heard as well as seen; and that the second round has begun. */
-function useSaidAloud({ step, stepIndex, placeIndex }: ExercisePlace): void {
-  const announce = useAnnounce();
-  const before = useRef<string | undefined>(undefined);
-  const isTurn = step.round === 2 && placeIndex === 0;
-  useEffect(() => {
-    const now = `${stepIndex} ${placeIndex}`;
-    if (before.current === now) return;
-    before.current = now;
-    if (isTurn && step.mirrored) announce("This film is shown mirrored");
-  }, [announce, stepIndex, placeIndex, isTurn, step.mirrored]);
-}

@@ -25,6 +25,7 @@ export function MarkingPanel({ view, place, tool, loupe }: MarkingPanelOptions) 
       <section className="marking-asked" aria-live="polite">
         <p className="quiet">Mark now</p>
         <h2>{asked.says}</h2>
+        {step.mirrored && <p className="unseen">This film is mirrored.</p>}
       </section>
       <div className="marking-meant">
         <FigureView figure={figure} />

@@ -86,6 +86,7 @@ function useHand({
   readonly space: React.RefObject<{ held: boolean; used: boolean }>;
 }) {
   const drag = useRef<Drag | undefined>(undefined);
+  const pressed = useRef({ at: 0, x: 0, y: 0 });
   const { placing, pane, pixels } = film;
   return {
     onPointerDown: (event: React.PointerEvent<HTMLDivElement>) => {
@@ -99,6 +100,8 @@ function useHand({
         drag.current = { from, start: isPush ? undefined : film.window };
         return;
       }
+      if (isSamePress(pressed.current, event)) return;
+      pressed.current = { at: event.timeStamp, x: event.clientX, y: event.clientY };
       film.setCrosshair(undefined);
       act(markOf(inFilm(toFilm(placing.placement, placing.pane, from), step), "pointer", placing.placement.zoom));
     },
@@ -122,6 +125,10 @@ function useHand({
   };
 }
 
+/** A second press at the same place at once is a double press: it marks one place, not the next one as well. */
+const isSamePress = (before: { at: number; x: number; y: number }, event: React.PointerEvent): boolean =>
+  event.timeStamp - before.at < 350 && Math.hypot(event.clientX - before.x, event.clientY - before.y) < 6;
+
 function Film({ step, marks, film }: Pick<ExercisePlace, "step" | "marks"> & { readonly film: MarkingFilm }) {
   const { pixels, placing, window, crosshair } = film;
   if (pixels.is === "loading") return <p className="film-waiting">Opening the film</p>;
@@ -141,6 +148,11 @@ function Film({ step, marks, film }: Pick<ExercisePlace, "step" | "marks"> & { r
           ))}
           {crosshair !== undefined && <CrossOnFilm at={crosshair} unit={unit} />}
         </g>
+        {step.mirrored && (
+          <text className="marking-edge" textAnchor="middle" x={pane.width / 2} y={13}>
+            mirrored
+          </text>
+        )}
         <text className="marking-edge" x={14} y={pane.height - 14}>{`◂ ${left}`}</text>
         <text className="marking-edge" textAnchor="end" x={pane.width - 14} y={pane.height - 14}>{`${right} ▸`}</text>
       </svg>

@@ -38,8 +38,9 @@ export function UseFromNowOn({ id, answer }: UseFromNowOnOptions) {
           )}
           {settings && (
             <p className="quiet">
-              Sums use {pxInWords(settings.clickSigmaPx)} now, {clickSigmaOrigin(settings)}. A new error works the
-              ledgers of all cases out anew; entries that stand in documents stay as they are.
+              Sums use now: {settings.clickSigmaFrom && `${pxInWords(settings.clickSigmaPx)}, `}
+              {clickSigmaOrigin(settings)}. A new error works the ledgers of all cases out anew; entries that stand in
+              documents stay as they are.
             </p>
           )}
         </>

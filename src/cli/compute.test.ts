@@ -121,7 +121,7 @@ describe("canalog compute --list and --schema", () => {
     const { exitCode, stdout } = await run({ topic: "calibrate", schema: true });
     expect(exitCode).toBe(0);
     const { topic, version, input, output } = JSON.parse(stdout);
-    expect([topic, version]).toEqual(["calibrate", 1]);
+    expect([topic, version]).toEqual(["calibrate", 2]);
     expect(input.properties.known.items.required).toEqual(["lengthMm", "from", "to"]);
     expect(input.additionalProperties).toBe(false);
     expect(output.required).toContain("basis");

@@ -13,6 +13,15 @@ const sameWithin = 0.01;
 /** A scale outside these mm per px is more likely a slip of unit than a dental film. */
 const likelyMmPerPx = { low: 0.005, high: 0.5 } as const;
 
+/** The other scales that a film can carry, as a sentence begins with them. */
+const originInWords: Readonly<Record<FileScale["origin"], string>> = {
+  pixelSpacingFiducial: "The pixel spacing that the file had from a known length",
+  pixelSpacingGeometry: "The pixel spacing that the file had from its geometry",
+  pixelSpacingOfUnknownOrigin: "The pixel spacing of the file",
+  detectorSpacing: "The spacing at the detector",
+  detectorSpacingOverMagnification: "The spacing at the detector, taken over the magnification,",
+};
+
 const percent = (share: number): string => `${(share * 100).toPrecision(3)} %`;
 const brief = (value: number): string => String(Number(value.toPrecision(3)));
 
@@ -46,8 +55,8 @@ function cautionOfDisagreement(
   if (disagreement === undefined || foreshortening === undefined) return [];
   const [largest, smallest] = foreshortening.between;
   return [
-    `The known lengths disagree by more than the clicks allow (p ${disagreement.p.toPrecision(2)}): known[${largest}] gives ` +
-      `${foreshortening.ratio.toFixed(3)} times the scale of known[${smallest}]. It is one of: ` +
+    `The known lengths disagree by more than the clicks allow (p ${disagreement.p.toPrecision(2)}): known length ${largest + 1} gives ` +
+      `${foreshortening.ratio.toFixed(3)} times the scale of known length ${smallest + 1}. It is one of: ` +
       `${foreshortening.explanations.join("; ")}. The error of the scale is widened to cover it`,
   ];
 }
@@ -82,7 +91,7 @@ export function cautionsOfOthers(used: number, relativeSigma: number, others: re
       const ratio = Math.sqrt(other.mmPerPx.column * other.mmPerPx.row) / used;
       if (Math.abs(ratio - 1) <= Math.max(sameWithin, 2 * relativeSigma)) return [];
       return [
-        `${other.origin} on the same film gives ${ratio.toFixed(3)} times the scale that was used: one of them is wrong`,
+        `${originInWords[other.origin]} gives ${ratio.toFixed(3)} times the scale that was used: one of them is wrong`,
       ];
     });
 }
@@ -91,7 +100,7 @@ export function cautionsOfOthers(used: number, relativeSigma: number, others: re
 export function cautionsOfFields(input: CalibrateInput): string[] {
   const cautions: string[] = [];
   if (input.calibrationType !== undefined && input.pixelSpacingMm === undefined)
-    cautions.push("calibrationType is without effect: there is no pixelSpacingMm");
+    cautions.push("The file says how it was calibrated and states no pixel spacing, so that is without effect");
   if (input.magnification !== undefined && input.geometry !== undefined) {
     const ratio = magnificationOf(input.geometry) / input.magnification;
     if (Math.abs(ratio - 1) > sameWithin)

@@ -103,7 +103,7 @@ describe("C3: several known lengths", () => {
     expect(scale.foreshortening?.explanations).toHaveLength(3);
     const [caution] = scale.cautions;
     expect(caution).toMatch(/foreshortening or elongation.*different depth.*different orientation/);
-    expect(caution).toContain("1.052 times");
+    expect(caution).toContain("known length 1 gives 1.052 times the scale of known length 2");
     // Birge: sqrt(chi-square / 1) = 10.5 times the clicks' 1 px on a mean of 410.5.
     expect(scale.relativeSigma).toBeCloseTo((10.5 * 1) / 410.5, 9);
     expect(scale.basis.sources).toEqual(["birge-1932"]);
@@ -214,7 +214,7 @@ describe("C4: which scale of the file is used", () => {
       /1\.200 times/,
     );
     expect(cautions({ calibrationType: "fiducial", detectorSpacingMm: detector, magnification: 1.03 })).toContain(
-      "calibrationType is without effect",
+      "The file says how it was calibrated and states no pixel spacing",
     );
   });
 });

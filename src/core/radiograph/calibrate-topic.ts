@@ -25,7 +25,7 @@ const sources: readonly Source[] = [
  */
 export const calibrateTopic = defineTopic({
   name: "calibrate",
-  version: 1,
+  version: 2,
   summary: "The scale of a film in mm per px, from known lengths on it or from its file.",
   input: calibrateInput,
   output: calibrateOutput,

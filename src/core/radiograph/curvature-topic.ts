@@ -13,7 +13,7 @@ import { measuresInMm } from "./curvature/measures-in-mm.ts";
  */
 export const curvatureTopic = defineTopic({
   name: "curvature",
-  version: 3,
+  version: 4,
   summary: "Curvature of one traced canal: every published measure, each bend, and the profile.",
   input: curvatureInput,
   output: curvatureOutput,

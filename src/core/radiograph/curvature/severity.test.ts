@@ -59,7 +59,7 @@ describe("disagreement", () => {
 
   it("shows both words where they differ", () => {
     expect(judged(30, 5)).toEqual([
-      "The published classes disagree: severe by schneiderDeg (schneider-1971), moderate by pruettRadiusMm (estrela-2008).",
+      "The published classes disagree: severe by the angle after Schneider (Schneider 1971), moderate by the radius of the largest bend (Estrela 2008).",
     ]);
   });
 

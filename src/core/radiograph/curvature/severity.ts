@@ -67,11 +67,17 @@ export function severityOf(angle: Measured<Deg>, radius: Measured<Mm> | undefine
   return [byAngle, byRadius];
 }
 
+/** What each source judges by, in words. */
+const measureInWords: Readonly<Record<SeverityByOneSource["by"], string>> = {
+  schneiderDeg: "the angle after Schneider (Schneider 1971)",
+  pruettRadiusMm: "the radius of the largest bend (Estrela 2008)",
+};
+
 /** The one caution that two sources disagree, with both words; none where they agree or one does not say. */
 export function disagreement(judged: readonly SeverityByOneSource[]): string[] {
   const named = judged.filter((one) => one.class !== gap && one.class !== beyond);
   if (new Set(named.map((one) => one.class)).size < 2) return [];
-  const words = named.map((one) => `${one.class} by ${one.by} (${one.source})`).join(", ");
+  const words = named.map((one) => `${one.class} by ${measureInWords[one.by]}`).join(", ");
   return [`The published classes disagree: ${words}.`];
 }
 

@@ -45,8 +45,34 @@ export function slidesOf(page: Page): Slide[] {
       notes: at === 0 ? page.notes : [],
     }),
   );
-  const more = others.flatMap((block) => slidesOf({ ...page, blocks: [block], notes: [] }));
+  const more = twoByTwo(others).flatMap((blocks) =>
+    blocks.length === 2 ? [besideEachOther(titled, blocks)] : slidesOf({ ...page, blocks, notes: [] }),
+  );
   return [...filled, ...more];
+}
+
+/** Pictures that follow each other in pairs; one that is far wider than high stands alone. */
+function twoByTwo(pictures: readonly PictureBlock[]): PictureBlock[][] {
+  const pairs: PictureBlock[][] = [];
+  for (const block of pictures) {
+    const last = pairs.at(-1);
+    const mate = last?.length === 1 ? last[0] : undefined;
+    if (last !== undefined && mate !== undefined && standsBeside(mate) && standsBeside(block)) last.push(block);
+    else pairs.push([block]);
+  }
+  return pairs;
+}
+
+const standsBeside = (block: PictureBlock): boolean => proportionOf(block) >= 0.45;
+
+/** Two pictures on one slide, each in its half. */
+function besideEachOther(titled: Pick<Slide, "title" | "subtitle">, blocks: readonly PictureBlock[]): Slide {
+  const half = { ...content, w: (content.w - gap) / 2, h: content.h - captionIn };
+  const pictures = blocks.map((block, at) => ({
+    block,
+    box: fitted({ ...half, x: content.x + at * (half.w + gap) }, proportionOf(block)),
+  }));
+  return { ...titled, pictures, column: content, units: [], notes: [] };
 }
 
 /** How much smaller words may be set where that spares a slide. */

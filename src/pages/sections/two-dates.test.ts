@@ -58,7 +58,9 @@ describe("two dates in a document", () => {
     expect(shown[1]?.overlay.alternative).toContain("one lesion as outlined before; 2 lesions as outlined after");
     // The difference is drawn as its file has it: 128 is no change.
     expect(shown[2]?.window).toEqual({ centre: 128, width: 256, invert: false });
-    expect(page?.blocks.some((block) => block.kind === "figure")).toBe(true);
+    expect(shown[2]?.caption.map((run) => run.text).join("")).toBe(
+      "After less before: brighter is more mineral in the beam, darker less. Middle grey: within 2 standard deviations of the noise, each 0.020 of the full range; white and black: from 8 on",
+    );
   });
 
   it("say the change in one line whose numbers name their entry, and the cautions beside it", () => {
@@ -72,6 +74,7 @@ describe("two dates in a document", () => {
     const model = { as: "deck", title: "", mark: "", demo: false, pages: page === undefined ? [] : [page] } as const;
     const named = numbersIn(model).map(({ ledgerEntry, path }) => [ledgerEntry.slice(0, 6), path]);
     expect(named).toContainEqual(["pair-6", "areaRatio"]);
+    expect(named).toContainEqual(["pair-6", "differenceSigma"]);
     expect(named).toContainEqual(["pair-6", "others[0].areaRatio"]);
     expect(page?.notes[0]).toContain("Ledger pair-6");
   });

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { differenceScale } from "../../figures/difference-scale.ts";
+import { fullSigmas, noiseSigmas } from "../../figures/difference-scale.ts";
 import { lesionThenAndNow } from "../../figures/lesion-then-and-now.ts";
 import type { LedgerEntry } from "../../record/ledger-entry.ts";
 import { type Part, type PartOf, partsOf } from "../../record/parts.ts";
@@ -55,21 +55,21 @@ function ratioOf({ output }: LedgerEntry): unknown {
 }
 
 function pageOf(one: TwoDates, source: CaseSource): Page {
-  const { entry, read, before, after } = one;
+  const { entry, before, after } = one;
   const days = [before, after].map(({ body }) => momentWords(body.takenOn, source.parts));
   return {
     title: "Two dates compared",
     subtitle: days.join(" and "),
     on: after.body.takenOn,
-    blocks: [...picturesOf(one, source, days), wordsOf(one, source), ...scaleOf(read, source)],
+    blocks: [...picturesOf(one, source, days), wordsOf(one, source)],
     notes: [`${source.methods.get(entry.topic) ?? entry.topic} Ledger ${entry.id.slice(0, 12)}.`],
   };
 }
 
-function picturesOf(one: TwoDates, { parts }: CaseSource, [then = "", now = ""]: readonly string[]): Block[] {
+function picturesOf(one: TwoDates, source: CaseSource, [then = "", now = ""]: readonly string[]): Block[] {
   const { entry, read, before } = one;
   const { columns, rows, hash, view } = before.body;
-  const own = lesionsBefore(entry, parts);
+  const own = lesionsBefore(entry, source.parts);
   const later = [read.carried.afterOnBefore, ...read.others.map(({ afterOnBefore }) => afterOnBefore)];
   const outlines = { before: own, after: later.flatMap((found) => (found === undefined ? [] : [found])) };
   const film = (shown: typeof outlines, caption: string, more: Partial<FilmBlock> = {}): FilmBlock => {
@@ -89,8 +89,25 @@ function picturesOf(one: TwoDates, { parts }: CaseSource, [then = "", now = ""]:
     film(outlines, `After: ${now}, laid on the first film`, { compared: aligned }),
     ...(read.differenceSigma === undefined
       ? []
-      : [film(outlines, "After less before: brighter is more mineral", { compared: changed, window: asItIs })]),
+      : [
+          film(outlines, "After less before", {
+            compared: changed,
+            window: asItIs,
+            caption: differenceLine(one, source),
+          }),
+        ]),
   ];
+}
+
+/** What the greys of a difference stand for; its noise is a number of the entry. */
+function differenceLine({ subject }: TwoDates, { ledger }: CaseSource): Line {
+  const sigma = ledgerReader(ledger).number(subject, "differenceSigma", 3);
+  const [first, second] = [
+    "After less before: brighter is more mineral in the beam, darker less. Middle grey: ",
+    `within ${noiseSigmas} standard deviations of the noise, each `,
+  ];
+  if (sigma === undefined) return says(first);
+  return [{ text: first + second }, sigma, { text: ` of the full range; white and black: from ${fullSigmas} on` }];
 }
 
 /** Middle grey of a difference is no change, whatever the window of the film. */
@@ -150,10 +167,4 @@ function offBy(reader: LedgerReader, subject: string): Line[] {
       { text: mm === undefined ? " px" : " mm", quiet: true },
     ],
   ];
-}
-
-function scaleOf({ differenceSigma }: TwoDates["read"], { theme }: CaseSource): Block[] {
-  if (differenceSigma === undefined || differenceSigma <= 0) return [];
-  const figure = differenceScale({ sigma: differenceSigma, theme, widthPx: 480 });
-  return [{ kind: "figure", figure, caption: "Scale of the difference, in percent of the full range of grey" }];
 }

@@ -36,6 +36,7 @@ export function ComparePanel({ entry, parts, comparing, use, name, takeAway }: P
 function Compare({ entry, comparing }: Pick<PanelOptions, "entry" | "comparing">) {
   const { job, busy, refused } = comparing;
   const isKnown = entry?.output !== undefined;
+  if (isKnown && !busy && refused === undefined) return null;
   const waits = entry?.refused?.[0]?.startsWith("not compared yet") ?? false;
   return (
     <section className="compare-press" aria-label="Compare">

@@ -144,7 +144,7 @@ function BesideWays({ look, isMarking, setLook, linked, link }: BesideOptions) {
       {look.as === "checkerboard" && (
         <>
           <Button hint="[" onClick={() => setLook((now) => squaresBy(now, -1))}>
-            Smaller squares
+            Smaller
           </Button>
           <Button hint="]" onClick={() => setLook((now) => squaresBy(now, 1))}>
             Larger

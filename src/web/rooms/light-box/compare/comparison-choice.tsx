@@ -11,6 +11,7 @@ import {
 import { entryOfComparison, readComparison } from "../../../lightbox/compare/comparison-reading.ts";
 import { dayName, type Film, purposeName } from "../../../lightbox/kernels/film-name.ts";
 import { Button } from "../../../parts/button.tsx";
+import { numberInWords, withUnit } from "../../../parts/figures-in-words.ts";
 
 interface ChoiceOptions {
   readonly caseId: string;
@@ -83,7 +84,7 @@ function NewComparison({ films, presentedOn, begin, comparisons }: ChoiceOptions
             {films.map(({ id, body }) => (
               <option key={id} value={id}>
                 {dayName(presentedOn, body.takenOn)}, {purposeName(body.purpose)}
-                {body.horizontalAngleDeg ? `, tube ${body.horizontalAngleDeg}°` : ""}
+                {body.horizontalAngleDeg ? `, tube ${withUnit(numberInWords(body.horizontalAngleDeg, 0), "°")}` : ""}
               </option>
             ))}
           </select>

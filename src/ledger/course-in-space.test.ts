@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { twoViewTopic } from "../core/radiograph/two-view-topic.ts";
+import { answer } from "../core/topic.ts";
 import type { LedgerEntry } from "../record/ledger-entry.ts";
-import { courseRead, tracesOf, viewsOf } from "./course-in-space.ts";
+import { courseRead, isTooNear, tracesOf, viewsOf } from "./course-in-space.ts";
 
 const entry = (about: string, more: Partial<Pick<LedgerEntry, "output" | "refused">>): LedgerEntry =>
   ({
@@ -38,5 +40,25 @@ describe("an entry about a course in space", () => {
       { input: "views[0].landmarks.cusp", record: "spot-1/at" },
     ];
     expect(tracesOf({ inputPaths })).toEqual(["trace-1", "trace-2"]);
+  });
+
+  it("says that the films stand too near to each other, as the sum itself says it", () => {
+    const bent = (a: number) =>
+      Array.from({ length: 12 }, (_, at): [number, number] => [at > 6 ? (at - 6) * a : 0, at]);
+    const output = (angle: number) =>
+      answer(twoViewTopic, {
+        views: [
+          { horizontalAngleDeg: 0, points: bent(0) },
+          { horizontalAngleDeg: angle, points: bent(Math.sin((angle * Math.PI) / 180)) },
+        ],
+        sigmaMm: 0.05,
+      });
+    for (const [angle, near] of [
+      [6, true],
+      [25, false],
+    ] as const) {
+      const read = courseRead(entry("DL a b", { output: output(angle) }));
+      expect(read && isTooNear(read)).toBe(near);
+    }
   });
 });

@@ -40,3 +40,7 @@ export function tracesOf({ inputPaths }: Pick<LedgerEntry, "inputPaths">): reado
   });
   return [...new Map(found).entries()].sort(([a], [b]) => a - b).map(([, part]) => part);
 }
+
+/** Whether the films stand too near to each other for a verdict, as the entry's own caution says. */
+export const isTooNear = ({ cautions }: Pick<CourseRead, "cautions">): boolean =>
+  cautions.some((caution) => /^The films are only [\d.]+ degrees apart/.test(caution));

@@ -2,7 +2,7 @@ import { bendShown } from "../../figures/bend-shown.ts";
 import { courseInSpace } from "../../figures/course-in-space.ts";
 import type { Pose } from "../../figures/seen-from.ts";
 import type { Figure } from "../../figures/svg-tree.ts";
-import { type CourseRead, courseRead, viewsOf } from "../../ledger/course-in-space.ts";
+import { type CourseRead, courseRead, isTooNear, viewsOf } from "../../ledger/course-in-space.ts";
 import type { LedgerEntry } from "../../record/ledger-entry.ts";
 import { partsOf, thePart } from "../../record/parts.ts";
 import type { CaseSource } from "../case-source.ts";
@@ -43,7 +43,7 @@ export function spaceOnPaper(source: CaseSource): Page[] {
 function canalsTold({ ledger, parts }: CaseSource): CanalTold[] {
   return ledger.flatMap((entry) => {
     const told = entry.topic === "twoView" ? courseRead(entry) : undefined;
-    if (told?.hiddenDeg === undefined) return [];
+    if (told?.hiddenDeg === undefined || isTooNear(told)) return [];
     const { hiddenDeg } = told;
     return [{ entry, canal: viewsOf(entry).canal, films: filmsOfSpace(entry, parts), told: { ...told, hiddenDeg } }];
   });

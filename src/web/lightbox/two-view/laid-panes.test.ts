@@ -6,6 +6,7 @@ const lies = {
   placement: { zoom: 1, centre: filmPoint(0, 0), orientation: { quarterTurns: 0, mirrored: false } },
   pane: { width: 10, height: 10 },
   corner: { x: 0, y: 0 },
+  isOpen: true,
 };
 
 describe("where films lie", () => {

@@ -6,6 +6,8 @@ export interface LaidPane {
   readonly pane: PaneSize;
   /** The upper left corner of the pane in the room for all panes. */
   readonly corner: ScreenPoint;
+  /** The film is shown; before that nothing is drawn over it. */
+  readonly isOpen: boolean;
 }
 
 /** Where the films of several panes lie, for what is drawn across all of them. */

@@ -85,9 +85,10 @@ function useLaid({ placing, film, pixels }: FilmView, { element, laid, columns }
   // biome-ignore lint/correctness/useExhaustiveDependencies: one film more moves every pane
   useLayoutEffect(() => {
     const { current } = element;
-    if (placing === undefined || current === null || pixels.is !== "open") return undefined;
+    if (placing === undefined || current === null) return undefined;
     const corner = { x: current.offsetLeft, y: current.offsetTop };
-    laid.put(film.id, { placement: placing.placement, pane: placing.pane, corner });
+    const isOpen = pixels.is === "open";
+    laid.put(film.id, { placement: placing.placement, pane: placing.pane, corner, isOpen });
     return undefined;
   }, [placing, pixels.is, laid, film.id, element, columns]);
   useLayoutEffect(() => () => laid.put(film.id, undefined), [laid, film.id]);

@@ -1,3 +1,4 @@
+import { isTooNear } from "../../../../ledger/course-in-space.ts";
 import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
 import { toldByTwoFilms } from "../../../lightbox/kernels/hidden-part.ts";
 import { numberOf } from "../../../lightbox/kernels/ledger-reading.ts";
@@ -14,6 +15,7 @@ export function HiddenHeadline() {
   const hidden = numberOf(entry, "hiddenDeg");
   if (entry === undefined || hidden === undefined || course === undefined) return null;
   const by = straightestName(course.anglesDeg);
+  if (isTooNear(course)) return <TooNear />;
   return (
     <>
       {measuring ? (
@@ -31,6 +33,17 @@ export function HiddenHeadline() {
     </>
   );
 }
+
+/** Films that are nearly alike give numbers, and no verdict: the numbers stand below with their intervals. */
+const TooNear = () => (
+  <div className="not-told" role="status">
+    <h2>The tube was moved too little to tell</h2>
+    <p>
+      These films are nearly alike: a small error on them is a large one in depth. No side is told, and nothing below is
+      a bend to plan for. Take one more film; which shift serves stands under the numbers.
+    </p>
+  </div>
+);
 
 /** The film nearest to straight on, as a sentence calls it. */
 const straightestName = (anglesDeg: readonly number[]): string =>
@@ -72,7 +85,7 @@ export function NextStep() {
   );
   const shown = numberOf(entry, `apparent.${straightest}`);
   const side = toldByTwoFilms(entry)?.side;
-  if (entry === undefined || course === undefined || bend === undefined) return null;
+  if (entry === undefined || course === undefined || bend === undefined || isTooNear(course)) return null;
   const by = straightestName(course.anglesDeg);
   return (
     <p className="next-step">

@@ -11,7 +11,7 @@ export function LevelLinks({ laid }: { readonly laid: LaidPanes }) {
   const spotsOf = ({ shares }: LevelTick) =>
     films.flatMap(({ film, line }, index) => {
       const pane = now.get(film.id);
-      if (pane === undefined) return [];
+      if (pane?.isOpen !== true) return [];
       const { x, y } = toScreen(pane.placement, pane.pane, placeOnLine(line, shares[index] ?? 0));
       const inside = x >= 0 && y >= 0 && x <= pane.pane.width && y <= pane.pane.height;
       return inside ? [{ x: pane.corner.x + x, y: pane.corner.y + y }] : [];

@@ -42,7 +42,7 @@ describe("an answer in words", () => {
       "Second marks farther down",
       "Right of the true place",
       "Below the true place",
-      "Off the true place, in all",
+      "Off the true place",
     ]);
     expect(rowsAside(answer)[0]).toMatchObject({ value: "\u22120.10\u202fpx", interval: "\u22120.40 to 0.20" });
     const { biasColumnPx: _u, biasRowPx: _v, missPx: _m, ...untold } = answer;

@@ -56,7 +56,7 @@ export function rowsAside(answer: ClickAnswer): readonly ClickRow[] {
     row("Second marks farther down", driftRowPx, intervals.driftRowPx),
     ...(biasColumnPx === undefined ? [] : [row("Right of the true place", biasColumnPx, intervals.biasColumnPx)]),
     ...(biasRowPx === undefined ? [] : [row("Below the true place", biasRowPx, intervals.biasRowPx)]),
-    ...(missPx === undefined ? [] : [row("Off the true place, in all", missPx, undefined, countOf(truths, "place"))]),
+    ...(missPx === undefined ? [] : [row("Off the true place", missPx, undefined, countOf(truths, "place"))]),
   ];
 }
 

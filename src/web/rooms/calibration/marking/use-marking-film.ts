@@ -24,7 +24,7 @@ export interface MarkingFilm {
 }
 
 /** Where the film of an exercise is. */
-export const filmAddress = (film: string): string => `/api/calibration/films/${film}`;
+const filmAddress = (film: string): string => `/api/calibration/films/${film}`;
 
 /** Holds one showing of a film; a new showing begins whole, in its own window, without a crosshair. */
 export function useMarkingFilm({ film, columns, rows, mirrored }: ExerciseStepView, next?: string): MarkingFilm {

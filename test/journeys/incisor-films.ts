@@ -43,13 +43,13 @@ const rod = { lengthMm: 12, widthMm: 0.6, column: 90, row: 420 } as const;
 /** What weakens the beam, per mm: dentine, enamel, steel; round figures of the order found at 60 kV. */
 const perMm = { dentine: 0.11, enamel: 0.2, steel: 0.9 } as const;
 
-/** The real incisor projected by parallel rays, turned about its long axis by an angle in degrees. */
-export function incisorFilm(angleDeg: number): IncisorFilm {
+/** The real incisor projected by parallel rays, turned about its long axis, and leaning to the palate with its apex, in degrees. */
+export function incisorFilm(angleDeg: number, leanDeg = 0): IncisorFilm {
   const [dentine, enamel, pulp] = ["dentine", "enamel_outer_open", "pulp"].map((name) =>
     readTriangleMesh(join(meshes, `${name}.ply`)),
   );
   if (dentine === undefined || enamel === undefined || pulp === undefined) throw new Error("a mesh is missing");
-  const view = viewOf(dentine, enamel, angleDeg);
+  const view = viewOf(dentine, enamel, { angleDeg, leanDeg });
   const samples = exposed({
     dentine: pathsThrough(dentine, view),
     enamel: pathsThrough(enamel, view),
@@ -71,21 +71,27 @@ export function incisorFilm(angleDeg: number): IncisorFilm {
 type View = (spot: Spot) => readonly [number, number, number];
 
 /** The tooth upright with its crown below, as an upper incisor hangs; at 0 degrees the beam goes from the lip to the palate. */
-function viewOf(dentine: TriangleMesh, enamel: TriangleMesh, angleDeg: number): View {
+function viewOf(
+  dentine: TriangleMesh,
+  enamel: TriangleMesh,
+  { angleDeg, leanDeg }: { angleDeg: number; leanDeg: number },
+): View {
   const [long] = axesOf(dentine.corners);
   const centre = centreOf(dentine.corners);
   const down: Spot =
     along(centreOf(enamel.corners), long) > along(centre, long) ? long : [-long[0], -long[1], -long[2]];
   const [, wide, deep] = axesOf([...dentine.corners, ...enamel.corners]);
   const turn = (angleDeg * Math.PI) / 180;
+  const lean = (leanDeg * Math.PI) / 180;
   const extents = dentine.corners.map((spot) => along(spot, down));
   const middle = (Math.min(...extents) + Math.max(...extents)) / 2;
   return (spot) => {
     const relative: Spot = [spot[0] - centre[0], spot[1] - centre[1], spot[2] - centre[2]];
-    const [x, y] = [along(relative, wide), along(relative, deep)];
+    const [x, upright, height] = [along(relative, wide), along(relative, deep), along(spot, down) - middle];
+    const y = upright * Math.cos(lean) + height * Math.sin(lean);
     return [
       columns / 2 + (x * Math.cos(turn) + y * Math.sin(turn)) / mmPerPx,
-      rows / 2 + (along(spot, down) - middle) / mmPerPx,
+      rows / 2 + (height * Math.cos(lean) - upright * Math.sin(lean)) / mmPerPx,
       y * Math.cos(turn) - x * Math.sin(turn),
     ];
   };

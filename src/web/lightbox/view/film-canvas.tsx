@@ -80,8 +80,10 @@ async function drawWhileWanted(
   }
 }
 
+/** Puts a picture on the screen, and says so on the canvas for what shows a part of it elsewhere. */
 function show(canvas: HTMLCanvasElement, bitmap: ImageBitmap): void {
   if (canvas.width !== bitmap.width) canvas.width = bitmap.width;
   if (canvas.height !== bitmap.height) canvas.height = bitmap.height;
   canvas.getContext("bitmaprenderer")?.transferFromImageBitmap(bitmap);
+  canvas.dispatchEvent(new Event("drawn"));
 }

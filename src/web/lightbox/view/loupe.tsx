@@ -19,7 +19,11 @@ export function Loupe({ box, times }: { readonly box: LightBox; readonly times: 
     placing && at && placementMatrix({ ...placing.placement, zoom, centre: at }, { width: size, height: size });
   useEffect(() => {
     const drawn = box.pane.element.current?.querySelector<HTMLCanvasElement>("canvas.film-canvas");
-    if (drawn && canvas.current && matrix) drawEnlarged(canvas.current, { drawn, matrix, film: film.body });
+    if (!drawn || !matrix) return;
+    const draw = () => canvas.current && drawEnlarged(canvas.current, { drawn, matrix, film: film.body });
+    draw();
+    drawn.addEventListener("drawn", draw);
+    return () => drawn.removeEventListener("drawn", draw);
   });
   if (placing === undefined || at === undefined || matrix === undefined) return null;
   const { x, y } = toScreen(placing.placement, placing.pane, at);

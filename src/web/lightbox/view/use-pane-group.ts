@@ -23,6 +23,8 @@ export interface PaneGroupUse {
   readonly placementOf: (id: string, framed: FramedFilm) => FilmPlacement | undefined;
   readonly move: (id: string, next: (now: FilmPlacement) => FilmPlacement) => void;
   readonly fit: (id: string) => void;
+  /** Shows all films whole again. */
+  readonly whole: () => void;
 }
 
 /** Holds how the films of several panes lie, linked or not; one pane alone is a group as well. */
@@ -55,6 +57,7 @@ export function usePaneGroup(linked = false): PaneGroupUse {
       placementOf: (id, framed) => placementIn(group, id, { ...panes, [id]: framed }),
       move: (id, next) => become(movedIn(latest.current.group, id, latest.current.panes, next)),
       fit: (id) => become(wholeIn(latest.current.group, id)),
+      whole: () => become(wholeGroup(latest.current.group.linked)),
     }),
     [group, panes, become, join],
   );

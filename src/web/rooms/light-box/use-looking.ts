@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { filmInHand } from "../../lightbox/kernels/box-layout.ts";
+import { filmInHand, type PaneCount } from "../../lightbox/kernels/box-layout.ts";
 import { type PaneGroupUse, usePaneGroup } from "../../lightbox/view/use-pane-group.ts";
 import { useSight } from "../../lightbox/view/use-sight.ts";
 import type { ViewBarOptions } from "../../lightbox/view/view-bar.tsx";
@@ -21,11 +21,16 @@ export function useLooking({ layout, lay, next }: BoxLayoutUse): Looking {
     group.link(!sight.linked, `${layout.inHand} ${filmInHand(layout)}`);
     change({ linked: !sight.linked });
   };
+  const layOut = (count: PaneCount) => {
+    // Films that come side by side begin whole, whatever others were looked at there before.
+    if (layout.count === 1) group.whole();
+    lay(count);
+  };
   useShortcut("Escape", "Looking", "Back to one film", () => layout.count > 1 && lay(1));
   return {
     group,
     bar: {
-      ...{ count: layout.count, lay, next, sight, change, link, isLookOpen },
+      ...{ count: layout.count, lay: layOut, next, sight, change, link, isLookOpen },
       openLook: () => setLookOpen((now) => !now),
     },
   };

@@ -27,6 +27,17 @@ const rooms: readonly { name: string; address: string; ready: (page: Page) => Pr
   { name: "light box", address: "/case/demo-a/light-box", ready: filmIsOpen },
   { name: "four films and their look", address: "/case/demo-a/light-box", ready: openFourFilms },
   {
+    name: "two views",
+    address: "/case/demo-a/light-box/two-view",
+    ready: (page) => page.getByRole("slider", { name: "Level 1 on film 1" }).waitFor(),
+  },
+  {
+    name: "two dates",
+    address: "/case/demo-a/light-box/compare",
+    ready: (page) => page.getByRole("complementary", { name: "Comparison" }).waitFor(),
+  },
+  { name: "landmarks of two dates", address: "/case/demo-a/light-box/compare", ready: openLandmarks },
+  {
     name: "documents",
     address: "/case/demo-a/documents",
     ready: (page) => page.getByRole("button", { name: /^Deck/ }).waitFor(),
@@ -112,6 +123,17 @@ async function openMoment(page: Page, name: RegExp): Promise<void> {
   await caseIsDrawn(page);
   await page.getByRole("navigation", { name: "Moments of the case" }).getByRole("link", { name }).first().click();
   await caseIsDrawn(page);
+}
+
+async function openLandmarks(page: Page): Promise<void> {
+  await page
+    .getByRole("button", { name: /^Landmarks/ })
+    .first()
+    .click();
+  await page
+    .getByRole("application", { name: /^After:/ })
+    .locator("canvas")
+    .waitFor();
 }
 
 async function openHistory(page: Page): Promise<void> {

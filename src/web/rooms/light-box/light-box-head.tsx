@@ -41,6 +41,7 @@ export function LightBoxHead({ view, save, pending, at }: LightBoxHeadOptions) {
       {at === undefined ? (
         <>
           <span className="head-room">Light box</span>
+          {facts.films > 0 && <Link href={`/case/${caseId}/light-box/two-view`}>two views</Link>}
           {facts.films > 1 && <Link href={`/case/${caseId}/light-box/compare`}>two dates</Link>}
         </>
       ) : (

@@ -1,7 +1,8 @@
 import type { SeededRandom } from "../../../src/core/statistics/seeded-random.ts";
 import { type Writing, write } from "./case-of-moments.ts";
 import { clicked, clickedCourse } from "./clicked-course.ts";
-import { beforeEnd, fromStop, type OnFilm } from "./film-line.ts";
+import { drawnMarks } from "./drawn-marks.ts";
+import { fromStop, type OnFilm } from "./film-line.ts";
 import type { FilmOnList } from "./film-list.ts";
 import type { FilmRecipe } from "./film-recipe.ts";
 
@@ -14,7 +15,7 @@ export interface FilmToMark {
 
 type Known = { readonly lengthMm: number; readonly from: OnFilm; readonly to: OnFilm };
 
-/** What a careful person marked on a film: known lengths, courses with their ends, a lesion's edge, a stretch. */
+/** What a careful person marked on a film: known lengths, courses with their ends, a lesion's edge, and what was drawn beside. */
 export function marksOfFilm(toMark: FilmToMark, random: SeededRandom): Writing[] {
   const { film, recipe, nameOf } = toMark;
   const canals = renamed<readonly OnFilm[]>(film.truth.canals, nameOf);
@@ -26,7 +27,7 @@ export function marksOfFilm(toMark: FilmToMark, random: SeededRandom): Writing[]
       courseMarks({ canal, course: courseOf(canal, { canals, known, toMark }), shared, recipe }, random),
     ),
     ...lesionMark(toMark, canals.get(recipe.lesionAt ?? ""), random),
-    ...stretchMark(toMark, canals.get(recipe.stretch?.canal ?? ""), random),
+    ...drawnMarks({ recipe, canals, pxPerMm: pxPerMm(film) }, random),
   ];
 }
 
@@ -77,9 +78,16 @@ function courseMarks({ canal, course, shared, recipe }: CourseToMark, random: Se
   const id = `${shared.film}-${canal.toLowerCase()}`;
   const polarity = recipe.traces?.polarity ?? "dark";
   const what = `apex ${canal}`;
-  const trace = write("mark", id, { ...shared, shape: "trace", canal, polarity, ...clickedCourse(course, random) });
+  const drawn = recipe.drawn?.[canal];
+  const trace = write("mark", id, {
+    ...{ ...shared, shape: "trace", canal, polarity },
+    ...(recipe.traces?.from === "stop" ? { kind: "instrument" as const } : {}),
+    ...(drawn === undefined ? {} : { drawn: [...drawn] }),
+    ...clickedCourse(course, random),
+  });
   if (recipe.apices !== true) return [trace];
-  return [trace, write("mark", `${id}-apex`, { ...shared, shape: "spot", what, at: clicked(end, random) })];
+  const at = clicked(end, random);
+  return [trace, write("mark", `${id}-apex`, { ...shared, shape: "spot", what, is: "apex", canal, at })];
 }
 
 /** Corners of a followed edge lie about so far apart, px: well over its error. */
@@ -109,17 +117,4 @@ function lesionMark(
     what: `lesion at ${recipe.lesionAt ?? ""}`,
   };
   return [write("mark", `${recipe.id}-lesion`, { ...body, points })];
-}
-
-function stretchMark(
-  { film, recipe }: FilmToMark,
-  canal: readonly OnFilm[] | undefined,
-  random: SeededRandom,
-): Writing[] {
-  if (canal === undefined || recipe.stretch === undefined) return [];
-  const { what, fromMm, toMm } = recipe.stretch;
-  const [from, to] = [fromMm, toMm].map((mm) => clicked(beforeEnd(canal, mm * pxPerMm(film)), random));
-  if (from === undefined || to === undefined) return [];
-  const body = { film: recipe.id, shape: "distance" as const, what, from, to };
-  return [write("mark", `${recipe.id}-stretch`, body)];
 }

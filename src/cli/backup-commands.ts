@@ -2,11 +2,12 @@ import { resolve } from "node:path";
 import { backup, restore } from "../store/backup.ts";
 import { homeFolder } from "../store/home.ts";
 import { progressLine } from "./progress-line.ts";
+import { recordHome } from "./record-home.ts";
 
 /** `canalog backup FILE`: the whole data folder in one verified file. */
 export async function backupCommand(file: string): Promise<void> {
   const line = progressLine("Backing up");
-  await backup(homeFolder(process.env), resolve(file), line.show);
+  await backup(recordHome("back up"), resolve(file), line.show);
   line.end(`Backed up to ${resolve(file)}, every file verified`);
 }
 

@@ -7,16 +7,16 @@ import { pictureCache } from "../server/comparing/picture-cache.ts";
 import { documentsHere } from "../server/documents/documents-aside.ts";
 import { makeJobs } from "../server/jobs.ts";
 import { writeDocument } from "../server/write-document.ts";
-import { homeFolder } from "../store/home.ts";
 import { openStore } from "../store/open-store.ts";
 import { progressLine } from "./progress-line.ts";
+import { recordHome } from "./record-home.ts";
 import { shipped } from "./shipped.ts";
 
 /** `canalog export CASE --as deck|handout`: a document, written whole or not at all. */
 export async function exportCommand(caseId: string, options: { as: string; to?: string }): Promise<void> {
   const { as } = options;
   if (as !== "deck" && as !== "handout") throw faultAt("--as", `"${as}" is none of deck, handout`, "input.invalid");
-  const home = homeFolder(process.env);
+  const home = recordHome(`make a ${as}`);
   const { store } = await openStore(home, { hold: "beside" });
   try {
     const line = progressLine("Writing");

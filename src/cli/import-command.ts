@@ -7,9 +7,10 @@ import { filmImportSchema } from "../server/api.ts";
 import { filmWorkHere } from "../server/film-work.ts";
 import { deriveWith } from "../server/ledger-of-store.ts";
 import { takeInFilm } from "../server/take-in-film.ts";
-import { homeFolder } from "../store/home.ts";
 import { openStore } from "../store/open-store.ts";
 import type { Store } from "../store/store.ts";
+
+import { recordHome } from "./record-home.ts";
 
 interface ImportOptions {
   readonly case?: string;
@@ -22,10 +23,10 @@ const fileLimit = 256 * 1024 * 1024;
 /** `canalog import FILE`: a film into a case, or a case file into the record. */
 export async function importCommand(file: string, options: ImportOptions): Promise<void> {
   const bytes = await readWithin(file);
-  const { store } = await openStore(homeFolder(process.env), { hold: "beside" });
+  const { store } = await openStore(recordHome(`import ${file}`), { hold: "beside" });
   try {
     console.log(
-      file.endsWith(".json") ? await importCase(store, bytes) : await importFilm(store, { file, bytes, options }),
+      file.endsWith(".json") ? await importCase(store, file, bytes) : await importFilm(store, { file, bytes, options }),
     );
   } finally {
     await store.close();
@@ -47,11 +48,9 @@ async function importFilm(
 ): Promise<string> {
   const { file, bytes, options } = from;
   if (options.case === undefined) throw faultAt("--case", "missing; a film belongs to a case", "input.invalid");
-  const asked = {
-    name: basename(file),
-    takenOn: options.takenOn ?? new Date().toISOString().slice(0, 10),
-    purpose: options.purpose,
-  };
+  if (options.takenOn === undefined)
+    throw faultAt("--taken-on", "missing; the day on which the film was taken, YYYY-MM-DD", "input.invalid");
+  const asked = { name: basename(file), takenOn: options.takenOn, purpose: options.purpose };
   const parsed = filmImportSchema.safeParse(asked);
   if (!parsed.success) throw new Refusal("input.invalid", `Cannot import ${file}`, {}, faultsOf(parsed.error, asked));
   await store.readCase(options.case);
@@ -65,11 +64,19 @@ async function importFilm(
   return `Taken in as ${partId}`;
 }
 
-async function importCase(store: Store, bytes: Buffer): Promise<string> {
-  const read: unknown = JSON.parse(bytes.toString("utf8"));
+async function importCase(store: Store, file: string, bytes: Buffer): Promise<string> {
+  const read = jsonOf(file, bytes);
   const parsed = caseFileSchema.safeParse(read);
   if (!parsed.success)
     throw new Refusal("input.invalid", "Cannot import: the case file has faults", {}, faultsOf(parsed.error, read));
   await store.loadCaseFile(parsed.data, new Map(), await deriveWith(store));
   return `Taken in as ${parsed.data.caseId}`;
+}
+
+function jsonOf(file: string, bytes: Buffer): unknown {
+  try {
+    return JSON.parse(bytes.toString("utf8"));
+  } catch {
+    throw new Refusal("input.invalid", `Cannot import ${file}: it is called a case file but can't be read as JSON`);
+  }
 }

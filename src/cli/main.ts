@@ -33,15 +33,15 @@ program
 program
   .command("import")
   .description("take a film into a case, or a case file into the record")
-  .argument("<file>")
-  .option("--case <id>", "the case that the film belongs to")
-  .option("--taken-on <day>", "the film's day, YYYY-MM-DD")
+  .argument("<file>", "a DICOM, PNG, JPEG, TIFF or BMP film, or a case file (.json)")
+  .option("--case <id>", "the case that the film belongs to, as the end of its address says: /case/ID")
+  .option("--taken-on <day>", "the day on which the film was taken, YYYY-MM-DD")
   .option("--purpose <purpose>", "diagnostic, angled, workingLength, masterCone, final, recall or other", "diagnostic")
   .action(async (file, options) => (await import("./import-command.ts")).importCommand(file, options));
 program
   .command("export")
   .description("write a document of a case")
-  .argument("<case>")
+  .argument("<case>", "its id, as the end of its address says: /case/ID")
   .requiredOption("--as <document>", "deck or handout")
   .option("--to <file>", "where to write it; default: its own name, here")
   .action(async (caseId, options) => (await import("./export-command.ts")).exportCommand(caseId, options));

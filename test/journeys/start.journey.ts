@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -70,12 +70,18 @@ describe("the commands", () => {
     // The first bytes of every zip archive, which a deck is.
     expect(readFileSync(document).subarray(0, 2).toString()).toBe("PK");
 
-    expect(await check(home)).toEqual({ code: 0, says: "Checked: nothing wrong" });
+    expect(await check(home)).toMatchObject({
+      code: 0,
+      says: expect.stringMatching(/^Checked 24[0-9] cases .*: nothing wrong$/),
+    });
     const kept = join(folder, "kept.canalog");
     expect(await canalog(home, ["backup", kept])).toMatchObject({ code: 0 });
     const other = join(folder, "brought-back");
     expect(await canalog(other, ["restore", kept])).toMatchObject({ code: 0 });
-    expect(await check(other)).toEqual({ code: 0, says: "Checked: nothing wrong" });
+    expect(await check(other)).toMatchObject({
+      code: 0,
+      says: expect.stringMatching(/^Checked 24[0-9] cases .*: nothing wrong$/),
+    });
     expect(await stateOf(other, "demo-b")).toEqual(await stateOf(home, "demo-b"));
   });
 
@@ -89,11 +95,29 @@ describe("the commands", () => {
       expect(errors).toMatch(/^Cannot /m);
       return { code, out };
     };
-    expect(await cannot("import", noFilm, "--case", "demo-b")).toEqual({ code: 2, out: "" });
-    expect(await cannot("import", join(folder, "gone.png"), "--case", "demo-b")).toEqual({ code: 2, out: "" });
+    const to = ["--case", "demo-b", "--taken-on", "2026-03-04"];
+    expect(await cannot("import", noFilm, ...to)).toEqual({ code: 2, out: "" });
+    expect(await cannot("import", join(folder, "gone.png"), ...to)).toEqual({ code: 2, out: "" });
     expect(await cannot("restore", noFilm)).toEqual({ code: 2, out: "" });
     expect(await cannot("export", "demo-b", "--as", "deck")).toEqual({ code: 2, out: "" });
     expect((await canalog(home, ["paint"])).code).toBe(2);
+    const noCase = join(folder, "no-case.json");
+    writeFileSync(noCase, "{not JSON");
+    expect(await cannot("import", noCase)).toEqual({ code: 2, out: "" });
+  });
+
+  it("find nothing in order, and keep nothing, where there is no record", async () => {
+    const nowhere = join(folder, "misspelt");
+    for (const args of [
+      ["check"],
+      ["backup", join(folder, "of-nothing.canalog")],
+      ["export", "demo-b", "--as", "deck"],
+    ])
+      expect(await canalog(nowhere, args)).toMatchObject({
+        code: 2,
+        errors: expect.stringMatching(/^Cannot .*no record/),
+      });
+    expect(existsSync(nowhere)).toBe(false);
   });
 });
 

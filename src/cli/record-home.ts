@@ -1,0 +1,16 @@
+import { existsSync } from "node:fs";
+import { Refusal } from "../core/refusal.ts";
+import { homeFolder } from "../store/home.ts";
+import { databaseFile } from "../store/migrate.ts";
+
+/**
+ * The folder of the record for a command that works on what is there: one that is misspelt is not made anew and found in
+ * order. Takes what the command would do, as "check the record".
+ * @throws Refusal `file.missing`
+ */
+export function recordHome(toDo: string): string {
+  const home = homeFolder(process.env);
+  if (existsSync(databaseFile(home))) return home;
+  const why = `there is no record in ${home}; start Canalog once, or name the record's folder in CANALOG_HOME`;
+  throw new Refusal("file.missing", `Cannot ${toDo}: ${why}`);
+}

@@ -1,6 +1,5 @@
 import type { Interval } from "../../basis.ts";
-import type { BendInTooth } from "./course-reading.ts";
-import type { SolvedFilms } from "./solve-films.ts";
+import type { BendInTooth, CourseReading } from "./course-reading.ts";
 import type { BendSideInTooth, LiesSide } from "./two-view-output.ts";
 
 /** A bend nearer to the film's plane than this, by its plane and by its deflection, has no side. */
@@ -13,6 +12,12 @@ const leastMixedDeg = 15;
 const sureShare = 0.8;
 
 type OneSide = Exclude<BendSideInTooth, "mixed">;
+
+/** The bends of a course, and the largest bend of each course that the films allow with how much it counts. */
+export interface SidesAsked {
+  readonly reading: Pick<CourseReading, "bends" | "largest">;
+  readonly draws: readonly { readonly counts: number; readonly reading: Pick<CourseReading, "largest"> }[];
+}
 
 /** The side of each bend, and of the course: the largest bend's, or mixed. */
 export interface Sides {
@@ -28,7 +33,7 @@ export interface Sides {
  * To which side the bends of a course turn.
  * @source docs/methods/two-view.md C10
  */
-export function sidesOf({ reading, draws }: SolvedFilms): Sides {
+export function sidesOf({ reading, draws }: SidesAsked): Sides {
   const { bends, largest } = reading;
   const sureness = shareOf(draws, (drawn) => drawn.outOfFilmDeg > 0 === largest.outOfFilmDeg > 0);
   const outShare = shareOf(draws, isOut);
@@ -48,8 +53,8 @@ function sideOf({ outOfFilmDeg }: BendInTooth, told: boolean): OneSide {
 }
 
 /** The share of drawn courses whose largest bend is as asked; 1 where none was drawn. */
-function shareOf(draws: SolvedFilms["draws"], holds: (largest: BendInTooth) => boolean): number {
-  const sum = (among: SolvedFilms["draws"]): number => among.reduce((all, { counts }) => all + counts, 0);
+function shareOf(draws: SidesAsked["draws"], holds: (largest: BendInTooth) => boolean): number {
+  const sum = (among: SidesAsked["draws"]): number => among.reduce((all, { counts }) => all + counts, 0);
   const total = sum(draws);
   return total === 0 ? 1 : sum(draws.filter(({ reading }) => holds(reading.largest))) / total;
 }

@@ -89,7 +89,7 @@ describe("properties", () => {
       }),
       { numRuns: 12, seed: 5 },
     );
-  });
+  }, 180_000);
 
   it("a canal mirrored in the film's plane turns to the other side and measures the same", () => {
     fc.assert(
@@ -102,7 +102,7 @@ describe("properties", () => {
       }),
       { numRuns: 8, seed: 6 },
     );
-  });
+  }, 180_000);
 
   it("scaling the films scales lengths and leaves angles", () => {
     const { views } = filmed(bend({ planeDeg: 50 }));

@@ -45,11 +45,11 @@ const words: Readonly<Record<ToolName, string>> = {
   spot: "spot",
   outline: "outline",
   fragment: "fragment",
-  fillingEnd: "filling end",
+  fillingEnd: "filling",
   apex: "apex",
   level: "level",
   wall: "wall",
-  crownRoot: "crown, root",
+  crownRoot: "ratio",
 };
 
 interface ToolButtonOptions {

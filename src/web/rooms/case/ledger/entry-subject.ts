@@ -1,5 +1,5 @@
 import type { InputPath, LedgerEntry } from "../../../../record/ledger-entry.ts";
-import { type Part, partsOf } from "../../../../record/parts.ts";
+import { type Part, type PartOf, partsOf } from "../../../../record/parts.ts";
 import { purposeWords } from "../../../../record/words/later-words.ts";
 import { dayInWords } from "../../../parts/days-in-words.ts";
 import { valueInWords } from "../../../words/value-words.ts";
@@ -36,7 +36,7 @@ export function entrySubject(entry: Pick<LedgerEntry, "subject" | "topic">, part
   if (part?.kind === "comparison") return subjectOfTwoDates([part.body.before, part.body.after], parts);
   if (part?.kind !== "mark") return aboutNoFilm;
   const film = parts.find((one) => one.id === part.body.film);
-  const canal = part.body.shape === "trace" ? (part.body.canal ?? "a course") : "";
+  const canal = part.body.shape === "trace" ? (part.body.canal ?? "a course") : ownerOf(part.body);
   return film === undefined ? { ...aboutNoFilm, canal } : { canal, ...namedFilm(film, parts) };
 }
 
@@ -59,6 +59,10 @@ function subjectOfTwoDates(ids: readonly string[], parts: readonly Part[]): Entr
   const days = films.map(({ body }) => dayInWords(body.takenOn)).join(" and ");
   return { canal: "", film: `films of ${days} compared`, day: films.at(-1)?.body.takenOn ?? "" };
 }
+
+/** The canal or root of a mark that is no course; empty where it has none. */
+const ownerOf = (body: PartOf<"mark">["body"]): string =>
+  ("canal" in body ? body.canal : undefined) ?? ("root" in body ? body.root : undefined) ?? "";
 
 const namedFilm = (film: Part, parts: readonly Part[]): Pick<EntrySubject, "film" | "day"> => ({
   film: filmWords(film, parts),

@@ -27,6 +27,8 @@ interface Shown {
   readonly words?: Readonly<Record<string, string>>;
 }
 
+const fillingLiesWords = { short: "short of the apex", beyond: "beyond the apex", notDecided: "not decided" } as const;
+
 /** What stands of a topic's output in the ledger: the first value speaks for the entry. */
 const shown: Readonly<Record<string, readonly Shown[]>> = {
   tooth: [{ at: "name", name: "Tooth", unit: "" }],
@@ -53,6 +55,30 @@ const shown: Readonly<Record<string, readonly Shown[]>> = {
     { at: "weineDeg", name: "Angle after Weine", unit: "°" },
     { at: "accessAngleDeg", name: "Access angle", unit: "°" },
     { at: "totalTurnDeg", name: "All turning", unit: "°" },
+  ],
+  fillingEnd: [
+    { at: "shortMm", name: "Filling, short of the apex", unit: "mm" },
+    { at: "distanceMm", name: "Filling's end to the apex", unit: "mm" },
+    { at: "lies", name: "It ends", unit: "", words: fillingLiesWords },
+  ],
+  fragmentOnFilm: [
+    { at: "lengthMm", name: "Fragment on the film", unit: "mm" },
+    { at: "topDepthMm", name: "Depth of its top", unit: "mm" },
+    { at: "tipToApexMm", name: "Its tip to the apex", unit: "mm" },
+    { at: "thirds.top.third", name: "Its top, third of the canal", unit: "" },
+    { at: "thirds.tip.third", name: "Its tip, third of the canal", unit: "" },
+    { at: "bend.lies", name: "To the largest bend", unit: "" },
+  ],
+  levelOnCanal: [
+    { at: "fromStartMm", name: "Level, from the start of the course", unit: "mm" },
+    { at: "toForamenMm", name: "To the foramen", unit: "mm" },
+  ],
+  wallOnFilm: [{ at: "thicknessMm", name: "Wall on the film", unit: "mm" }],
+  crownRoot: [
+    { at: "crownToRoot", name: "Crown to root", unit: "" },
+    { at: "kind", name: "Which ratio", unit: "" },
+    { at: "crownMm", name: "Crown", unit: "mm" },
+    { at: "rootMm", name: "Root", unit: "mm" },
   ],
   lesion: [
     { at: "largestDiameterMm", name: "Lesion, widest", unit: "mm" },

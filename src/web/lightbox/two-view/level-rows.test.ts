@@ -23,12 +23,17 @@ describe("a level that is moved", () => {
     ]);
   });
 
-  it("stops before its set neighbours and before the ends of the trace", () => {
+  it("stops before its neighbours and before the ends of the trace, so that it stays the level that it is", () => {
     expect(roomOf(ticks, { number: 1, film: 0 })).toEqual({ low: 0.01, high: 0.49 });
+    expect(roomOf(ticks, { number: 2, film: 0 })).toEqual({ low: 0.26, high: 0.74 });
     expect(withLevelMoved(ticks, { number: 1, film: 0, share: 0.9 })[1]?.shares[0]).toBeCloseTo(0.49, 12);
-    expect(withLevelMoved(ticks, { number: 2, film: 0, share: -1 })[2]?.shares[0]).toBeCloseTo(0.01, 12);
-    // A level that the computing found gives way: it will be found anew.
-    expect(roomOf(ticks, { number: 2, film: 0 })).toEqual({ low: 0.01, high: 0.99 });
+    expect(withLevelMoved(ticks, { number: 1, film: 0, share: -1 })[1]?.shares[0]).toBeCloseTo(0.01, 12);
+  });
+
+  it("stays what it was where its neighbours leave it no room", () => {
+    const near = ticks.map((tick) => (tick.number === 3 ? { ...tick, shares: [0.51, 0.51] } : tick));
+    const nearer = near.map((tick) => (tick.number === 1 ? { ...tick, shares: [0.495, 0.495] } : tick));
+    expect(withLevelMoved(nearer, { number: 2, film: 0, share: 0.7 })).toEqual(nearer);
   });
 
   it("is not one of the ends: they are one level by what they are", () => {

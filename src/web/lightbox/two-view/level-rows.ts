@@ -17,20 +17,19 @@ const leastApart = 0.01;
 /** A hundredth of a percent of a canal is finer than any hand. */
 const rounded = (share: number): number => Math.round(share * 10_000) / 10_000;
 
-/** How far a level may go on a film: between the fixed levels before and after it, and inside the trace. */
+/** How far a level may go on a film at once: between its neighbours, so that it stays the level that it is. */
 export function roomOf(
   ticks: readonly LevelTick[],
   { number, film }: Pick<MovedLevel, "number" | "film">,
 ): { readonly low: number; readonly high: number } {
-  const held = ticks.filter((one) => one.number !== number && (one.fixed || one.isEnd));
-  const before = held.filter((one) => one.number < number).map(({ shares }) => shares[film] ?? 0);
-  const after = held.filter((one) => one.number > number).map(({ shares }) => shares[film] ?? 1);
+  const before = ticks.filter((one) => one.number < number).map(({ shares }) => shares[film] ?? 0);
+  const after = ticks.filter((one) => one.number > number).map(({ shares }) => shares[film] ?? 1);
   return { low: Math.max(0, ...before) + leastApart, high: Math.min(1, ...after) - leastApart };
 }
 
 /**
- * The levels after a move: the moved one is fixed on every film, where it was put as far as its room goes. One that set
- * neighbours leave no room for stays what it was.
+ * The levels after a move: the moved one is fixed on every film, where it was put as far as its room goes. One whose
+ * neighbours leave it no room stays what it was.
  */
 export function withLevelMoved(ticks: readonly LevelTick[], moved: MovedLevel): readonly LevelTick[] {
   const tick = ticks.find(({ number, isEnd }) => number === moved.number && !isEnd);

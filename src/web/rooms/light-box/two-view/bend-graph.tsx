@@ -28,7 +28,7 @@ export function BendGraph({ course }: { readonly course: CourseRead }) {
   const words = place === undefined ? undefined : wordsAt(course, films, place);
   return (
     <div className="bend-graph">
-      <h3>True and apparent bend</h3>
+      <h2>True and apparent bend</h2>
       <div
         ref={element}
         className="curvature-graph-plot"

@@ -37,7 +37,12 @@ export function Loupe({ box, times }: { readonly box: LightBox; readonly times: 
       <canvas ref={canvas} width={size} height={size} />
       <svg className="film-overlay" width={size} height={size} aria-hidden="true">
         <g transform={`matrix(${matrix.join(" ")})`}>
-          <MarksLayer marks={box.sight.marks ? box.shown : []} chosen={box.chosen} place={box.place} unit={unit} />
+          <MarksLayer
+            marks={box.sight.marks ? box.shown : []}
+            chosen={box.isInHand ? box.chosen : undefined}
+            place={box.place}
+            unit={unit}
+          />
           <DrawingLayer state={box.tool.state} asking={box.asking} crosshair={crosshair} unit={unit} />
         </g>
       </svg>

@@ -17,7 +17,7 @@ export const exerciseMarkSchema = z.strictObject({
 export type ExerciseMark = z.infer<typeof exerciseMarkSchema>;
 
 /**
- * An exercise of the calibration room: who did it and when, the seed that orders its films, its marks in their order, and,
+ * An exercise of the calibration room: who did it and when, on which films, the seed that orders them, its marks in their order, and,
  * once it is finished, what the topic answered. A finished exercise is never changed.
  */
 export const exerciseSchema = z.strictObject({
@@ -25,6 +25,10 @@ export const exerciseSchema = z.strictObject({
   kind: z.literal("clicks"),
   who: z.string().max(80),
   begunAt: z.iso.datetime(),
+  films: z
+    .string()
+    .regex(/^[0-9a-f]{64}$/)
+    .describe("SHA-256 of the list of films that it is done on."),
   seed: z.int().min(0).max(4_294_967_295),
   marks: z.array(exerciseMarkSchema).max(400),
   finished: z

@@ -146,10 +146,10 @@ export interface CalibrationView {
 }
 
 /** An exercise in a list. */
-export type ExerciseLine = Omit<Exercise, "marks" | "seed"> & { readonly marked: number };
+export type ExerciseLine = Omit<Exercise, "films" | "marks" | "seed"> & { readonly marked: number };
 
 /** An exercise while it is done and after: what is shown in which order, and where was marked; never the true places. */
-export type ExerciseView = Omit<Exercise, "marks"> & {
+export type ExerciseView = Omit<Exercise, "films" | "marks"> & {
   readonly steps: readonly ExerciseStepView[];
   readonly marks: readonly { readonly at: readonly [number, number]; readonly by: "pointer" | "keyboard" }[];
 };

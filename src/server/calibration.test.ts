@@ -29,7 +29,7 @@ const mark = (number: number, at: readonly [number, number] = [100, 100], more: 
 /** Begins an exercise and marks it whole: at the true places, the second time 0.6 px to either side in turn. */
 async function wholeExercise(astray = false): Promise<ExerciseView> {
   const begun = (await post(base)).json<ExerciseView>();
-  const films = new Map((await calibrationFilmsIn(".").list()).map((film) => [film.name, film]));
+  const films = new Map((await calibrationFilmsIn(".").list()).films.map((film) => [film.name, film]));
   let number = 0;
   for (const { film, round, places } of begun.steps)
     for (const { kind } of places) {
@@ -104,6 +104,16 @@ describe("an exercise", () => {
     expect((await one.bench.store.exercise(id)).marks).toHaveLength(1);
   });
 
+  it("can't go on when the program ships other films by now, and can be removed then", async () => {
+    const [{ id = "" } = {}] = (await room()).exercises;
+    const { films } = await one.bench.store.changeExercise(id, (stood) => ({ ...stood, films: "0".repeat(64) }));
+    expect(films).toBe("0".repeat(64));
+    expect(await refused(one.ask({ url: `${base}/${id}` }))).toEqual([422, "input.impossible"]);
+    expect(await refused(post(`${base}/${id}/marks`, mark(1)))).toEqual([422, "input.impossible"]);
+    expect(await refused(post(`${base}/${id}/finish`))).toEqual([422, "input.impossible"]);
+    expect((await room()).exercises).toHaveLength(1);
+  });
+
   it("can be removed while it is under way; one that is not there is not found", async () => {
     const [{ id = "" } = {}] = (await room()).exercises;
     const left = await one.ask({ method: "DELETE", url: `${base}/${id}` });
@@ -144,7 +154,7 @@ describe("a finished exercise", () => {
       state: "done",
     });
     const from = { exerciseId: id, at: expect.any(String), n: 120 };
-    expect(await settings()).toMatchObject({ clickSigmaPx: expect.closeTo(0.424, 3), clickSigmaFrom: from });
+    expect(await settings()).toMatchObject({ clickSigmaPx: 0.424, clickSigmaFrom: from });
     expect((await room()).clickSigma).toMatchObject({ px: expect.closeTo(0.424, 3), from });
     const after = (await one.bench.store.ledger(caseId)).find(({ subject }) => subject === "curvature of trace-1");
     expect(after?.id).not.toBe(before?.id);

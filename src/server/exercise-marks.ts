@@ -3,20 +3,21 @@ import type { CalibrationFilm } from "../record/calibration-film.ts";
 import type { Exercise, ExerciseMark } from "../record/exercise.ts";
 import { exerciseSteps, markOfNumber } from "../record/exercise-steps.ts";
 import type { NewExerciseMark } from "./api.ts";
+import { type FilmList, filmsOf } from "./calibration-films.ts";
 
 /**
  * An exercise with one mark more: of what it is follows from its number alone, the window only says where.
  * @throws Refusal `record.conflict` where another window marked meanwhile or everything is marked, `input.impossible`
- * for a place that is not on the film
+ * for a place that is not on the film, and where the films have changed
  */
 export function withMark(
   stood: Exercise,
-  films: readonly CalibrationFilm[],
+  list: FilmList,
   { number, at, by, zoom }: NewExerciseMark,
   markedAt: string,
 ): Exercise {
   checkNumber(stood, number);
-  const next = markOfNumber(exerciseSteps(films, stood.seed), number);
+  const next = markOfNumber(exerciseSteps(filmsOf(stood, list), stood.seed), number);
   const place = next?.step.film.places[next.placeIndex];
   if (next === undefined || place === undefined)
     throw new Refusal("record.conflict", "Cannot mark: every place of this exercise is marked");

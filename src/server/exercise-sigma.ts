@@ -10,7 +10,7 @@ const answered = z.object({
 });
 
 /**
- * The click error that an exercise gives to the settings, with where it came from.
+ * The click error that an exercise gives to the settings, in thousandths of a pixel, with where it came from.
  * Takes which of its errors: that of all pairs, or that without the outliers.
  * @throws Refusal `input.impossible` where the exercise is not finished, has no such error, or gave none above 0
  */
@@ -22,8 +22,9 @@ export function sigmaOfExercise(
   const all = answered.parse(finished.answer);
   const wanted = which === "all" ? all : all.without;
   if (wanted === undefined) throw cannot("it has no pair that is out of line");
-  if (wanted.sigmaPx <= 0 || wanted.sigmaPx > 20) throw cannot(`${wanted.sigmaPx} px is no click error (0 to 20 px)`);
-  return { clickSigmaPx: wanted.sigmaPx, clickSigmaFrom: { exerciseId: id, at: finished.at, n: 2 * wanted.n } };
+  const clickSigmaPx = Math.round(wanted.sigmaPx * 1_000) / 1_000;
+  if (clickSigmaPx <= 0 || clickSigmaPx > 20) throw cannot(`${clickSigmaPx} px is no click error (0 to 20 px)`);
+  return { clickSigmaPx, clickSigmaFrom: { exerciseId: id, at: finished.at, n: 2 * wanted.n } };
 }
 
 const cannot = (why: string): Refusal => new Refusal("input.impossible", `Cannot use this click error: ${why}`);

@@ -73,7 +73,7 @@ const job = z.strictObject({
   },
   ...{ documentId: text.optional(), entryId: text.optional(), refusal: refusalReply.optional() },
 });
-const { seed, marks: _marks, ...aboutExercise } = exerciseSchema.shape;
+const { seed, films: _films, marks: _marks, ...aboutExercise } = exerciseSchema.shape;
 const exerciseLine = z.strictObject({ ...aboutExercise, marked: z.int().min(0) });
 const calibration = z.strictObject({
   ...{ films: z.int(), marks: z.int(), exercises: z.array(exerciseLine) },

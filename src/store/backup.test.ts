@@ -18,7 +18,15 @@ async function filledHome(): Promise<string> {
   const home = join(temporaryFolder(), "home");
   const { store } = await openStore(home);
   await store.beginExercise({
-    ...{ id: "exercise-1", kind: "clicks", who: "A. Writer", begunAt: recording.at, seed: 5, marks: [] },
+    ...{
+      id: "exercise-1",
+      kind: "clicks",
+      who: "A. Writer",
+      begunAt: recording.at,
+      seed: 5,
+      marks: [],
+      films: "0".repeat(64),
+    },
   });
   await store.createCase("case-1", newCase(), recording);
   await store.record("case-1", put("film-1", "film", 0, filmBody(await store.keepFilm(film))), recording);

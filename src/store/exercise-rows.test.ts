@@ -8,7 +8,7 @@ import { databaseFile } from "./migrate.ts";
 import { openStore } from "./open-store.ts";
 
 const exercise = (number: number): Exercise => ({
-  ...{ id: `exercise-${number}a`, kind: "clicks", who: "A. Writer", seed: number, marks: [] },
+  ...{ id: `exercise-${number}a`, kind: "clicks", who: "A. Writer", seed: number, marks: [], films: "0".repeat(64) },
   begunAt: `2026-03-0${number}T09:30:00Z`,
 });
 const mark: ExerciseMark = {

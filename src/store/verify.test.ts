@@ -28,7 +28,15 @@ const derive: DeriveLedger = ({ caseId }) => [
 ];
 
 const exercise = {
-  ...{ id: "exercise-1", kind: "clicks" as const, who: "A. Writer", begunAt: recording.at, seed: 5, marks: [] },
+  ...{
+    id: "exercise-1",
+    kind: "clicks" as const,
+    who: "A. Writer",
+    begunAt: recording.at,
+    seed: 5,
+    marks: [],
+    films: "0".repeat(64),
+  },
 };
 
 /** A closed home with a row in every table. */

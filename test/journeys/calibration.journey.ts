@@ -15,7 +15,7 @@ import { failingShot, shot } from "./shots.ts";
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 /** The error that is put into every mark, in each direction. */
 const sigmaPx = 0.8;
-const { normal } = seededRandom(1940);
+const noiseSeed = 1_940;
 
 interface KnownFilm {
   readonly name: string;
@@ -48,7 +48,7 @@ it("a click error is measured on twenty films, paused and gone on with, and ever
 
   await markByPointer(page, places.slice(0, 4), 0);
   await page.getByText("film 2 of 40", { exact: true }).waitFor();
-  expect(await violations(page)).toEqual([]);
+  await isAccessible(page);
   await page.keyboard.press("q");
   await page.getByText("Paused after 4 of 120 marks").waitFor();
   await page.reload();
@@ -68,7 +68,7 @@ it("a click error is measured on twenty films, paused and gone on with, and ever
   await page.keyboard.press("w");
   await page.getByText(/^So far a click of yours misses/).waitFor();
   await shot(page, "calibration-result");
-  expect(await violations(page)).toEqual([]);
+  await isAccessible(page);
 
   const { finished } = await exercise(bench, id);
   const told = finished?.answer as { sigmaPx: number; intervals: Record<string, { low: number; high: number }> };
@@ -83,10 +83,10 @@ it("a click error is measured on twenty films, paused and gone on with, and ever
   await page.goto("/calibration");
   await page.getByRole("img", { name: /^Click error of 1 exercise\./ }).waitFor();
   await shot(page, "calibration-room");
-  expect(await violations(page)).toEqual([]);
+  await isAccessible(page);
 
   const measured = await courseOf(bench, caseId);
-  expect(sigmaOf(measured) / sigmaOf(assumed)).toBeCloseTo(told.sigmaPx, 9);
+  expect(sigmaOf(measured) / sigmaOf(assumed)).toBeCloseTo(told.sigmaPx, 3);
   expect(measured.inputPaths).toContainEqual({ input: "sigmaMm", record: `${id}/answer/sigmaPx` });
   expect(await bench.ledgerEntry(assumed.id)).toEqual(assumed);
   await page.goto(`/case/${caseId}`);
@@ -102,15 +102,34 @@ it("a click error is measured on twenty films, paused and gone on with, and ever
   await bench.close();
 });
 
+/** Nothing keeps anybody out, in a wide window and in a narrow one that does not scroll sideways. */
+async function isAccessible(page: Page): Promise<void> {
+  for (const size of [
+    { width: 900, height: 1200 },
+    { width: 1440, height: 900 },
+  ]) {
+    await page.setViewportSize(size);
+    expect(await violations(page), `at ${size.width}`).toEqual([]);
+    const tooWide = await page.evaluate(() => document.documentElement.scrollWidth > window.innerWidth);
+    expect(tooWide, "the page scrolls sideways").toBe(false);
+  }
+}
+
 const exercise = async ({ page }: BenchInBrowser, id: string): Promise<ExerciseView> =>
   (await page.request.get(`/api/calibration/exercises/${id}`)).json();
 
 type Place = { readonly step: ExerciseView["steps"][number]; readonly kind: string };
 
-/** Where a place is marked: its true place, or a stated one where it has none, with the error that is put in. */
+/**
+ * Where a place is marked: its true place, or a stated one where it has none, with the error that is put in. The error
+ * belongs to the place and the round, so that it is the same in whatever order the films come.
+ */
 function markOf({ step, kind }: Place): [number, number] {
-  const film = films.find(({ name }) => name === step.film);
-  const [u, v] = film?.places.find((place) => place.kind === kind)?.truth ?? [120, step.rows / 2];
+  const index = films.findIndex(({ name }) => name === step.film);
+  const places = films[index]?.places ?? [];
+  const placeIndex = places.findIndex((place) => place.kind === kind);
+  const [u, v] = places[placeIndex]?.truth ?? [120, step.rows / 2];
+  const { normal } = seededRandom(noiseSeed + 6 * index + 2 * placeIndex + step.round);
   return [u + sigmaPx * normal(), v + sigmaPx * normal()];
 }
 

@@ -211,6 +211,12 @@ describe("what is told beside it", () => {
     expect(cautionsOf(exercise(5).slice(0, 16))).not.toContain("Few pairs");
   });
 
+  it("does not call kinds different for a pair that is out of line", () => {
+    const text = cautionsOf(astray(exercise(5), 7, 40));
+    expect(text).toContain("1 pair lies farther apart");
+    expect(text).not.toContain("Kinds of place differ");
+  });
+
   it("says that equal marks are no error", () => {
     const same = exercise(5).map((pair) => ({ ...pair, second: pair.first }));
     expect(of(same)).toMatchObject({ sigmaPx: 0, intervals: { sigmaPx: { low: 0, high: 0 } } });

@@ -11,7 +11,7 @@ import { byName, byTool, fewestPairs } from "./click-error/click-groups.ts";
 import { dahlberg, stepOf } from "./click-error/dahlberg.ts";
 import { meanWithInterval } from "./click-error/mean-with-interval.ts";
 import { knownPairs, missOf, offTruth } from "./click-error/miss-of-truth.ts";
-import { outlyingPairs } from "./click-error/outlying-pairs.ts";
+import { type OutlyingPair, outlyingPairs } from "./click-error/outlying-pairs.ts";
 
 const sources: readonly Source[] = [
   { id: dahlbergs.id, reference: dahlbergs.reference, verification: "memory" },
@@ -40,7 +40,8 @@ function clickError(input: ClickErrorInput): ClickErrorOutput {
   const [both, across, down] = [dahlberg(pairs), dahlberg(pairs, [0]), dahlberg(pairs, [1])];
   const [drift, bias] = [driftOf(pairs), biasOf(pairs)];
   const [names, tools] = [byName(pairs), byTool(pairs)];
-  const outlying = outliersOf(pairs);
+  const outlying = outlyingPairs(pairs);
+  const rest = pairs.filter((one) => !outlying.some(({ pair }) => pair === one));
   const found = {
     ...{ n: pairs.length, clicks: 2 * pairs.length },
     ...{ sigmaPx: both.sigmaPx, sigmaColumnPx: across.sigmaPx, sigmaRowPx: down.sigmaPx },
@@ -49,10 +50,15 @@ function clickError(input: ClickErrorInput): ClickErrorOutput {
       ...{ sigmaPx: both.interval, sigmaColumnPx: across.interval, sigmaRowPx: down.interval },
       ...{ ...drift.intervals, ...bias.intervals },
     },
-    ...{ byName: [...names.groups], byTool: [...tools.groups], ...outlying, ...zoomOf(pairs) },
+    ...{ byName: [...names.groups], byTool: [...tools.groups], ...outliersOf(outlying, rest), ...zoomOf(pairs) },
   };
   const notComputed = [...names.notComputed, ...tools.notComputed, ...bias.notComputed];
-  return { ...found, basis, cautions: clickErrorCautions(input, found), notComputed };
+  return {
+    ...found,
+    basis,
+    cautions: clickErrorCautions(input, { ...found, inLine: byName(rest).groups }),
+    notComputed,
+  };
 }
 
 const basis = {
@@ -106,15 +112,16 @@ function biasOf(pairs: readonly ClickPair[]) {
 }
 
 /** The pairs that are out of line, and the error without them where enough are left. */
-function outliersOf(pairs: readonly ClickPair[]): Pick<ClickErrorOutput, "outliers" | "without"> {
-  const outlying = outlyingPairs(pairs);
+function outliersOf(
+  outlying: readonly OutlyingPair[],
+  rest: readonly ClickPair[],
+): Pick<ClickErrorOutput, "outliers" | "without"> {
   const outliers = outlying.map(({ pair: { film, name }, apartPx, expectedPx }) => ({
     film,
     name,
     apartPx,
     expectedPx,
   }));
-  const rest = pairs.filter((one) => !outlying.some(({ pair }) => pair === one));
   return outliers.length === 0 || rest.length < fewestPairs ? { outliers } : { outliers, without: dahlberg(rest) };
 }
 

@@ -5,7 +5,7 @@ import { z } from "zod";
 import { clickExerciseAnswer } from "../../ledger/click-exercise.ts";
 import { type ExerciseView, type Job, newExerciseMarkSchema, takenBackSchema, useOfExerciseSchema } from "../api.ts";
 import type { Bench } from "../bench.ts";
-import { calibrationFilmsIn } from "../calibration-films.ts";
+import { calibrationFilmsIn, filmsOf } from "../calibration-films.ts";
 import { withMark, withoutLastMark } from "../exercise-marks.ts";
 import { sigmaOfExercise } from "../exercise-sigma.ts";
 import { calibrationView, exerciseView } from "../exercise-view.ts";
@@ -26,7 +26,10 @@ export async function calibrationRoutes(plain: FastifyInstance, bench: Bench): P
     const { who } = await store.settings();
     const seed = randomInt(0, 2 ** 32);
     const id = `exercise-${randomUUID().slice(0, 13)}`;
-    return view(await store.beginExercise({ id, kind: "clicks", who, begunAt: bench.now(), seed, marks: [] }));
+    const { sha256 } = await films.list();
+    return view(
+      await store.beginExercise({ id, films: sha256, kind: "clicks", who, begunAt: bench.now(), seed, marks: [] }),
+    );
   });
   app.get(address, { schema: one }, async ({ params }) => view(await store.exercise(params.id)));
   app.delete(address, { schema: one }, async ({ params }) => {
@@ -45,7 +48,7 @@ export async function calibrationRoutes(plain: FastifyInstance, bench: Bench): P
     return view(
       await store.changeExercise(params.id, (stood) => ({
         ...stood,
-        finished: { at: bench.now(), ...clickExerciseAnswer(stood.marks, list) },
+        finished: { at: bench.now(), ...clickExerciseAnswer(stood.marks, filmsOf(stood, list)) },
       })),
     );
   });

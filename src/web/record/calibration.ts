@@ -81,6 +81,7 @@ export function useExercise(id: string): ExerciseUse {
   useEffect(() => {
     if (isDropped) void refetch();
   }, [isDropped, refetch]);
+  useLeaveWarning(saving.is === "saving" || (saving.is === "failed" && saving.retries));
   const view = useMemo(() => {
     void saving; // what lies over the marks changes whenever the queue tells
     return data && { ...data, marks: queue.over(data.marks) };
@@ -91,6 +92,16 @@ export function useExercise(id: string): ExerciseUse {
     act: (act) => queue.put(act, marked),
     retry: () => queue.retry(marked),
   };
+}
+
+/** Warns who closes the window while a mark has not reached the record. */
+function useLeaveWarning(isWaiting: boolean): void {
+  useEffect(() => {
+    if (!isWaiting) return undefined;
+    const leave = (event: BeforeUnloadEvent) => event.preventDefault();
+    window.addEventListener("beforeunload", leave);
+    return () => window.removeEventListener("beforeunload", leave);
+  }, [isWaiting]);
 }
 
 /** Works an exercise out; it stays as it is from then on. */

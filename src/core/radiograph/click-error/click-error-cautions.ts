@@ -4,7 +4,10 @@ import type { ClickErrorOutput } from "./click-error-output.ts";
 /** Fewer pairs than this leave an interval of over 25 % to either side. */
 const fewPairs = 16;
 
-type Found = Pick<ClickErrorOutput, "n" | "sigmaPx" | "intervals" | "byName" | "outliers" | "without">;
+type Found = Pick<ClickErrorOutput, "n" | "sigmaPx" | "intervals" | "outliers" | "without"> & {
+  /** By kind, without the pairs that are out of line. */
+  readonly inLine: readonly ClickErrorOutput["byName"][number][];
+};
 
 /**
  * What a reader of a click's error must know beside it.
@@ -20,7 +23,7 @@ export function clickErrorCautions(input: ClickErrorInput, found: Found): string
     ...fewness(found),
     ...drift(found),
     ...outlying(found),
-    ...unlike(found.byName),
+    ...unlike(found.inLine),
     ...(found.sigmaPx === 0
       ? ["Both marks of every pair are the same to the last digit: this is no click error."]
       : []),
@@ -44,8 +47,8 @@ function outlying({ outliers, without, sigmaPx }: Found): string[] {
 }
 
 /** Kinds of place whose intervals do not meet: one number stands between them. */
-function unlike(byName: ClickErrorOutput["byName"]): string[] {
-  const sorted = [...byName].sort((a, b) => a.sigmaPx - b.sigmaPx);
+function unlike(inLine: Found["inLine"]): string[] {
+  const sorted = [...inLine].sort((a, b) => a.sigmaPx - b.sigmaPx);
   const [least, most] = [sorted[0], sorted.at(-1)];
   if (least === undefined || most === undefined || least.interval.high >= most.interval.low) return [];
   const named = ({ name, sigmaPx }: { name: string; sigmaPx: number }) => `${name} ${sigmaPx.toFixed(2)} px`;

@@ -111,7 +111,7 @@ const down = (at: readonly number[]): number => at[1] ?? 0;
 /** The same turn by less than half a circle. */
 const shortTurn = (turn: number): number => Math.atan2(Math.sin(turn), Math.cos(turn));
 
-const steps = 48;
+const steps = 96;
 const circleOf = (centre: readonly number[], radius: number): number[][] =>
   arcOf(centre, radius, { from: 0, turn: 2 * Math.PI });
 

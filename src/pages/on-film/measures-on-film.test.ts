@@ -48,7 +48,7 @@ describe("constructions on a film", () => {
     const circle = only(drawnOn(drawnTrace(sampleParts(), ["pruett"])), "construction");
     for (const at of circle.read[0] ?? []) expect(away(at, [400, 300])).toBeCloseTo(100, 0);
     expect(circle.lines[0]?.[0]?.[0]).toBeCloseTo(300, 0);
-    expect(circle.label).toMatch(/^radius 60° 5\.0 mm$/);
+    expect(circle.label).toMatch(/^60°, radius 5\.0 mm$/);
   });
 
   it("bend circles into ellipses where pixels are not square", () => {
@@ -82,7 +82,7 @@ describe("constructions on a film", () => {
   it("stand on a film without a scale in its own pixels, and those that need mm do not", () => {
     const measures = drawnOn(filmWith(drawnTrace(sampleParts(), ["schneider", "weine", "pruett"])));
     const constructions = measures.filter(({ kind }) => kind === "construction");
-    expect(constructions.map(({ label }) => label)).toEqual(["Schneider 30°", "radius 60°"]);
+    expect(constructions.map(({ label }) => label)).toEqual(["Schneider 30°", "60°"]);
     const [, circle] = constructions;
     for (const at of (circle?.kind === "construction" ? circle.read[0] : []) ?? [])
       expect(away(at, [400, 300])).toBeCloseTo(100, 0);
@@ -107,7 +107,7 @@ describe("what is drawn of marks", () => {
     expect(only(measures, "fragment").label).toBe("fragment 2.6 mm");
     // 2 mm and the arc of 5.236 mm.
     expect(only(measures, "gap")).toMatchObject({
-      label: "7.2 mm short",
+      label: "MB1 7.2 mm short",
       points: expect.arrayContaining([[300, 260]]),
     });
     expect(only(measures, "wall").label).toBe("wall 0.8 mm");
@@ -126,7 +126,7 @@ describe("what is drawn of marks", () => {
     const bare = drawnOn(filmWith(parts));
     expect(only(bare, "fragment").label).toBe("fragment");
     expect(bare.filter(({ kind }) => kind === "spot").map(({ label }) => label)).toEqual([
-      "filling's end",
+      "MB1 filling's end",
       "start of bend",
     ]);
     expect(only(bare, "crownRoot").foot).toEqual([300, 180]);

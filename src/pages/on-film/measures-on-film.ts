@@ -84,11 +84,8 @@ function constructionWords(read: LedgerReader, id: string, name: ConstructionNam
   const [value, head, unit] = readOff[name];
   const text = read.number(`curvature of ${id}`, value, unit === "°" ? 0 : 1)?.text;
   const turned = name === "pruett" ? read.number(`curvature of ${id}`, "pruettDeg", 0)?.text : undefined;
-  const pieces = [
-    turned && `${turned}°`,
-    text === undefined ? undefined : `${text}${unit === "°" ? unit : ` ${unit}`}`,
-  ];
-  return [head, ...pieces].filter((piece) => piece !== undefined && piece !== "").join(" ");
+  const said = text === undefined ? undefined : `${head} ${text}${unit === "°" ? unit : ` ${unit}`}`;
+  return [turned && `${turned}°`, said].filter((piece) => piece !== undefined && piece !== "").join(", ") || head;
 }
 
 /** The one value of each kind that stands beside its drawing. */
@@ -120,7 +117,7 @@ function spotMeasures(
   if (body.is === "fillingEnd") {
     const subject = `fillingEnd of ${id}`;
     const way = placesIn(read, subject, "way", places)?.map((at) => toFilm?.(at) ?? body.at);
-    const words = gapWords(read, subject);
+    const words = [body.canal, gapWords(read, subject)].filter((piece) => piece).join(" ");
     return way === undefined || way.length < 2
       ? [{ kind: "spot", at: body.at, label: words }]
       : [{ kind: "gap", points: way, label: words }];

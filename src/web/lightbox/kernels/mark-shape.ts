@@ -62,8 +62,16 @@ export function measureOfBody(body: MarkBody): FilmMeasure {
     case "wall":
       return { kind: "wall", from: body.from, to: body.to };
     case "crownRoot":
-      return { kind: "crownRoot", crown: body.crown, level: body.level, foot: body.level, apex: body.apex };
+      return { kind: "crownRoot", crown: body.crown, level: body.level, foot: footOf(body), apex: body.apex };
   }
+}
+
+/** The foot of a level on the line from cusp to apex, for drawing: lengths come from the ledger. */
+function footOf({ crown, level, apex }: BodyOfShape<"crownRoot">): [number, number] {
+  const [u, v] = [apex[0] - crown[0], apex[1] - crown[1]];
+  const squared = u * u + v * v || 1;
+  const share = ((level[0] - crown[0]) * u + (level[1] - crown[1]) * v) / squared;
+  return [crown[0] + share * u, crown[1] + share * v];
 }
 
 /** A mark other than a followed line with one of its places moved. */

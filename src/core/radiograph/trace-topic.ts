@@ -21,7 +21,7 @@ const sources: readonly Source[] = [
  */
 export const traceTopic = defineTopic({
   name: "trace",
-  version: 1,
+  version: 2,
   summary: "The course between marked places along a dark or bright line of a film.",
   asked: "onTheShell",
   input: traceInput,
@@ -69,7 +69,7 @@ function faultsOf({ cost, columns, rows, from, to, via }: TraceInput): Fault[] {
 }
 
 /** A path that costs more than this for each pixel of its way lies beside every line more than on one. */
-const besideLines = 0.5;
+const besideLines = 0.9;
 
 function cautionsOf({ path, cost }: TracedCourse): string[] {
   const length = path.slice(1).reduce((sum, { column, row }, index) => {

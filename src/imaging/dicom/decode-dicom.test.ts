@@ -219,6 +219,20 @@ describe("decodeDicom refuses", () => {
     await expect(read(bytes)).rejects.toThrow(expect.objectContaining({ code }));
   });
 
+  it("a file that does not say how it is written", async () => {
+    const whole = dicom(words(six));
+    // The one attribute of its header: 8 bytes and an identifier of 20.
+    const without = Uint8Array.from([...whole.subarray(0, 132), ...whole.subarray(132 + 28)]);
+    const message = expect.stringContaining("does not say how it is written");
+    await expect(read(without)).rejects.toMatchObject({ code: "file.damaged", message });
+  });
+
+  it("samples that are floating numbers, by name", async () => {
+    const floats = dicom(undefined, [["7fe00008", "OW", new Uint8Array(24)]]);
+    const message = expect.stringContaining("floating numbers");
+    await expect(read(floats)).rejects.toMatchObject({ code: "file.unsupported", message });
+  });
+
   describe("a deflated file", () => {
     const plain = dicom(words(six), [["00020010", "UI", "1.2.840.10008.1.2.1.99"]]);
     // Preamble, mark, and one attribute of 8 + 22 bytes.

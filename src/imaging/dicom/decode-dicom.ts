@@ -2,7 +2,7 @@ import dicomParser, { type DataSet } from "dicom-parser";
 import { Refusal } from "../../core/refusal.ts";
 import type { FilmLimits } from "../film-limits.ts";
 import type { FilmPixels } from "../film-pixels.ts";
-import { readOrRefuse } from "../refuse-file.ts";
+import { readOrRefuse, refuseFile } from "../refuse-file.ts";
 import { dicomCellsOf } from "./dicom-cells.ts";
 import { dicomFilmOf } from "./dicom-film.ts";
 import { dicomPictureOf, endsInHeader } from "./dicom-picture.ts";
@@ -27,16 +27,24 @@ export async function decodeDicom(bytes: Uint8Array, about: UnpackingFrame): Pro
     const cells = await dicomCellsOf(dataSet.byteArray, picture, about);
     return readOrRefuse(name, damaged, () => dicomFilmOf({ dataSet, picture, cells, name }));
   } catch (refusal) {
-    // The parser says only in words that it ran off the end.
-    if (refusal instanceof Refusal && refusal.cause instanceof Error && ranOff.test(refusal.cause.message))
-      throw endsInHeader(name, bytes.length, refusal.cause);
-    throw refusal;
+    throw refusal instanceof Refusal && refusal.cause instanceof Error ? worded(refusal, bytes, name) : refusal;
   }
 }
 
 const damaged = { code: "file.damaged", state: "its DICOM data are damaged; export the film again" } as const;
+const noSyntax = /missing required meta header attribute 0002,0010/;
 const ranOff = /past end|overread|overrun|cannot be greater than or equal to/;
 const pixelData = "x7fe00010";
+
+/** The parser says only in words what is wrong. */
+function worded(refusal: Refusal, bytes: Uint8Array, name: string): Error {
+  const { cause } = refusal;
+  if (!(cause instanceof Error)) return refusal;
+  if (ranOff.test(cause.message)) return endsInHeader(name, bytes.length, cause);
+  if (!noSyntax.test(cause.message)) return refusal;
+  const state = "its header does not say how it is written (no transfer syntax); export the film again";
+  return refuseFile(name, { code: "file.damaged", state, cause });
+}
 
 function parsed(bytes: Uint8Array, name: string, limits: FilmLimits): DataSet {
   const header = unpackedHeader(bytes);

@@ -68,6 +68,11 @@ function withoutPixels(dataSet: DataSet, name: string, limits: FilmLimits): Erro
   const foundBytes = dataSet.byteArray.length;
   const breaksOff = Object.values(dataSet.elements).some(({ dataOffset, length }) => dataOffset + length > foundBytes);
   if (breaksOff) return endsInHeader(name, foundBytes);
+  if (dataSet.elements.x7fe00008 !== undefined || dataSet.elements.x7fe00009 !== undefined)
+    return refuseFile(name, {
+      code: "file.unsupported",
+      state: "its samples are floating numbers, which are not read; export it as 16 bits",
+    });
   const size = { columns: dataSet.uint16("x00280011"), rows: dataSet.uint16("x00280010") };
   if (size.columns === undefined || size.rows === undefined)
     return refuseFile(name, {

@@ -2,7 +2,7 @@ import { rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { temporaryFolder } from "../../test/samples/home.ts";
-import { buildWriter, killWriter } from "../../test/soak/kill-writer.ts";
+import { buildProgram, killWriter } from "../../test/soak/kill-writer.ts";
 import { openDatabase } from "./dialect.ts";
 import { noteUnfinished } from "./film-rows.ts";
 import { writeKeptFile } from "./kept-files.ts";
@@ -15,7 +15,7 @@ const kills = Number(process.env.CANALOG_SOAK_KILLS ?? 4);
 test(
   "a writer that is killed loses nothing that it acknowledged, and its chain is whole",
   async () => {
-    const writer = await buildWriter();
+    const writer = await buildProgram("writer");
     const home = join(temporaryFolder(), "home");
     let acknowledged = 0;
     for (let kill = 0; kill < kills; kill += 1) {

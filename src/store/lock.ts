@@ -70,7 +70,8 @@ function alreadyRunning(home: string, { pid, port, startedAt }: LockHolder): Ref
   );
 }
 
-function ownHolder(port: number | undefined): LockHolder {
+/** This process, as a file names it that only one may hold. */
+export function ownHolder(port?: number): LockHolder {
   const mark = markOf(process.pid);
   return {
     pid: process.pid,
@@ -83,12 +84,15 @@ function ownHolder(port: number | undefined): LockHolder {
 function readLock(file: string): LockHolder | undefined {
   try {
     const found: unknown = JSON.parse(readFileSync(file, "utf8"));
-    if (typeof found !== "object" || found === null) return undefined;
-    return Number.isInteger(Reflect.get(found, "pid")) ? (found as LockHolder) : undefined;
+    return isHolder(found) ? found : undefined;
   } catch {
     return undefined;
   }
 }
+
+/** Whether what a file holds names a process. */
+export const isHolder = (found: unknown): found is LockHolder =>
+  typeof found === "object" && found !== null && Number.isInteger(Reflect.get(found, "pid"));
 
 /** A lock that says nothing was cut short while it was written; younger ones may still be being written. */
 function leftEmpty(file: string): boolean {
@@ -110,7 +114,8 @@ function setAside(file: string): void {
   rmSync(aside, { force: true });
 }
 
-function isAlive({ pid, mark }: LockHolder): boolean {
+/** Whether the process that a file names is running still, and not another of the same number. */
+export function isAlive({ pid, mark }: LockHolder): boolean {
   try {
     process.kill(pid, 0);
   } catch (error) {

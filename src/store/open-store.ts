@@ -6,6 +6,7 @@ import { checkVersion, databaseFile, migrate, renewFacts } from "./migrate.ts";
 import { type TablesStep, tablesSteps } from "./migrations.ts";
 import { recover } from "./recover.ts";
 import { refusalOfDisk } from "./refusal-of-disk.ts";
+import { finishRestore } from "./restore-note.ts";
 import type { Store } from "./store.ts";
 import { storeOn } from "./store-on.ts";
 
@@ -52,6 +53,7 @@ async function open(
   { port, hold = "alone", steps = tablesSteps }: OpenOptions,
   opened: { lock?: HomeLock; database?: OpenDatabase },
 ): Promise<OpenedStore> {
+  const restored = finishRestore(home);
   const found = checkVersion(home, steps.at(-1)?.version ?? 0);
   mkdirSync(home, { recursive: true });
   if (hold === "alone") opened.lock = lockHome(home, port);
@@ -64,7 +66,7 @@ async function open(
   const takenOver = lock?.takenOver;
   return {
     store: storeOn(database, home, lock),
-    recovered: [...(takenOver === undefined ? [] : [takenOver]), ...recovered],
+    recovered: [...restored, ...(takenOver === undefined ? [] : [takenOver]), ...recovered],
     ...(migratedCopy === undefined ? {} : { migratedCopy }),
     ...(lock === undefined ? {} : { lock }),
   };

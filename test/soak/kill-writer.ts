@@ -6,15 +6,15 @@ import { build } from "vite";
 
 const cache = resolve("node_modules/.cache");
 
-/** The writer as one plain file that Node runs as it is; gives its path. */
-export async function buildWriter(): Promise<string> {
+/** A program of this folder as one plain file that Node runs as it is; gives its path. */
+export async function buildProgram(program: "writer" | "restorer"): Promise<string> {
   mkdirSync(cache, { recursive: true });
-  const name = `writer-${process.pid}.mjs`;
+  const name = `${program}-${process.pid}.mjs`;
   const output = { entryFileNames: name };
   await build({
     configFile: false,
     logLevel: "silent",
-    build: { ssr: resolve("test/soak/writer.ts"), outDir: cache, emptyOutDir: false, rollupOptions: { output } },
+    build: { ssr: resolve(`test/soak/${program}.ts`), outDir: cache, emptyOutDir: false, rollupOptions: { output } },
   });
   return join(cache, name);
 }

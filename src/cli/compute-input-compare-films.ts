@@ -58,7 +58,10 @@ async function greyOf(name: string, path: string) {
 const fullRange = 65_535;
 
 /** Writes a difference of -1 to 1 as grey of 16 bits, 0 in the middle. */
-async function written(name: string, { columns, rows, values }: { columns: number; rows: number; values: number[] }) {
+async function written(
+  name: string,
+  { columns, rows, values }: { columns: number; rows: number; values: Float64Array },
+) {
   const samples = Uint16Array.from(values, (one) => Math.round((fullRange * (1 + Math.min(1, Math.max(-1, one)))) / 2));
   const technical = { sourceFormat: "png", wasColour: false, lossy: false } as const;
   const picture = encodePng16({ columns, rows, bitsStored: 16, samples, photometric: "MONOCHROME2", technical });

@@ -39,11 +39,10 @@ export function comparedFilms(input: unknown, { before, after }: TwoFilms): Comp
   const second = { columns: after.columns, rows: after.rows, values: after.grey };
   const laid = laidOn(before, second, flat(output.transform));
   if (difference === undefined) return { outcome: { output }, laid };
-  const changed = { ...difference, values: Float64Array.from(difference.values) };
   return {
     outcome: { output: { ...output, notComputed: [...output.notComputed, notKept] } },
-    laid: matched(laid, before, changed),
-    difference: smoothed(changed),
+    laid: matched(laid, before, difference),
+    difference: smoothed(difference),
   };
 }
 

@@ -197,7 +197,7 @@ describe("what changed", () => {
     const lesions = { before: round(40, middle), after: onAfter };
     const { difference } = answer(compareFilmsTopic, { ...films, lesions, wantsDifference: true });
     const meanIn = (from: number, to: number): number => {
-      const inside = (difference?.values ?? []).filter((_, at) => {
+      const inside = (difference?.values ?? new Float64Array(0)).filter((_, at) => {
         const away = Math.hypot((at % columns) - middle[0], Math.floor(at / columns) - middle[1]);
         return away > from && away < to;
       });

@@ -126,7 +126,7 @@ function changeOf(input: CompareFilmsInput, films: ComparedFilms, against: reado
     ...(ratio === undefined ? {} : { areaRatio: ratio.ratio }),
     intervals: ratio === undefined ? {} : { areaRatio: ratio.interval },
     differenceSigma: sigma,
-    ...(input.wantsDifference ? { difference: { columns, rows, values: Array.from(values) } } : {}),
+    ...(input.wantsDifference ? { difference: { columns, rows, values } } : {}),
     notComputed: [
       ...(ratio === undefined ? [{ name: "areaRatio", why: "it needs the lesion's outline on both films" }] : []),
       ...(input.wantsDifference ? [] : [{ name: "difference", why: "it was not asked for" }]),

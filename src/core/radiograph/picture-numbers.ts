@@ -24,6 +24,18 @@ export const pictureNumbers = (says: string, accepted: { readonly least: number;
       return z.NEVER;
     });
 
+/**
+ * A schema for the numbers of a picture that is given: a typed array goes through as it is, because checking millions of
+ * numbers that the sum has just made takes longer than the sum. In JSON it is an array of numbers.
+ */
+export const givenNumbers = z
+  .unknown()
+  .meta({ type: "array", items: { type: "number" } })
+  .refine(
+    (value) => isTyped(value) || plainNumbers(value) !== undefined,
+    "is no array of numbers",
+  ) as unknown as z.ZodType<Float64Array>;
+
 function plainNumbers(value: unknown): Float64Array | undefined {
   if (!Array.isArray(value) || !value.every((one) => typeof one === "number")) return undefined;
   return Float64Array.from(value);

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { intervalSchema, outputParts } from "../../basis.ts";
-import { pictureNumbers } from "../picture-numbers.ts";
+import { givenNumbers, pictureNumbers } from "../picture-numbers.ts";
 
 const place = z.tuple([z.number().min(-20_000).max(40_000), z.number().min(-20_000).max(40_000)]);
 const outline = z.array(place).max(4_000);
@@ -87,7 +87,7 @@ export const comparisonOutput = {
 export const compareFilmsOutput = z.strictObject({
   ...comparisonOutput,
   difference: z
-    .strictObject({ columns: size, rows: size, values: z.array(z.number()) })
+    .strictObject({ columns: size, rows: size, values: givenNumbers })
     .optional()
     .describe("After less before on the first film's pixels, in shares of the full range; 0 without overlap."),
   ...outputParts,

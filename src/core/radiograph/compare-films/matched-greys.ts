@@ -35,6 +35,8 @@ function count(histogram: Float64Array, grey: number): void {
 interface Knots {
   readonly from: readonly number[];
   readonly to: readonly number[];
+  /** For each step of the range, which knot is the last at or before it; -1 before the first. */
+  readonly lastAt: Int32Array;
 }
 
 /** For each grey of the one histogram, the mean grey that holds the same ranks in the other. */
@@ -57,21 +59,28 @@ function knotsOf(from: Float64Array, to: Float64Array): Knots {
     greys.push(grey);
     means.push(sum / wanted);
   });
-  return { from: greys, to: means };
+  return { from: greys, to: means, lastAt: lastKnots(greys) };
+}
+
+/** Knots stand at whole steps, so the last one before any grey is the last one before its step. */
+function lastKnots(greys: readonly number[]): Int32Array {
+  const lastAt = new Int32Array(steps + 1);
+  let knot = -1;
+  for (let step = 0; step <= steps; step++) {
+    if (greys[knot + 1] === step) knot += 1;
+    lastAt[step] = knot;
+  }
+  return lastAt;
 }
 
 /** The value between two knots; beyond the ends the change of the end goes on. */
-function between({ from, to }: Knots, grey: number): number {
+function between({ from, to, lastAt }: Knots, grey: number): number {
   const last = from.length - 1;
   if (last < 0) return grey;
   if (grey <= (from[0] ?? 0)) return (to[0] ?? 0) + grey - (from[0] ?? 0);
   if (grey >= (from[last] ?? 0)) return (to[last] ?? 0) + grey - (from[last] ?? 0);
-  let [low, high] = [0, last];
-  while (high - low > 1) {
-    const half = (low + high) >> 1;
-    if ((from[half] ?? 0) <= grey) low = half;
-    else high = half;
-  }
+  const low = lastAt[Math.floor(grey)] ?? 0;
+  const high = low + 1;
   const share = (grey - (from[low] ?? 0)) / ((from[high] ?? 0) - (from[low] ?? 0));
   return (to[low] ?? 0) + share * ((to[high] ?? 0) - (to[low] ?? 0));
 }

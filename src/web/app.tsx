@@ -86,7 +86,9 @@ function Rooms() {
       <Route path="/calibration">
         <CalibrationRoom />
       </Route>
-      <Route path="/calibration/clicks/:id">{({ id }) => <ExerciseRoom key={id} id={id} />}</Route>
+      <Route path="/calibration/clicks/:id/:mark?">
+        {({ id, mark }) => <ExerciseRoom key={id} id={id} isMarking={mark === "mark"} />}
+      </Route>
       <Route path="/settings">
         <SettingsRoom />
       </Route>

@@ -62,7 +62,7 @@ function Begin({ view }: { readonly view: CalibrationView }) {
   );
 }
 
-const addressOf = (id: string): string => `/calibration/clicks/${id}`;
+const addressOf = (id: string): string => `/calibration/clicks/${id}/mark`;
 
 function GoOn({ view, line }: { readonly view: CalibrationView; readonly line: ExerciseLine }) {
   const [, go] = useLocation();

@@ -73,6 +73,11 @@ describe("reading the ledger", () => {
     expect(measuredCourse(refused)).toBeUndefined();
   });
 
+  it("reads a course on a film without a scale: its bends, and no profile", () => {
+    const bends = [{ angleDeg: 31, side: "left", fromShare: 0.4, toShare: 1 }];
+    expect(measuredCourse({ ...entry, output: { pruettDeg: 31, bends } })).toMatchObject({ profile: [], bends });
+  });
+
   it("shows a turn to either side as tightness", () => {
     expect(withoutSide([{ sMm: 3, curvaturePerMm: -0.2 }])).toEqual([{ sMm: 3, curvaturePerMm: 0.2 }]);
   });

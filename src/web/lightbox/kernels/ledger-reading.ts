@@ -78,17 +78,20 @@ export function whyAbsent(entry: LedgerEntry | undefined, name: string): string 
 const withoutPath = (line: string): string => line.replace(/^[A-Za-z][\w.[\]]*: /, "");
 
 const course = z.looseObject({
-  profile: z.array(z.looseObject({ sMm: z.number(), curvaturePerMm: z.number() })),
+  profile: z
+    .array(z.looseObject({ sMm: z.number(), curvaturePerMm: z.number() }))
+    .default([])
+    .describe("Empty on a film without a scale."),
   atMm: z.number().optional(),
-  maxCurvaturePerMm: z.number(),
+  maxCurvaturePerMm: z.number().default(0),
   severity: z.array(z.looseObject({ source: z.string(), class: z.string() })).default([]),
   bends: z
     .array(
       z.looseObject({
         angleDeg: z.number(),
         radiusMm: z.number().optional(),
-        fromMm: z.number(),
-        toMm: z.number(),
+        fromMm: z.number().optional(),
+        toMm: z.number().optional(),
         side: z.string(),
       }),
     )

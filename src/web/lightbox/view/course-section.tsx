@@ -42,7 +42,7 @@ export function CourseSection({ box, mark, ledger, measuring }: CourseSectionOpt
       <ToTwoViews mark={mark} />
       {entry !== undefined && course !== undefined && (
         <>
-          <CurvatureGraph box={box} markId={mark.id} course={course} start={start} />
+          {course.profile.length > 0 && <CurvatureGraph box={box} markId={mark.id} course={course} start={start} />}
           <Cautions topic="curvature" cautions={besideNumbers(entry).cautions} />
           <Measures {...{ box, mark, entry, start }} />
           <Absent entry={entry} />
@@ -217,10 +217,12 @@ function Bends({ bends }: { bends: Course["bends"] }) {
   return (
     <ol className="bends">
       {bends.map(({ angleDeg, radiusMm, fromMm, toMm, side }) => (
-        <li key={fromMm}>
+        <li key={`${side} ${angleDeg}`}>
           {withUnit(numberInWords(angleDeg, 0), "°")} to the {side}
           {radiusMm === undefined ? "" : `, radius ${withUnit(numberInWords(radiusMm, 1), "mm")}`}
-          <span className="quiet"> from {withUnit(intervalInWords({ low: fromMm, high: toMm }), "mm")}</span>
+          {fromMm !== undefined && toMm !== undefined && (
+            <span className="quiet"> from {withUnit(intervalInWords({ low: fromMm, high: toMm }), "mm")}</span>
+          )}
         </li>
       ))}
     </ol>

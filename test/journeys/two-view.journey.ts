@@ -160,7 +160,7 @@ describe("two films of one tooth", () => {
 
     // The ledger's entry leads here as well.
     await page.goto("/case/demo-b");
-    await page.getByRole("heading", { name: "Ledger" }).waitFor();
+    await page.getByText(/^Diagnostic and angled film together/).click();
     await page
       .getByRole("button", { name: /^DL: hidden by the straighter film/ })
       .first()

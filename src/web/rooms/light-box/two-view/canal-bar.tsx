@@ -2,9 +2,8 @@ import { Link } from "wouter";
 import { type Part, partsOf } from "../../../../record/parts.ts";
 import { dayName, type Film, filmsByDay, purposeName } from "../../../lightbox/kernels/film-name.ts";
 import { tubeAngleInWords } from "../../../lightbox/kernels/tube-angle.ts";
-import { filmsChosen, pairingTakenBack } from "../../../lightbox/two-view/pairing-gestures.ts";
+import { filmsChosen } from "../../../lightbox/two-view/pairing-gestures.ts";
 import { filmsTracing } from "../../../lightbox/two-view/traced-films.ts";
-import { Button } from "../../../parts/button.tsx";
 import { KeyHint } from "../../../parts/key-hint.tsx";
 import { useTwoView } from "./two-view-work.ts";
 
@@ -16,7 +15,7 @@ interface CanalBarOptions {
 
 /** Which canal, and from which of its films. */
 export function CanalBar({ parts, canals, show }: CanalBarOptions) {
-  const { canal, hand, record } = useTwoView();
+  const { canal } = useTwoView();
   const films = filmsByDay(partsOf(parts, "film"));
   const traced = filmsTracing(parts, canal);
   return (
@@ -41,11 +40,6 @@ export function CanalBar({ parts, canals, show }: CanalBarOptions) {
           </li>
         ))}
       </ul>
-      {hand.pairing !== undefined && (
-        <Button weight="bare" onClick={() => hand.pairing && record(pairingTakenBack(hand, hand.pairing))}>
-          Leave films and levels to the computing
-        </Button>
-      )}
     </footer>
   );
 }

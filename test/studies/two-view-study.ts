@@ -21,7 +21,7 @@ const design = (kind: CanalKind, receptor: Filming["receptor"], sigmaMm: number)
   ...{ kind, receptor, sigmaMm },
 });
 
-/** The designs: those of one bend and across are bound to limits, of hooks and S-bends intervals are counted alone. */
+/** The designs: those of one bend are bound to limits, of the others intervals and sides are counted alone. */
 export const twoViewDesigns: readonly TwoViewDesign[] = [
   design("bend", "turnsWithBeam", 0.05),
   design("bend", "fixed", 0.05),

@@ -4,7 +4,7 @@ import { placeAt } from "../curvature/course.ts";
 import { commonLandmark } from "./common-landmark.ts";
 import type { CourseReading } from "./course-reading.ts";
 import { curvatureInSpace } from "./curvature-in-space.ts";
-import { drawnInterval } from "./drawn-intervals.ts";
+import { drawnInterval, planeInterval } from "./drawn-intervals.ts";
 import { levelsUsed } from "./levels-used.ts";
 import { liesBeside } from "./lies-beside.ts";
 import { liesOf, type Sides } from "./sides.ts";
@@ -97,7 +97,10 @@ function spaceIntervals({ draws, reading }: SolvedFilms, view: number, straight:
   if (straight) return { hiddenDeg };
   return {
     hiddenDeg,
-    angleToFilmDeg: interval(({ largest }) => largest.planeDeg),
+    angleToFilmDeg: planeInterval(
+      draws.map((one) => ({ value: one.reading.largest.towardsDeg, counts: one.counts })),
+      reading.largest.towardsDeg,
+    ),
     outOfFilmDeg: interval(({ largest }) => largest.outOfFilmDeg),
   };
 }

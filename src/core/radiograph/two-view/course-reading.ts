@@ -24,6 +24,8 @@ export interface BendInTooth {
   readonly outOfFilmDeg: Deg;
   /** Angle between the plane in which it turns and the plane of the straight film, 0 to 90. */
   readonly planeDeg: Deg;
+  /** The direction in which it turns, seen along the canal before it: 0 along the film, 90 to buccal, -90 to lingual. */
+  readonly towardsDeg: Deg;
   /** The angle that each film shows. */
   readonly apparentDeg: readonly Deg[];
 }
@@ -52,6 +54,7 @@ export function readCourse(one: CourseInTooth, apicalLine: Mm): CourseReading {
     angleDeg: deg(0),
     outOfFilmDeg: deg(0),
     planeDeg: deg(0),
+    towardsDeg: deg(0),
     apparentDeg: cameras.map(() => deg(0)),
   };
   const largest = bends.reduce((best, bend) => (bend.angleDeg > best.angleDeg ? bend : best), none);
@@ -64,10 +67,12 @@ function bendBetween(course: Course, from: number, to: number, cameras: readonly
   const y = unit(plus(buccal, before.tangent, -dot(buccal, before.tangent)));
   const x = cross(y, before.tangent);
   const outward = dot(after.tangent, y);
+  const along = dot(after.tangent, x);
   return {
     angleDeg: degreesOf(rad(Math.acos(Math.min(1, Math.max(-1, dot(before.tangent, after.tangent)))))),
     outOfFilmDeg: degreesOf(rad(Math.atan2(outward, dot(after.tangent, before.tangent)))),
-    planeDeg: degreesOf(rad(Math.atan2(Math.abs(outward), Math.abs(dot(after.tangent, x))))),
+    planeDeg: degreesOf(rad(Math.atan2(Math.abs(outward), Math.abs(along)))),
+    towardsDeg: degreesOf(rad(Math.atan2(outward, along))),
     apparentDeg: cameras.map((camera) => angleOnFilm(camera, before, after)),
   };
 }

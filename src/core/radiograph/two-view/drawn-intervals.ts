@@ -31,6 +31,27 @@ function weightedQuantile(sorted: readonly Counted[], share: number): number | u
   return sorted.at(-1)?.value;
 }
 
+/**
+ * The interval of the angle between a plane and the film's, from the directions in which bends turn, in degrees: directions
+ * go on through the film's plane and through the one square to it, where the angle itself turns back at 0 and at 90.
+ */
+export function planeInterval(drawn: readonly Counted[], towardsDeg: number): Interval {
+  const about = drawn.map(({ value, counts }) => ({ counts, value: wrapped(value - towardsDeg) + towardsDeg }));
+  const { low, high } = drawnInterval(about, towardsDeg);
+  const ends = [low, high].map(toPlane);
+  const passes = (angleDeg: number): boolean =>
+    Math.floor((high - angleDeg) / 180) > Math.floor((low - angleDeg) / 180);
+  return {
+    low: passes(0) ? 0 : Math.min(...ends),
+    high: passes(90) ? 90 : Math.max(...ends),
+    level,
+  };
+}
+
+const wrapped = (angleDeg: number): number => angleDeg - 360 * Math.round(angleDeg / 360);
+/** The angle to the film's plane, 0 to 90, of a direction. */
+const toPlane = (angleDeg: number): number => Math.abs(angleDeg - 180 * Math.round(angleDeg / 180));
+
 /** The smallest interval that holds both. */
 export const hullOf = (a: Interval, b: Interval): Interval => ({
   low: Math.min(a.low, b.low),

@@ -4,7 +4,7 @@ import type { BendInTooth } from "./course-reading.ts";
 import { liesOf, sidesOf } from "./sides.ts";
 
 const bend = (out: number, plane: number, angle = 30): BendInTooth => ({
-  ...{ angleDeg: deg(angle), outOfFilmDeg: deg(out), planeDeg: deg(plane), apparentDeg: [] },
+  ...{ angleDeg: deg(angle), outOfFilmDeg: deg(out), planeDeg: deg(plane), towardsDeg: deg(90), apparentDeg: [] },
 });
 /** A course of given bends, with as many drawn courses as are given, each of one largest bend. */
 const told = (bends: readonly BendInTooth[], drawn: readonly BendInTooth[]) => {

@@ -58,8 +58,9 @@ program
   .action(async (file, options) => (await import("./backup-commands.ts")).restoreCommand(file, options));
 program
   .command("check")
-  .description("verify chain, states, facts, films and documents")
-  .action(async () => (await import("./check-command.ts")).checkCommand());
+  .description("verify chain, states, facts, films and documents; name kept films that nothing uses")
+  .option("--remove-unused", "take away kept films that no change ever named")
+  .action(async (options) => (await import("./check-command.ts")).checkCommand(options));
 program
   .command("where")
   .description("print the data folder")

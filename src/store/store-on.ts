@@ -16,6 +16,7 @@ import { removeCaseRows } from "./remove-case.ts";
 import { readSettings, writeSettings } from "./settings-row.ts";
 import type { CaseState, Store, Tombstone } from "./store.ts";
 import { finishFiles } from "./unfinished-files.ts";
+import { removeUnusedFilms, unusedFilms } from "./unused-films.ts";
 import { verify } from "./verify.ts";
 
 /** The store on an open database and the files of its home. */
@@ -69,6 +70,12 @@ export function storeOn(database: OpenDatabase, home: string, lock: HomeLock | u
       }),
     keepFilm: (bytes) => filesInTurn(() => keepFilm(db, home, bytes)),
     readFilm: (hash) => readFilm(db, home, hash),
+    unusedFilms: () => unusedFilms(db),
+    removeUnusedFilms: () =>
+      filesInTurn(async () => {
+        if (lock === undefined) throw besideRefusal(home);
+        return removeUnusedFilms(db, home);
+      }),
     keepDocument: (row, bytes) => filesInTurn(() => keepDocument(db, home, row, bytes)),
     documents: (caseId) => readDocuments(db, caseId),
     readDocument: (id) => readDocument(db, home, id),
@@ -112,6 +119,12 @@ function refusing(store: Store, home: string): Store {
     },
   });
 }
+
+const besideRefusal = (home: string): Refusal =>
+  new Refusal(
+    "server.alreadyRunning",
+    `Cannot remove unused films from ${home}: it was opened beside another program, which may be taking one in; close that first`,
+  );
 
 async function readCases(db: Db) {
   const rows = await db.selectFrom("caseFacts").selectAll().orderBy("lastOn", "desc").orderBy("caseId").execute();

@@ -53,6 +53,13 @@ export interface StoreFault {
   readonly says: string;
 }
 
+/** A kept film that no change ever named. */
+export interface UnusedFilm {
+  readonly hash: string;
+  readonly bytes: number;
+  readonly keptAt: string;
+}
+
 /** The record on disk, whichever database serves it. Every write is one transaction: chain, state, facts and ledger together. */
 export interface Store {
   settings(): Promise<Settings>;
@@ -112,6 +119,11 @@ export interface Store {
   keepFilm(bytes: Uint8Array): Promise<FilmHash>;
   /** @throws Refusal `record.notFound` */
   readFilm(hash: string): Promise<Uint8Array>;
+
+  /** The kept films that no change of any case ever named, oldest first. */
+  unusedFilms(): Promise<UnusedFilm[]>;
+  /** Takes those away; gives them. @throws Refusal `server.alreadyRunning` unless this store holds its home */
+  removeUnusedFilms(): Promise<UnusedFilm[]>;
 
   /** Keeps a finished document and its row. */
   keepDocument(row: Omit<DocumentRow, "sha256" | "bytes">, bytes: Uint8Array): Promise<DocumentRow>;

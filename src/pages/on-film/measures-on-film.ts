@@ -57,7 +57,7 @@ function courseWords({ id, body }: Mark, read: LedgerReader): string {
 }
 
 /** The measures of a course that the person had drawn, each as it was built. */
-export function constructionsOf({ id, body }: Mark, read: LedgerReader): FilmMeasure[] {
+function constructionsOf({ id, body }: Mark, read: LedgerReader): FilmMeasure[] {
   if (body.shape !== "trace" || body.drawn === undefined) return [];
   const entry = read.entry(`curvature of ${id}`);
   const built = builtIn(entry?.output);

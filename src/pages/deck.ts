@@ -24,5 +24,9 @@ const told: readonly ((source: CaseSource) => Page[])[] = [
 /** A case as a deck: its pages day by day, as it happened, the claims and the sources last. */
 export function deck(source: CaseSource): PageModel {
   const pages = told.flatMap((section) => section(source)).sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
-  return { as: "deck", ...titleOf(source), pages: [...pages, ...claimPages(source), ...sourcePages(source, pages)] };
+  return {
+    as: "deck",
+    ...titleOf(source),
+    pages: [...pages, ...claimPages(source), ...sourcePages(source, pages, "inFull")],
+  };
 }

@@ -28,7 +28,7 @@ export function handout(source: CaseSource): PageModel {
     ...leftOutPage(source),
   ];
   const { title, mark, demo } = titleOf(source);
-  return { as: "handout", title, mark, demo, pages: [...told, ...sourcePages(source, told)] };
+  return { as: "handout", title, mark, demo, pages: [...told, ...sourcePages(source, told, "byName")] };
 }
 
 /** The canal table as the last visit left it. */

@@ -51,7 +51,7 @@ describe(`a first case by pointer${missing === undefined ? "" : `, skipped: ${mi
       ])
         expect(said.toLowerCase()).toContain(words.toLowerCase());
       expect(said).toContain("canal course Single");
-      expect(checkHandout(handout, 4)).toContain("Schneider SW");
+      expect(checkHandout(handout, 4)).toContain("Schneider 1971");
       const numbers = { deck: await checkNumbers(bench, deck), handout: await checkNumbers(bench, handout) };
 
       await story.openLightBoxFromDocuments(hand);

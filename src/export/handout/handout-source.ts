@@ -31,6 +31,7 @@ function section(page: Page, nameOf: (block: PictureBlock) => string): string {
   const title = `== ${escaped(page.title)}${page.subtitle === undefined ? "" : ` #quiet[#text(weight: "regular", size: 8.4pt)[${escaped(page.subtitle)}]]`}`;
   const [first] = pictures;
   if (first === undefined) return `${title}\n\n${words}`;
+  if (pictures.length === 2 && words !== "") return `${title}\n\n${besideWords(pictures, words, nameOf)}`;
   if (pictures.length > 1) return `${title}\n\n${gallery(pictures, nameOf)}\n\n${words}`;
   const wide = proportionOf(first) < 0.55;
   const drawn = pictureSource(first, nameOf(first), words === "" && wide ? "110mm" : "100%");
@@ -39,6 +40,16 @@ function section(page: Page, nameOf: (block: PictureBlock) => string): string {
     ? `(1fr, 74mm), column-gutter: 6mm, [${words}], [${drawn}]`
     : `(66mm, 1fr), column-gutter: 6mm, [${drawn}], [${words}]`;
   return `#v(0.9em, weak: true)\n#block(breakable: false)[\n${title}\n\n#grid(columns: ${cells})\n]`;
+}
+
+/** Two pictures and the words to them, side by side. */
+function besideWords(
+  pictures: readonly PictureBlock[],
+  words: string,
+  nameOf: (block: PictureBlock) => string,
+): string {
+  const cells = pictures.map((block) => `[${pictureSource(block, nameOf(block), "100%")}]`);
+  return `#grid(columns: (1fr, 1fr, 1.3fr), column-gutter: 5mm, ${cells.join(", ")}, [${words}])`;
 }
 
 /** Several pictures, four to a row, or three where there are no more. */
@@ -58,29 +69,35 @@ function blockSource(block: Block): string {
   if (block.kind === "table") return tableSource(block);
   if (block.kind !== "text") return "";
   const heading = block.heading === undefined ? "" : `=== ${escaped(block.heading)}\n\n`;
-  if (block.dense === true) return heading + inTwoColumns(block.lines);
+  if (block.dense === true) return heading + inColumns(block.lines);
   return heading + block.lines.map(lineText).join("\n\n");
 }
 
-/** Small lines in two columns of about the same height. */
-function inTwoColumns(lines: readonly Line[]): string {
+/** Small lines in three columns of about the same height. */
+function inColumns(lines: readonly Line[]): string {
   const lengths = lines.map((line) => line.reduce((sum, { text }) => sum + text.length, 0));
-  const half = lengths.reduce((sum, length) => sum + length, 0) / 2;
-  const sums = lengths.map((_, index) => lengths.slice(0, index + 1).reduce((sum, length) => sum + length, 0));
-  const first = sums.filter((sum) => sum <= half).length + 1;
-  const column = (part: readonly Line[]) =>
-    `[#set par(leading: 0.42em, spacing: 0.55em)\n${part.map(lineText).join("\n\n")}]`;
-  return `#text(size: 6.6pt)[#grid(columns: (1fr, 1fr), column-gutter: 6mm, ${column(lines.slice(0, first))}, ${column(lines.slice(first))})]`;
+  const whole = lengths.reduce((sum, length) => sum + length, 0);
+  const columnOf = (index: number): number => {
+    const middle = lengths.slice(0, index).reduce((sum, length) => sum + length, 0) + (lengths[index] ?? 0) / 2;
+    return Math.min(2, Math.floor((3 * middle) / whole));
+  };
+  const columns = [0, 1, 2].map((column) => lines.filter((_, index) => columnOf(index) === column));
+  const cells = columns.map((part) => `[#set par(leading: 0.4em, spacing: 0.5em)\n${part.map(lineText).join("\n\n")}]`);
+  return `#text(size: 6.2pt)[#grid(columns: (1fr, 1fr, 1fr), column-gutter: 4mm, ${cells.join(", ")})]`;
 }
 
 /** A table of up to this many rows stays on one page. */
 const rowsKeptTogether = 12;
+
+/** One of more letters than this, as of recalls with their notes, may go on over the page. */
+const lettersKeptTogether = 600;
 
 function tableSource({ caption, columns, rows }: Table): string {
   const widths = columns.map(({ share }) => `${Math.round(share * 1000)}fr`).join(", ");
   const aligns = columns.map(({ align }) => align).join(", ");
   const headRow = columns.map(({ head: text }) => `[${escaped(text)}]`).join(", ");
   const body = rows.map((row) => row.map((cell) => `[${lineText(cell)}]`).join(", ")).join(",\n");
-  const whole = rows.length <= rowsKeptTogether;
+  const letters = rows.flat(2).reduce((sum, { text }) => sum + text.length, 0);
+  const whole = rows.length <= rowsKeptTogether && letters <= lettersKeptTogether;
   return `#block(breakable: ${!whole})[\n#block(below: 0.3em, sticky: true)[#text(size: 7.6pt)[#quiet[${escaped(caption)}]]]\n#table(columns: (${widths}), align: (${aligns},), table.header(${headRow}),\n${body})\n]`;
 }

@@ -2,19 +2,18 @@ import { type BodyOf, partsOf } from "../../record/parts.ts";
 import type { CaseSource } from "../case-source.ts";
 import { type Line, numbersIn, type Page, says } from "../page-model.ts";
 
-/** The references of the case, and the published sources behind every number that the pages print, each with its mark. */
-export function sourcePages(source: CaseSource, pages: readonly Page[]): Page[] {
+/**
+ * The references of the case, and the published sources behind every number that the pages print, each with its mark: in
+ * full, or by name and year where the paper is short.
+ */
+export function sourcePages(source: CaseSource, pages: readonly Page[], behind: "inFull" | "byName"): Page[] {
   const own = partsOf(source.parts, "reference").map(({ body }) => says(referenceWords(body)));
-  const behind = sourceIdsOf(source, pages).map((id): Line => {
-    const found = source.references.get(id);
-    return found === undefined
-      ? says(id)
-      : [{ text: found.reference }, { text: found.verification === "seen" ? "" : " (value from memory)", quiet: true }];
-  });
+  const ids = sourceIdsOf(source, pages);
+  const behindLines = behind === "inFull" ? ids.map((id) => inFull(id, source)) : byName(ids, source);
   const blocks = [
     ...(own.length > 0 ? [{ kind: "text" as const, heading: "References of the case", lines: own, dense: true }] : []),
-    ...(behind.length > 0
-      ? [{ kind: "text" as const, heading: "Behind the numbers", lines: behind, dense: true }]
+    ...(ids.length > 0
+      ? [{ kind: "text" as const, heading: "Behind the numbers", lines: behindLines, dense: behind === "inFull" }]
       : []),
     { kind: "text" as const, heading: "Cautions", lines: [says(caution)] },
   ];
@@ -26,6 +25,25 @@ function referenceWords({ authors, title, journal, year, volume, pages }: BodyOf
   const inVolume = [volume === "" ? "" : `;${volume}`, pages === "" ? "" : `:${pages}`].join("");
   const where = [journal, year === undefined ? "" : `${year}${inVolume}`].filter((piece) => piece !== "").join(" ");
   return [authors.join(", "), title, where].filter((piece) => piece !== "").join(". ");
+}
+
+function inFull(id: string, { references }: CaseSource): Line {
+  const found = references.get(id);
+  if (found === undefined) return says(id);
+  return [
+    { text: found.reference },
+    { text: found.verification === "seen" ? "" : " (value from memory)", quiet: true },
+  ];
+}
+
+/** `Ahmed 2017*, Clark 1910*`, and where they stand in full. */
+function byName(ids: readonly string[], { references }: CaseSource): Line[] {
+  const names = ids.map((id) => {
+    const name = id.replace(/(^|-)([a-z])/g, (_all, gap: string, letter: string) => gap + letter.toUpperCase());
+    return `${name.replaceAll("-", " ")}${references.get(id)?.verification === "seen" ? "" : "*"}`;
+  });
+  const where = "* value from memory. In full in the deck's sources and on the method pages.";
+  return [[{ text: `${names.join(", ")}. ` }, { text: where, quiet: true }]];
 }
 
 /** What stands under every document. */

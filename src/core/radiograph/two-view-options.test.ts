@@ -269,6 +269,12 @@ describe("landmarks (C10, C12 to C14)", () => {
       "agree better for a receptor that turns",
     );
     expect(read({ views: three, sigmaMm: 0.05 }).cautions.join()).not.toContain("agree better");
+    const turned = withMarks({ a: [-4, -3, -5], b: [6, 4, -6] }, "turnsWithBeam");
+    expect(read({ views: turned, knownSeparation, receptor: "fixed" }).cautions.join()).toContain(
+      "speaks for a receptor that turns with the beam",
+    );
+    const left = withMarks({ a: [-4, -3, -5], b: [6, 4, -6] }, "fixed", [-25, 0, 25]);
+    expect(read({ views: left, sigmaMm: 0.05 }).cautions.join()).toContain("agree better for a receptor that stays");
   });
 });
 

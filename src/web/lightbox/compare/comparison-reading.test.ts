@@ -5,7 +5,6 @@ import type { Part } from "../../../record/parts.ts";
 import type { Film } from "../kernels/film-name.ts";
 import { comparisonName, firstAndLast } from "./comparison.ts";
 import { entryOfComparison, lesionName, outlinesOnFirst, readComparison } from "./comparison-reading.ts";
-import { scaleOf } from "./scale-of.ts";
 
 const triangle: [number, number][] = [
   [1, 1],
@@ -64,11 +63,5 @@ describe("the films of a comparison", () => {
     expect(firstAndLast(films)).toEqual({ before: "a", after: "b" });
     expect(firstAndLast(films.slice(1))).toBeUndefined();
     expect(firstAndLast([])).toBeUndefined();
-  });
-
-  it("have the scale of the ledger, or none", () => {
-    const scale = { subject: "calibrate of a", topic: "calibrate", output: { mmPerPx: { column: 0.04, row: 0.05 } } };
-    expect(scaleOf([scale as unknown as LedgerEntry], "a")).toEqual({ column: 0.04, row: 0.05 });
-    expect(scaleOf([], "a")).toBeUndefined();
   });
 });

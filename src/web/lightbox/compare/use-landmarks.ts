@@ -67,4 +67,4 @@ export function useLandmarks({ comparison, films, presentedOn, record, say }: La
 }
 
 /** The other of the two films. */
-export const otherSide = (side: Side): Side => (side === "before" ? "after" : "before");
+const otherSide = (side: Side): Side => (side === "before" ? "after" : "before");

@@ -13,10 +13,10 @@ import type { Comparison, Side } from "../../../lightbox/compare/comparison.ts";
 import { landmarkNamed } from "../../../lightbox/compare/comparison-gestures.ts";
 import { entryOfComparison, outlinesOnFirst, readComparison } from "../../../lightbox/compare/comparison-reading.ts";
 import { LandmarkPanes } from "../../../lightbox/compare/landmark-panes.tsx";
-import { scaleOf } from "../../../lightbox/compare/scale-of.ts";
 import { useComparing } from "../../../lightbox/compare/use-comparing.ts";
 import { useLandmarks } from "../../../lightbox/compare/use-landmarks.ts";
 import type { Film } from "../../../lightbox/kernels/film-name.ts";
+import { scaleOfFilm } from "../../../lightbox/kernels/ledger-reading.ts";
 import { usePaneGroup } from "../../../lightbox/view/use-pane-group.ts";
 import { useAnnounce } from "../../../parts/announcer.tsx";
 import { Button } from "../../../parts/button.tsx";
@@ -72,7 +72,7 @@ export function CompareWork({ view, comparison, films, record, takeAway }: WorkO
         {isMarking ? (
           <LandmarkPanes
             {...{ films, group, presentedOn, use }}
-            mmPerPx={{ before: scaleOf(ledger, films.before.id), after: scaleOf(ledger, films.after.id) }}
+            mmPerPx={{ before: scaleOfFilm(ledger, films.before.id), after: scaleOfFilm(ledger, films.after.id) }}
           />
         ) : (
           <ComparedPane

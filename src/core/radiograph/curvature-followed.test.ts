@@ -33,32 +33,36 @@ const followedCourse = fc
 const courses = Number(process.env.CANALOG_SOAK_COURSES ?? 32);
 
 describe("a finely followed course (C12)", () => {
-  it("gets intervals that hold its numbers and are no wider than its points allow", () => {
-    fc.assert(
-      fc.property(followedCourse, ({ seed, ...course }) => {
-        const design: LightBoxDesign = { name: "", ...course };
-        const found = lightBoxTrial(design, seed);
-        for (const [name, { low, high }] of Object.entries(found.intervals)) {
-          const value = Reflect.get(found, name);
-          expect(low, name).toBeLessThanOrEqual(value);
-          expect(high, name).toBeGreaterThanOrEqual(value);
-        }
-        const length = lengthOf(course.stretches);
-        // Each end is unsure by sigma, the difference of two by 1.4 sigma, 95 % of it 5.5 sigma wide; half as much more for
-        // where the ends of the fit lie, and twice as much for noise estimated from few points that say different things.
-        const width = widthOf(found.intervals.lengthMm);
-        expect(width).toBeLessThan(5.5 * course.sigmaMm * (course.sigmaStated ? 1.5 : 2) + 0.01 * length);
-        expect(width).toBeLessThan(0.05 * length);
-        expect(Math.abs((found.lengthMm ?? 0) - length)).toBeLessThan(6 * course.sigmaMm);
-        expect(widthOf(found.intervals.chordMm)).toBeLessThan(0.05 * length);
-        for (const name of ["schneiderDeg", "pruettDeg", "accessAngleDeg", "totalTurnDeg"]) {
-          expect(found.intervals[name]?.low, name).toBeGreaterThanOrEqual(0);
-          expect(found.intervals[name]?.high, name).toBeLessThan(90);
-        }
-      }),
-      { numRuns: courses, seed: 20_261_125 },
-    );
-  }, 60_000 + courses * 2_000);
+  it(
+    "gets intervals that hold its numbers and are no wider than its points allow",
+    () => {
+      fc.assert(
+        fc.property(followedCourse, ({ seed, ...course }) => {
+          const design: LightBoxDesign = { name: "", ...course };
+          const found = lightBoxTrial(design, seed);
+          for (const [name, { low, high }] of Object.entries(found.intervals)) {
+            const value = Reflect.get(found, name);
+            expect(low, name).toBeLessThanOrEqual(value);
+            expect(high, name).toBeGreaterThanOrEqual(value);
+          }
+          const length = lengthOf(course.stretches);
+          // Each end is unsure by sigma, the difference of two by 1.4 sigma, 95 % of it 5.5 sigma wide; half as much more for
+          // where the ends of the fit lie, and twice as much for noise estimated from few points that say different things.
+          const width = widthOf(found.intervals.lengthMm);
+          expect(width).toBeLessThan(5.5 * course.sigmaMm * (course.sigmaStated ? 1.5 : 2) + 0.01 * length);
+          expect(width).toBeLessThan(0.05 * length);
+          expect(Math.abs((found.lengthMm ?? 0) - length)).toBeLessThan(6 * course.sigmaMm);
+          expect(widthOf(found.intervals.chordMm)).toBeLessThan(0.05 * length);
+          for (const name of ["schneiderDeg", "pruettDeg", "accessAngleDeg", "totalTurnDeg"]) {
+            expect(found.intervals[name]?.low, name).toBeGreaterThanOrEqual(0);
+            expect(found.intervals[name]?.high, name).toBeLessThan(90);
+          }
+        }),
+        { numRuns: courses, seed: 20_261_125 },
+      );
+    },
+    60_000 + courses * 2_000,
+  );
 
   // The course that a least-cost path gave on a demo film: 7 mm straight along a column of pixels, a hook of two pixels at
   // its start, a slight bend towards the end; the clicks that set its ends are good to 1 px = 0.0225 mm.

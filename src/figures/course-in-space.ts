@@ -4,7 +4,7 @@ import { acrossOn, cornersOf, type FilmFrame, type FilmInSpace, imageOf } from "
 import { less, type Pose, poseWords, type ToothPlace } from "./seen-from.ts";
 import { bandAround } from "./spread-band.ts";
 import { element, type Figure, figureOf, group, pathThrough, type SvgNode } from "./svg-tree.ts";
-import { labelNode } from "./text-label.ts";
+import { labelNode, rimmedLabel } from "./text-label.ts";
 import { type Theme, type ThemeName, themes } from "./theme.ts";
 import { toothAxes } from "./tooth-axes.ts";
 
@@ -155,7 +155,7 @@ function courseNodes({ course, name }: CourseInSpace, eye: Eye, theme: Theme): r
     group({ "data-part": "course" }, pieces),
     element("circle", { cx: start.x, cy: start.y, r: 5, fill: theme.surface, stroke: theme.course, "stroke-width": 2 }),
     element("circle", { cx: end.x, cy: end.y, r: 4.5, fill: theme.course, stroke: theme.surface, "stroke-width": 1.2 }),
-    labelNode({
+    ...rimmedLabel({
       ...{ text: name, x: start.x + 9, y: start.y + 1, size: 13, fill: theme.course },
       ...{ weight: "semibold", halo: theme.surface },
     }),

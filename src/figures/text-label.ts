@@ -59,3 +59,7 @@ export function labelNode(label: TextLabel): SvgNode {
     [text],
   );
 }
+
+/** A label with its rim as a letter of its own behind it, for programs that paint a rim over the letter. */
+export const rimmedLabel = ({ halo, ...label }: TextLabel): readonly SvgNode[] =>
+  halo === undefined ? [labelNode(label)] : [labelNode({ ...label, fill: halo, halo }), labelNode(label)];

@@ -1,7 +1,7 @@
 import type { Eye } from "./eye-in-space.ts";
 import type { ToothPlace } from "./seen-from.ts";
 import { element, pathThrough, type Spot, type SvgNode } from "./svg-tree.ts";
-import { boxesMeet, labelBox, labelNode, type TextLabel, textWidth } from "./text-label.ts";
+import { boxesMeet, labelBox, rimmedLabel, type TextLabel, textWidth } from "./text-label.ts";
 import type { Theme } from "./theme.ts";
 
 /** Where the axes of a tooth are drawn: a cross at a level below the foramen, and the long axis down to it, in mm. */
@@ -60,7 +60,7 @@ function namesOf(named: readonly Named[], eye: Eye, theme: Theme): readonly SvgN
       .find((label) => !taken.some((box) => boxesMeet(box, labelBox(label))));
     if (free !== undefined) placed.push(free);
   }
-  return placed.map(labelNode);
+  return placed.flatMap(rimmedLabel);
 }
 
 /** Lines below and above the place where a name would stand by itself. */

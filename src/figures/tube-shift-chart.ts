@@ -1,6 +1,6 @@
 import { type Axes, axesOf, plotted } from "./graph-axes.ts";
 import { element, type Figure, figureOf, pathThrough, type SvgNode } from "./svg-tree.ts";
-import { labelNode, textWidth } from "./text-label.ts";
+import { labelNode, rimmedLabel, textWidth } from "./text-label.ts";
 import { type Theme, type ThemeName, themes } from "./theme.ts";
 
 /** What a further film under an angle would tell. */
@@ -113,7 +113,7 @@ function recommendedNodes(
       "data-part": "recommended",
       ...{ cx: at.x, cy: at.y, r: 7, fill: "none", stroke: theme.accent, "stroke-width": 2 },
     }),
-    labelNode({
+    ...rimmedLabel({
       ...{ text, x: outward, y: at.y - 9, size: 12.5, fill: theme.accent },
       ...{ weight: "semibold", halo: theme.surface },
     }),

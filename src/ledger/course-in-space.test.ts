@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { twoViewTopic } from "../core/radiograph/two-view-topic.ts";
 import { answer } from "../core/topic.ts";
 import type { LedgerEntry } from "../record/ledger-entry.ts";
-import { courseRead, isTooNear, tracesOf, viewsOf } from "./course-in-space.ts";
+import { courseRead, isTooNear, referenceOf, tracesOf, viewsOf } from "./course-in-space.ts";
 
 const entry = (about: string, more: Partial<Pick<LedgerEntry, "output" | "refused">>): LedgerEntry =>
   ({
@@ -40,6 +40,14 @@ describe("an entry about a course in space", () => {
       { input: "views[0].landmarks.cusp", record: "spot-1/at" },
     ];
     expect(tracesOf({ inputPaths })).toEqual(["trace-1", "trace-2"]);
+  });
+
+  it("names the landmark that it tells the canal's place by", () => {
+    const views = [{ landmarks: { "apex MB": [1, 2], cusp: [3, 4] } }, { landmarks: { cusp: [3, 5], other: [0, 0] } }];
+    expect(referenceOf({ input: { views } })).toBe("cusp");
+    expect(referenceOf({ input: { views, reference: "apex MB" } })).toBe("apex MB");
+    expect(referenceOf({ input: { views: [views[0], {}] } })).toBeUndefined();
+    expect(referenceOf({ input: {} })).toBeUndefined();
   });
 
   it("says that the films stand too near to each other, as the sum itself says it", () => {

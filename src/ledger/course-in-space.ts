@@ -41,6 +41,20 @@ export function tracesOf({ inputPaths }: Pick<LedgerEntry, "inputPaths">): reado
   return [...new Map(found).entries()].sort(([a], [b]) => a - b).map(([, part]) => part);
 }
 
+const landmarked = z.looseObject({
+  reference: z.string().optional(),
+  views: z.array(z.looseObject({ landmarks: z.record(z.string(), z.unknown()).default({}) })),
+});
+
+/** The landmark against which an entry tells where the canal lies: the named one, else the first that every view shows. */
+export function referenceOf({ input }: Pick<LedgerEntry, "input">): string | undefined {
+  const { reference, views = [] } = landmarked.safeParse(input).data ?? {};
+  const [first, ...others] = views;
+  return (
+    reference ?? Object.keys(first?.landmarks ?? {}).find((name) => others.every(({ landmarks }) => name in landmarks))
+  );
+}
+
 /** Whether the films stand too near to each other for a verdict, as the entry's own caution says. */
 export const isTooNear = ({ cautions }: Pick<CourseRead, "cautions">): boolean =>
   cautions.some((caution) => /^The films are only [\d.]+ degrees apart/.test(caution));

@@ -69,7 +69,7 @@ describe("the page of a canal in space", () => {
     expect(words).toContain("The bend turns to buccal");
     expect(words).toMatch(/seen on the films: 0° \(straight\), (19|20)° \(25° to mesial\)/);
     expect(pages[0]?.blocks.flatMap((block) => (block.kind === "figure" ? [block.caption] : []))).toEqual([
-      "Aslant",
+      "Aslant, the films behind it",
       "From mesial, across what a straight film shows",
       "True and apparent bend along the canal",
     ]);

@@ -2,7 +2,7 @@ import { bendShown } from "../../figures/bend-shown.ts";
 import { courseInSpace } from "../../figures/course-in-space.ts";
 import type { Pose } from "../../figures/seen-from.ts";
 import type { Figure } from "../../figures/svg-tree.ts";
-import { type CourseRead, courseRead, isTooNear, viewsOf } from "../../ledger/course-in-space.ts";
+import { type CourseRead, courseRead, isTooNear, referenceOf, viewsOf } from "../../ledger/course-in-space.ts";
 import type { LedgerEntry } from "../../record/ledger-entry.ts";
 import { partsOf, thePart } from "../../record/parts.ts";
 import type { CaseSource } from "../case-source.ts";
@@ -23,7 +23,7 @@ interface CanalTold {
 
 /** Aslant and from mesial: what a straight film hides lies across the second. */
 const poses: readonly (readonly [string, Pose])[] = [
-  ["Aslant", { yawDeg: 38, pitchDeg: 16 }],
+  ["Aslant, the films behind it", { yawDeg: 38, pitchDeg: 16 }],
   ["From mesial, across what a straight film shows", { yawDeg: 90, pitchDeg: 0 }],
 ];
 
@@ -115,7 +115,7 @@ function wordsOf(canal: CanalTold, source: CaseSource): Block[] {
   const radius = read.number(entry.subject, "curvature.pruettRadiusMm", 1);
   const lines: Line[] = [
     [...angle("hiddenDeg"), { text: ` hidden by the ${by} film` }],
-    ...sidesOf(told, source).map(says),
+    ...sidesOf(told, { mark: referenceOf(entry) ?? "the shared landmark", inner: innerSideOf(source) }).map(says),
     [
       { text: "Largest bend in space " },
       ...spaceNumber(canal, source, "pruettDeg"),
@@ -151,8 +151,7 @@ function spaceNumber({ entry }: CanalTold, source: CaseSource, name: string): Li
 }
 
 /** Where the bend turns, and where the canal lies: two sentences that are never mixed. */
-function sidesOf({ side, liesSide }: InSpace, source: CaseSource): string[] {
-  const inner = innerSideOf(source);
+function sidesOf({ side, liesSide }: InSpace, { mark, inner }: { mark: string; inner: string }): string[] {
   const named = (one: string): string => (one === "lingual" ? inner : one);
   const turns =
     side === "mixed"
@@ -163,10 +162,14 @@ function sidesOf({ side, liesSide }: InSpace, source: CaseSource): string[] {
   if (liesSide === undefined) return [turns];
   const lies =
     liesSide === "undetermined"
-      ? `Whether the canal lies to buccal or to ${inner} of the shared landmark is open`
-      : `The canal lies to ${named(liesSide)} of the shared landmark`;
+      ? `Whether the canal lies to buccal or to ${inner} of ${mark} is open`
+      : `The canal lies to ${named(liesSide)} of ${mark}`;
   return [turns, lies];
 }
 
 const filmsNamed = (caution: string): string =>
-  sentence(caution.replaceAll(/\bviews\[(\d+)\]/g, (_, index: string) => `film ${Number(index) + 1}`));
+  sentence(
+    caution
+      .replaceAll(/\bviews\[(\d+)\]/g, (_, index: string) => `film ${Number(index) + 1}`)
+      .replaceAll(/(?<= )-(?=\d)/g, "−"),
+  );

@@ -1,4 +1,4 @@
-import { isTooNear } from "../../../../ledger/course-in-space.ts";
+import { isTooNear, referenceOf } from "../../../../ledger/course-in-space.ts";
 import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
 import { toldByTwoFilms } from "../../../lightbox/kernels/hidden-part.ts";
 import { numberOf } from "../../../lightbox/kernels/ledger-reading.ts";
@@ -51,11 +51,11 @@ const straightestName = (anglesDeg: readonly number[]): string =>
 
 /** Where the bend turns, and where the canal lies: two things, two sentences. */
 function Sides({ entry }: { readonly entry: LedgerEntry }) {
-  const { tooth, spots } = useTwoView();
+  const { tooth } = useTwoView();
   const told = toldByTwoFilms(entry);
   if (told === undefined) return null;
   const { side, liesSide } = told;
-  const mark = spots.find(({ isShared }) => isShared)?.what;
+  const mark = referenceOf(entry);
   return (
     <ul className="two-view-sides">
       <li>

@@ -25,7 +25,7 @@ export function viewOfFilm(
   const { film, trace } = course;
   const scale = filmScale(context, film.id);
   if (scale === undefined) throw new RangeError(`${filmName(course)} has no scale, which is a gap`);
-  const spots = marksOn(context.parts, film.id, "spot").filter(({ body }) => names.includes(body.what));
+  const spots = landmarksOn(context.parts, film.id).filter(({ body }) => names.includes(body.what));
   const landmarks = Object.fromEntries(spots.map(({ body }) => [body.what, inMm([body.at], scale)[0]]));
   const { horizontalAngleDeg, verticalAngleDeg, uRunsTo } = film.body;
   const facts = { horizontalAngleDeg, uRunsTo, verticalAngleDeg };
@@ -60,9 +60,13 @@ const inMm = (points: readonly (readonly [number, number])[], { mmPerPx }: FilmS
     mmPerPx,
   ).map(({ x, y }) => [x, y]);
 
+/** The spots that may be seen on other films too: a level of a canal and a filling's end are of one canal and one day. */
+const landmarksOn = (parts: BindingContext["parts"], film: string) =>
+  marksOn(parts, film, "spot").filter(({ body }) => body.is === undefined || body.is === "apex");
+
 /** The words of the spots that are marked once on every film. */
 export function commonSpots(films: readonly CanalOnFilm[], { parts }: BindingContext): string[] {
-  const words = films.map(({ film }) => marksOn(parts, film.id, "spot").map(({ body }) => body.what));
+  const words = films.map(({ film }) => landmarksOn(parts, film.id).map(({ body }) => body.what));
   const once = (word: string) => words.every((on) => on.filter((found) => found === word).length === 1);
   return (words[0] ?? []).filter((word) => word !== "" && once(word));
 }

@@ -13,9 +13,13 @@ export interface SharedSpot {
   readonly isDoubled: boolean;
 }
 
+/** A spot with a name that other films may show too: a level of a canal is of that canal alone. */
+const isLandmark = (mark: Mark): mark is SpotMark =>
+  mark.body.shape === "spot" && mark.body.what !== "" && (mark.body.is === undefined || mark.body.is === "apex");
+
 /** The named spots of some films, those on every film first. */
 export function sharedSpots(marks: readonly Mark[], films: readonly string[]): SharedSpot[] {
-  const spots = marks.filter((mark): mark is SpotMark => mark.body.shape === "spot" && mark.body.what !== "");
+  const spots = marks.filter(isLandmark);
   const names = [...new Set(spots.filter(({ body }) => films.includes(body.film)).map(({ body }) => body.what))];
   const all = names.map((what): SharedSpot => {
     const onFilms = films.map((film) => spots.filter(({ body }) => body.film === film && body.what === what));

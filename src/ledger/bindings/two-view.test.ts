@@ -111,6 +111,7 @@ describe("the course in space of a case's films", () => {
     ];
     const [entry] = derived(parts);
     expect(entry?.input).toMatchObject({
+      reference: "buccal cusp",
       views: [
         { landmarks: { "buccal cusp": [15.5, 2] } },
         { verticalAngleDeg: 5, landmarks: { "buccal cusp": [17.5, 2] } },

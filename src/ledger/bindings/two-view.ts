@@ -66,6 +66,8 @@ function courseOf(subject: string, films: readonly CanalOnFilm[], { context, pai
     input: {
       views: views.map(({ view }) => view),
       receptor: first?.film.body.receptor,
+      // Said by name: an input is kept with its keys in order, and which landmark comes first would be lost.
+      ...(names[0] === undefined ? {} : { reference: names[0] }),
       sigmaMm: Math.max(...views.map(({ sigmaMm }) => sigmaMm)),
       ...(shares.length === 0 ? {} : { scaleRelativeSigma: Math.min(0.5, Math.max(...shares)) }),
       ...said.input,

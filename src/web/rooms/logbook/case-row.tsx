@@ -37,7 +37,7 @@ export function CaseRow({ row, index }: CaseRowOptions) {
       </td>
       <td>{wordFor(treatmentWords, row.treatment)}</td>
       <td className="case-row-long" data-room="wide">
-        {diagnosis.filter((text) => text !== null).join(" · ") || <Nothing says="no diagnosis" />}
+        {[...new Set(diagnosis)].filter((text) => text !== null).join(" · ") || <Nothing says="no diagnosis" />}
       </td>
       <td>{dayInWords(row.presentedOn)}</td>
       <td data-figure="true" data-room="some">

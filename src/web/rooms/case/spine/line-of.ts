@@ -18,7 +18,7 @@ export function lineOf(part: Part): readonly string[] {
     case "findings":
       return controlsLine(part.body.teeth.filter(({ role }) => role === "control").length);
     case "diagnosis":
-      return [pulpalWords[part.body.pulpal], apicalWords[part.body.apical]];
+      return [...new Set([pulpalWords[part.body.pulpal], apicalWords[part.body.apical]])];
     case "plan":
       return planLine(part.body);
     case "consent":

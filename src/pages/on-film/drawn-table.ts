@@ -20,11 +20,22 @@ interface MarksOfFilm {
   readonly marks: readonly Mark[];
 }
 
-/** What was drawn on films beside courses, each value with its interval; nothing where nothing was. */
-export function drawnTable(films: readonly MarksOfFilm[], read: LedgerReader): Table[] {
+/**
+ * What was drawn on films beside courses, each value with its interval; nothing where nothing was.
+ * Takes the films with their marks; in brief each drawing has its first value alone.
+ */
+export function drawnTable(
+  films: readonly MarksOfFilm[],
+  read: LedgerReader,
+  as: "whole" | "brief" = "whole",
+): Table[] {
   const named = films.some(({ film }) => film !== undefined);
   const rows = films.flatMap(({ film, marks }) =>
-    marks.flatMap((mark) => rowsOf(mark, read).map((row): Line[] => [...(named ? [says(film ?? "")] : []), ...row])),
+    marks.flatMap((mark) =>
+      rowsOf(mark, read)
+        .slice(0, as === "brief" ? 1 : undefined)
+        .map((row): Line[] => [...(named ? [says(film ?? "")] : []), ...row]),
+    ),
   );
   if (rows.length === 0) return [];
   const columns = [

@@ -160,6 +160,17 @@ describe("the table of what was drawn", () => {
     for (const { number } of numbers) expect(number?.ledgerEntry).toBeDefined();
   });
 
+  it("in brief has one row for each drawing", () => {
+    const [table] = drawnTable([{ marks: partsOf(parts, "mark") }], readerOf(parts), "brief");
+    expect(table?.rows.map((row) => row.map(textOf)[0])).toEqual([
+      "Fragment in MB1",
+      "Filling's end in MB1",
+      "Start of bend in MB1",
+      "Distal wall of MB1",
+      "Crown and root, MB",
+    ]);
+  });
+
   it("names the film where several stand in it, and is not there where nothing was drawn", () => {
     const [table] = drawnTable([{ film: "2", marks: partsOf(parts, "mark") }], readerOf(parts));
     expect(table?.columns[0]?.head).toBe("Film");

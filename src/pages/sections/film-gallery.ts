@@ -35,6 +35,7 @@ export function filmGallery(source: CaseSource): Page[] {
   const drawn = drawnTable(
     named.map(({ name, marks }) => ({ film: name, marks })),
     read,
+    "brief",
   );
   return [{ title: "Films", on: first, blocks: [...pictures, ...tables, ...drawn], notes: [] }];
 }

@@ -4,7 +4,7 @@ import { Refusal } from "../../core/refusal.ts";
 import type { WaitingSum } from "../../ledger/derive-ledger.ts";
 import type { LedgerEntry } from "../../record/ledger-entry.ts";
 import { partsOf } from "../../record/parts.ts";
-import type { Store } from "../../store/store.ts";
+import type { CaseState, Store } from "../../store/store.ts";
 import type { Job } from "../api.ts";
 import type { Jobs, Progress } from "../jobs.ts";
 import { deriveWith } from "../ledger-of-store.ts";
@@ -84,7 +84,8 @@ export function comparisonsOn(place: ComparisonsPlace): Comparisons {
     catchUp: async () => {
       for (const { caseId, demo, films } of await store.cases()) {
         if (!demo || films < 2) continue;
-        for (const { id } of partsOf((await store.readCase(caseId)).parts, "comparison"))
+        const { parts } = await store.readCase(caseId).catch(noParts);
+        for (const { id } of partsOf(parts, "comparison"))
           if (!closing.signal.aborted) await begin(caseId, id).then(({ done }) => done, unlessRefused);
       }
     },
@@ -94,6 +95,12 @@ export function comparisonsOn(place: ComparisonsPlace): Comparisons {
       await Promise.all([pictures.ended(), ...[...running.values()].map(({ done }) => done)]);
     },
   };
+}
+
+/** A case may be removed while others are compared. */
+function noParts(thrown: unknown): Pick<CaseState, "parts"> {
+  unlessRefused(thrown);
+  return { parts: [] };
 }
 
 /** What can't be compared yet says so in the ledger. */

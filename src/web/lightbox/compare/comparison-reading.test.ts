@@ -50,13 +50,17 @@ describe("a comparison as the ledger has it", () => {
 });
 
 describe("the films of a comparison", () => {
-  const film = (id: string, takenOn: string) =>
-    ({ id, kind: "film", revision: 1, body: { takenOn } }) as unknown as Film;
+  const film = (id: string, takenOn: string, purpose = "recall") =>
+    ({ id, kind: "film", revision: 1, body: { takenOn, purpose } }) as unknown as Film;
   const films = [film("a", "2024-02-20"), film("b", "2024-09-17")];
 
   it("give it its name by days, also where one is gone", () => {
     expect(comparisonName({ before: "a", after: "b" }, films, "2024-02-20")).toBe("day 0 and day 210");
     expect(comparisonName({ before: "a", after: "z" }, films, "2024-02-20")).toBe("day 0 and a film taken out");
+    const oneDay = [film("a", "2024-02-20", "diagnostic"), film("c", "2024-02-20", "angled")];
+    expect(comparisonName({ before: "a", after: "c" }, oneDay, "2024-02-20")).toBe(
+      "day 0, straight on and day 0, angled",
+    );
   });
 
   it("are the first and the last to begin with, if there are two", () => {

@@ -1,5 +1,5 @@
 import type { PartOf } from "../../../record/parts.ts";
-import { dayName, type Film } from "../kernels/film-name.ts";
+import { dayName, type Film, purposeName } from "../kernels/film-name.ts";
 
 /** A comparison as it stands in the case. */
 export type Comparison = PartOf<"comparison">;
@@ -23,8 +23,13 @@ export const filmsOf = (pair: FilmPair, films: readonly Film[]): ComparedFilms =
 /** What a comparison is called: "day 0 and day 210". */
 export function comparisonName(pair: FilmPair, films: readonly Film[], presentedOn: string): string {
   const { before, after } = filmsOf(pair, films);
-  const day = (film: Film | undefined): string =>
-    film === undefined ? "a film taken out" : dayName(presentedOn, film.body.takenOn);
+  // Films of one day are told apart by what they were taken for.
+  const sameDay = before?.body.takenOn === after?.body.takenOn;
+  const day = (film: Film | undefined): string => {
+    if (film === undefined) return "a film taken out";
+    const name = dayName(presentedOn, film.body.takenOn);
+    return sameDay ? `${name}, ${purposeName(film.body.purpose)}` : name;
+  };
   return `${day(before)} and ${day(after)}`;
 }
 

@@ -77,12 +77,14 @@ const sentenceOf = (lines: readonly string[]): string => {
 
 interface WaysOptions {
   readonly look: ComparedLook;
+  /** Whether one film lies on the other, and whether they compare. */
   readonly isCompared: boolean;
+  readonly comparable: boolean;
   readonly take: (as: ComparedLook["as"]) => void;
 }
 
 /** The ways to look at both films. */
-export const WaysToLook = ({ look, isCompared, take }: WaysOptions) => (
+export const WaysToLook = ({ look, isCompared, comparable, take }: WaysOptions) => (
   <fieldset className="ways-to-look">
     <legend className="unseen">How to look at both films</legend>
     {waysToLook.map(({ as, keys, name, says }) => (
@@ -91,7 +93,7 @@ export const WaysToLook = ({ look, isCompared, take }: WaysOptions) => (
         hint={keys}
         title={says}
         aria-pressed={look.as === as}
-        disabled={as !== "landmarks" && !isCompared}
+        disabled={(as !== "landmarks" && !isCompared) || (as === "difference" && !comparable)}
         onClick={() => take(as)}
       >
         {name}

@@ -59,6 +59,7 @@ export function CompareWork({ view, comparison, films, record, takeAway }: WorkO
           <WaysToLook
             look={isMarking ? { ...look, as: "landmarks" } : look}
             isCompared={isCompared}
+            comparable={read?.comparable ?? false}
             take={(as) => setLook((now) => ({ ...now, as }))}
           />
           <BesideWays

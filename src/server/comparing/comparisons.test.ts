@@ -4,9 +4,10 @@ import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { boneLike, filmOf } from "../../../test/bone-like-film.ts";
 import { type SampleBench, sampleBench } from "../../../test/sample-bench.ts";
 import { sampleParts } from "../../../test/sample-case.ts";
+import { Refusal } from "../../core/refusal.ts";
 import { decodeFilm } from "../../imaging/decode-film.ts";
 import { encodePng16 } from "../../imaging/encode-png16.ts";
-import type { BodyOf } from "../../record/parts.ts";
+import { type BodyOf, partsOf } from "../../record/parts.ts";
 import type { CaseView, Job, RefusalView } from "../api.ts";
 
 const [columns, rows] = [420, 320];
@@ -204,6 +205,28 @@ describe("two films compared", () => {
       { timeout: 30_000 },
     );
     expect(job).toMatchObject({ state: "failed", refusal: { code: "record.conflict" } });
+  });
+});
+
+describe("what waits in the demo", () => {
+  it("is compared behind everything else, and nothing of anybody's own case", async () => {
+    const [own, demo] = [await newCase(), await newCase()];
+    const about = partsOf((await one.bench.store.readCase(demo)).parts, "case")[0];
+    await record(demo, [put(about?.id ?? "", "case", { ...about?.body, demo: true }, 1)]);
+    await record(demo, [put("pair-2", "comparison", { ...pair, landmarks: [] })]);
+    await one.bench.comparisons.catchUp();
+    expect((await entryOf(demo))?.output).toMatchObject({ comparable: true });
+    expect((await entryOf(own))?.output).toBeUndefined();
+  });
+
+  it("may be removed meanwhile", async () => {
+    const read = vi
+      .spyOn(one.bench.store, "readCase")
+      .mockRejectedValueOnce(new Refusal("record.notFound", "it is gone"));
+    await expect(one.bench.comparisons.catchUp()).resolves.toBeUndefined();
+    // The demo's case of the test before was asked for, and was gone.
+    expect(read).toHaveBeenCalled();
+    read.mockRestore();
   });
 });
 

@@ -56,7 +56,7 @@ export const pairingTakenBack = ({ canal }: PairingInHand, pairing: Pairing): Ge
 /** A number that belongs to the pair: the tube's distance, the error of an angle; absent to take it away. */
 export const pairingSaid = (
   hand: PairingInHand,
-  field: "sourceToToothMm" | "angleSigmaDeg",
+  field: "sourceToToothMm" | "toothToDetectorMm" | "angleSigmaDeg",
   { value, words }: { readonly value: number | undefined; readonly words: string },
 ): Gesture => ({ words: `${hand.canal}: ${words}`, operations: [put(hand, { [field]: value })] });
 

@@ -1,3 +1,4 @@
+import { courseRead, isTooNear } from "../../../ledger/course-in-space.ts";
 import type { LedgerEntry } from "../../../record/ledger-entry.ts";
 import { intervalInWords } from "../../parts/figures-in-words.ts";
 import { bendSideWords, liesSideWords } from "../../words/side-words.ts";
@@ -23,6 +24,9 @@ export function HiddenPart({ ledger, mark }: HiddenPartOptions) {
       <p className="quiet">No third dimension. {sentenceInWords(whyAbsent(entry, "hiddenDeg") ?? "It is not told")}.</p>
     );
   const { side, liesSide } = told;
+  const course = courseRead(entry);
+  if (course !== undefined && isTooNear(course))
+    return <p className="quiet">No third dimension. The tube was moved too little between its films to tell.</p>;
   return (
     <div className="hidden-part">
       <Hidden entry={entry} by={told.anglesDeg.some((angle) => angle === 0) ? "straight" : "straighter"} />

@@ -39,6 +39,15 @@ export function FilmsSection() {
             }
           />
           <PairingNumber
+            label="Tooth to detector, if known"
+            unit="mm"
+            value={hand.pairing?.body.toothToDetectorMm}
+            range={{ low: 0, high: 200 }}
+            write={(value) =>
+              record(pairingSaid(hand, "toothToDetectorMm", { value, words: said("tooth to detector", value, "mm") }))
+            }
+          />
+          <PairingNumber
             label="Error of an angle, if not 1°"
             unit="°"
             value={hand.pairing?.body.angleSigmaDeg}

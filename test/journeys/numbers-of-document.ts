@@ -1,4 +1,6 @@
+import { join } from "node:path";
 import type { DocumentView } from "../../src/server/api.ts";
+import { filmPath } from "../../src/store/kept-files.ts";
 import type { BenchInBrowser } from "./bench-in-browser.ts";
 import { canalog } from "./canalog.ts";
 
@@ -15,7 +17,7 @@ export async function numbersOfDocument(bench: BenchInBrowser, made: DocumentVie
   const outputs = new Map<string, { subject: string; output: unknown }>();
   for (const id of new Set(made.numbers.map(({ ledgerEntry }) => ledgerEntry))) {
     const { topic, input, subject } = await bench.ledgerEntry(id);
-    const ran = await canalog(bench.server.home, ["compute", topic], JSON.stringify(input));
+    const ran = await canalog(bench.server.home, ["compute", topic], JSON.stringify(ofFiles(input, bench.server.home)));
     if (ran.code !== 0) throw new Error(`compute ${topic} ended with ${ran.code}: ${ran.errors}`);
     outputs.set(id, { subject, output: JSON.parse(ran.out) });
   }
@@ -23,6 +25,16 @@ export async function numbersOfDocument(bench: BenchInBrowser, made: DocumentVie
     const { subject = "", output } = outputs.get(ledgerEntry) ?? {};
     return { subject, path, printed: text, computed: asPrinted(valueAt(output, path), text) };
   });
+}
+
+/** An input as the shell takes it: kept films by their files, where the ledger names them by their hash. */
+function ofFiles(input: unknown, home: string): unknown {
+  if (typeof input !== "object" || input === null) return input;
+  const films = Object.entries(input).map(([name, value]): [string, unknown] => {
+    const hash: unknown = typeof value === "object" && value !== null ? Reflect.get(value, "hash") : undefined;
+    return [name, typeof hash === "string" ? { film: join(home, filmPath(hash)) } : value];
+  });
+  return Object.fromEntries(films);
 }
 
 /** A value in the number of decimals that a printed text has; a true minus sign, none before a zero. */

@@ -44,7 +44,7 @@ async function buildInto(folder) {
           canalog: join(root, "src/cli/main.ts"),
           "film-worker": join(root, "src/server/film-worker.ts"),
           "document-worker": join(root, "src/server/documents/document-worker.ts"),
-          "past-ledger-worker": join(root, "src/server/past/past-ledger-worker.ts"),
+          "sum-worker": join(root, "src/server/sums/sum-worker.ts"),
           "comparing-worker": join(root, "src/server/comparing/comparing-worker.ts"),
         },
         output: { entryFileNames: "[name].mjs", chunkFileNames: "parts/[name]-[hash].mjs" },

@@ -11,9 +11,9 @@ import { pictureCache } from "../src/server/comparing/picture-cache.ts";
 import { documentsHere } from "../src/server/documents/documents-aside.ts";
 import { filmWorkHere } from "../src/server/film-work.ts";
 import { makeJobs } from "../src/server/jobs.ts";
-import { deriveWith } from "../src/server/ledger-of-store.ts";
-import { pastLedgersHere } from "../src/server/past/past-ledgers.ts";
+import { ledgerBy } from "../src/server/ledger-by.ts";
 import { makeSessions } from "../src/server/sessions.ts";
+import { type Sums, sumsHere } from "../src/server/sums/sums.ts";
 import { openStore } from "../src/store/open-store.ts";
 
 /** A server on a new data folder, asked without a port, with a window already let in. */
@@ -29,20 +29,21 @@ export interface SampleBench {
 /** The Host header that this server answers to. */
 export const host = "127.0.0.1:4270";
 
-/** Opens a new data folder and a server on it. */
-export async function sampleBench(): Promise<SampleBench> {
+/** Opens a new data folder and a server on it. Takes who does the sums of ledgers. */
+export async function sampleBench(sums: Sums = sumsHere): Promise<SampleBench> {
   const home = mkdtempSync(join(tmpdir(), "canalog-bench-"));
   const { store } = await openStore(home);
   const sessions = makeSessions();
   const [jobs, now] = [makeJobs(), () => new Date().toISOString()];
+  const deriveLedger = ledgerBy(sums.do);
   const bench: Bench = {
     ...{ store, sessions, home, jobs, now, version: "test", recovered: [], shipped: ".", doorKey: "door" },
     films: filmWorkHere,
     documents: documentsHere,
-    pastLedgers: pastLedgersHere,
-    comparisons: comparisonsOn({ store, jobs, comparing: comparingHere, cache: pictureCache(home), now }),
+    sums,
+    comparisons: comparisonsOn({ store, deriveLedger, jobs, comparing: comparingHere, cache: pictureCache(home), now }),
     demo: { state: () => "removed", load: async () => undefined, remove: async () => undefined },
-    deriveLedger: () => deriveWith(store),
+    ...{ deriveLedger, ending: new AbortController().signal },
   };
   const app = await buildApp(bench);
   const token = sessions.redeem(sessions.newCode()) ?? "";

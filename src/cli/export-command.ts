@@ -6,6 +6,8 @@ import { comparisonsOn } from "../server/comparing/comparisons.ts";
 import { pictureCache } from "../server/comparing/picture-cache.ts";
 import { documentsHere } from "../server/documents/documents-aside.ts";
 import { makeJobs } from "../server/jobs.ts";
+import { ledgerBy } from "../server/ledger-by.ts";
+import { sumsHere } from "../server/sums/sums.ts";
 import { writeDocument } from "../server/write-document.ts";
 import { openStore } from "../store/open-store.ts";
 import { progressLine } from "./progress-line.ts";
@@ -22,7 +24,8 @@ export async function exportCommand(caseId: string, options: { as: string; to?: 
     const line = progressLine("Writing");
     const now = (): string => new Date().toISOString();
     const cache = pictureCache(home);
-    const comparisons = comparisonsOn({ store, jobs: makeJobs(), comparing: comparingHere, cache, now });
+    const deriveLedger = ledgerBy(sumsHere.do);
+    const comparisons = comparisonsOn({ store, deriveLedger, jobs: makeJobs(), comparing: comparingHere, cache, now });
     const place = { store, shipped, now, comparisons, documents: documentsHere };
     const row = await writeDocument(place, { caseId, as }, (fraction) => line.show(Math.round(fraction * 100), 100));
     const { bytes } = await store.readDocument(row.id);

@@ -5,7 +5,8 @@ import { faultAt, Refusal } from "../core/refusal.ts";
 import { caseFileSchema } from "../record/case-file.ts";
 import { filmImportSchema } from "../server/api.ts";
 import { filmWorkHere } from "../server/film-work.ts";
-import { deriveWith } from "../server/ledger-of-store.ts";
+import { ledgerBy } from "../server/ledger-by.ts";
+import { sumsHere } from "../server/sums/sums.ts";
 import { takeInFilm } from "../server/take-in-film.ts";
 import { openStore } from "../store/open-store.ts";
 import type { Store } from "../store/store.ts";
@@ -58,7 +59,7 @@ async function importFilm(
   const recording = {
     who: (await store.settings()).who,
     at: new Date().toISOString(),
-    deriveLedger: await deriveWith(store),
+    deriveLedger: ledgerBy(sumsHere.do)(),
   };
   await store.record(options.case, gesture, recording);
   return `Taken in as ${partId}`;
@@ -69,7 +70,7 @@ async function importCase(store: Store, file: string, bytes: Buffer): Promise<st
   const parsed = caseFileSchema.safeParse(read);
   if (!parsed.success)
     throw new Refusal("input.invalid", "Cannot import: the case file has faults", {}, faultsOf(parsed.error, read));
-  await store.loadCaseFile(parsed.data, new Map(), await deriveWith(store));
+  await store.loadCaseFile(parsed.data, new Map(), ledgerBy(sumsHere.do)());
   return `Taken in as ${parsed.data.caseId}`;
 }
 

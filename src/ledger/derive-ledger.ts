@@ -39,31 +39,83 @@ const notCompared = "not compared yet: press Compare";
  * The same input to the same version of a topic is the same entry: its id is the hash of both.
  */
 export function deriveLedger(source: LedgerSource, among: readonly Binding[] = bindings): LedgerEntry[] {
+  const steps = derivation(source, among);
+  let step = steps.next();
+  while (step.done !== true) step = steps.next(outcomesOf(step.value));
+  return step.value;
+}
+
+/** Does sums, wherever that is. */
+export type DoSums = (sums: SumsToDo) => Promise<readonly Outcome[]>;
+
+/** The same entries, their sums done elsewhere: those of one binding that are not known are handed over at once. */
+export async function deriveLedgerBy(
+  doSums: DoSums,
+  source: LedgerSource,
+  among: readonly Binding[] = bindings,
+): Promise<LedgerEntry[]> {
+  const steps = derivation(source, among);
+  let step = steps.next();
+  while (step.done !== true) step = steps.next(await doSums(step.value));
+  return step.value;
+}
+
+/** Walks the bindings, asks for what is not known of each, and goes on with what it is told. */
+function* derivation(
+  source: LedgerSource,
+  among: readonly Binding[],
+): Generator<SumsToDo, LedgerEntry[], readonly Outcome[]> {
   const bySubject = new Map<string, LedgerEntry>();
   const earlier = (subject: string) => {
     const entry = bySubject.get(subject);
     return entry?.output === undefined ? undefined : { entryId: entry.id, output: entry.output };
   };
-  for (const { topic, ask } of among)
-    for (const asked of ask({ parts: source.parts, settings: source.settings, earlier }))
-      bySubject.set(asked.subject, entryOf(topic, withClickOrigin(asked, source.settings), source));
+  for (const { topic, ask } of among) {
+    const asked = ask({ parts: source.parts, settings: source.settings, earlier });
+    const found = asked.map((one) => entryOrSum(topic, withClickOrigin(one, source.settings), source));
+    const toDo = found.filter((one) => "todo" in one);
+    const told = toDo.length === 0 ? [] : yield { topic, inputs: toDo.map(({ todo }) => todo.input) };
+    const outcomes = told.values();
+    for (const one of found) {
+      const entry = "todo" in one ? completed(one.todo, outcomes.next().value) : one;
+      bySubject.set(entry.subject, entry);
+    }
+  }
   return [...bySubject.values()];
 }
 
-function entryOf(topic: Topic, asked: Question | Gap, source: LedgerSource): LedgerEntry {
+type EntryToDo = Omit<LedgerEntry, "output" | "refused">;
+
+/** A fault of the program where a sum that was handed over got no answer. */
+function completed(todo: EntryToDo, outcome: Outcome | undefined): LedgerEntry {
+  if (outcome === undefined) throw new Error(`no answer about ${todo.subject}`);
+  const { at, ...entry } = todo;
+  return { ...entry, ...outcome, at };
+}
+
+/** An entry that is known or says what is missing, else the entry that a sum will complete. */
+function entryOrSum(topic: Topic, asked: Question | Gap, source: LedgerSource): LedgerEntry | { todo: EntryToDo } {
   const input = "input" in asked ? asked.input : { missing: asked.why };
   const { subject, inputPaths } = asked;
   const about = { subject, topic: topic.name, topicVersion: topic.version };
   const id = ledgerEntryId(hashOf({ caseId: source.caseId, ...about, input }));
   const known = source.known(id) ?? source.instead?.({ subject, topic: topic.name, input });
   if (known !== undefined) return known;
-  if ("input" in asked && topic.asked === "withPictures") {
-    source.waits?.({ id, subject, inputPaths, input: asked.input, topic });
-    return entryOf(topic, { subject, inputPaths, why: notCompared }, source);
-  }
-  const result = "input" in asked ? outcomeOf(topic, asked.input) : { refused: [asked.why] };
-  return { id, caseId: caseId(source.caseId), ...about, input, inputPaths, ...result, at: source.at };
+  const todo = { id, caseId: caseId(source.caseId), ...about, input, inputPaths, at: source.at };
+  if (!("input" in asked)) return completed(todo, { refused: [asked.why] });
+  if (topic.asked !== "withPictures") return { todo };
+  source.waits?.({ id, subject, inputPaths, input, topic });
+  return entryOrSum(topic, { subject, inputPaths, why: notCompared }, source);
 }
+
+/** Sums of one topic that are not known yet. */
+export interface SumsToDo {
+  readonly topic: Topic;
+  readonly inputs: readonly unknown[];
+}
+
+/** What each of some sums came to, in their order. */
+export const outcomesOf = ({ topic, inputs }: SumsToDo): Outcome[] => inputs.map((input) => outcomeOf(topic, input));
 
 /** What a sum came to: what the topic answers, or the lines in which it refuses. */
 export type Outcome = { readonly output: unknown } | { readonly refused: string[] };

@@ -1,6 +1,6 @@
 import { canonicalJson } from "../record/canonical-json.ts";
 import type { LedgerEntry } from "../record/ledger-entry.ts";
-import { deriveLedger, type LedgerSource } from "./derive-ledger.ts";
+import { type DoSums, deriveLedgerBy, type LedgerSource } from "./derive-ledger.ts";
 
 /** A past state of a case, and every entry that was ever kept for it. */
 export interface PastLedger extends Pick<LedgerSource, "caseId" | "parts" | "settings" | "at"> {
@@ -13,10 +13,10 @@ export interface PastLedger extends Pick<LedgerSource, "caseId" | "parts" | "set
  * The ledger as it stood at a past change: what its parts ask, answered by the entries that are kept. Of the same sum in
  * several versions of its topic, the one that held then; what was never kept is worked out from the parts of then.
  */
-export function ledgerAsStood({ kept, until, ...source }: PastLedger): LedgerEntry[] {
+export function ledgerAsStood({ kept, until, ...source }: PastLedger, doSums: DoSums): Promise<LedgerEntry[]> {
   const sums = new Map<string, LedgerEntry[]>();
   for (const entry of kept) sums.set(sumOf(entry), [...(sums.get(sumOf(entry)) ?? []), entry]);
-  return deriveLedger({
+  return deriveLedgerBy(doSums, {
     ...source,
     known: () => undefined,
     instead: (sum) => heldThen(sums.get(sumOf(sum)) ?? [], until),

@@ -30,6 +30,13 @@ export function wishedSettings(stood: Settings, { clickSigmaFrom: _wished, ...wi
   return stays ? { ...wish, clickSigmaFrom: stood.clickSigmaFrom } : wish;
 }
 
+/**
+ * Whether sums of a case would differ under other settings.
+ * Takes two settings. Gives true where one that sums rest on differs; all of those are of marks on films.
+ */
+export const sumsDiffer = (before: Settings, after: Settings): boolean =>
+  before.clickSigmaPx !== after.clickSigmaPx || before.stopShortMm !== after.stopShortMm;
+
 /** The settings before anybody has changed them; `who` is empty until the person has been asked. */
 export const firstSettings: Settings = {
   who: "",

@@ -1,10 +1,11 @@
-import type { DeriveLedger, Recording, Store } from "../store/store.ts";
+import type { Recording, Store } from "../store/store.ts";
 import type { Comparisons } from "./comparing/comparisons.ts";
 import type { Documents } from "./documents/documents-aside.ts";
 import type { FilmWork } from "./film-work.ts";
 import type { Jobs } from "./jobs.ts";
-import type { PastLedgers } from "./past/past-ledgers.ts";
+import type { LedgerNow } from "./ledger-by.ts";
 import type { Sessions } from "./sessions.ts";
+import type { Sums } from "./sums/sums.ts";
 
 /** What every route works with. */
 export interface Bench {
@@ -15,8 +16,8 @@ export interface Bench {
   readonly films: FilmWork;
   /** Documents, made aside. */
   readonly documents: Documents;
-  /** Past ledgers, worked out aside. */
-  readonly pastLedgers: PastLedgers;
+  /** The sums of ledgers, done aside. */
+  readonly sums: Sums;
   /** Two films compared on demand. */
   readonly comparisons: Comparisons;
   readonly version: string;
@@ -31,7 +32,9 @@ export interface Bench {
   readonly pages?: string;
   readonly demo: Demo;
   readonly now: () => string;
-  readonly deriveLedger: () => Promise<DeriveLedger>;
+  readonly deriveLedger: LedgerNow;
+  /** Says when the program ends: long work stops where it can go on at the next start. */
+  readonly ending: AbortSignal;
 }
 
 /** The demo: invented cases that come with the program. */
@@ -44,5 +47,5 @@ export interface Demo {
 /** Who records now, and how the ledger follows. */
 export async function recordingOf(bench: Bench): Promise<Recording> {
   const settings = await bench.store.settings();
-  return { who: settings.who, at: bench.now(), deriveLedger: await bench.deriveLedger() };
+  return { who: settings.who, at: bench.now(), deriveLedger: bench.deriveLedger() };
 }

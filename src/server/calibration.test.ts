@@ -146,7 +146,7 @@ describe("a finished exercise", () => {
     await one.bench.store.record(
       caseId,
       { words: "All of the sample", operations: await puts(bare) },
-      { who: "A. Resident", at: one.bench.now(), deriveLedger: await one.bench.deriveLedger() },
+      { who: "A. Resident", at: one.bench.now(), deriveLedger: one.bench.deriveLedger() },
     );
     const before = (await one.bench.store.ledger(caseId)).find(({ subject }) => subject === "curvature of trace-1");
     const [{ id = "" } = {}] = (await room()).exercises;

@@ -6,13 +6,14 @@ import { Refusal } from "../core/refusal.ts";
 import { caseFileSchema } from "../record/case-file.ts";
 import type { Store } from "../store/store.ts";
 import type { Demo } from "./bench.ts";
-import { deriveWith } from "./ledger-of-store.ts";
+import type { LedgerNow } from "./ledger-by.ts";
 
 type State = ReturnType<Demo["state"]>;
 
 /** Where the demo comes from and goes to. */
 interface DemoPlace {
   readonly store: Store;
+  readonly deriveLedger: LedgerNow;
   readonly home: string;
   readonly shipped: string;
   readonly say: (line: string) => void;
@@ -58,13 +59,13 @@ async function readState(file: string): Promise<State> {
 }
 
 /** Every case file of the demo that is not there yet, with its films. */
-async function loadAll({ store, shipped, say, signal }: DemoPlace): Promise<void> {
+async function loadAll({ store, deriveLedger, shipped, say, signal }: DemoPlace): Promise<void> {
   const folder = join(shipped, "data", "demo", "cases");
   if (!existsSync(folder)) return;
   const there = new Set<string>((await store.cases()).map((facts) => facts.caseId));
   const files = (await readdir(folder)).filter((name) => name.endsWith(".json")).sort();
   const films = await readFilms(join(shipped, "data", "demo", "films"));
-  const derive = await deriveWith(store);
+  const derive = deriveLedger();
   say(`Loading the demo: ${films.size} films, all invented ...`);
   let cases = 0;
   for (const name of files) {

@@ -1,9 +1,12 @@
 import { Refusal } from "../core/refusal.ts";
-import type { FilmAnswer } from "./film-questions.ts";
-import { FilmThread, type ThreadLimits } from "./film-thread.ts";
+import type { FilmAnswer, FilmQuestion } from "./film-questions.ts";
 import type { FilmWork } from "./film-work.ts";
+import { Thread, type ThreadLimits } from "./thread.ts";
 
-/** The slowest picture that was met, a JPEG 2000 that claims 120 million pixels, is read within a fifth of it. */
+/**
+ * The slowest picture that was met, a JPEG 2000 that claims 120 million pixels, is read within a fifth of it. A codec keeps
+ * the memory of its largest picture, so an idle thread is not kept for long.
+ */
 const usual: ThreadLimits = { workMs: 180_000, idleMs: 20_000, heapMb: 512 };
 
 /**
@@ -12,7 +15,8 @@ const usual: ThreadLimits = { workMs: 180_000, idleMs: 20_000, heapMb: 512 };
  * Takes the thread's program as it was built, and limits other than the usual.
  */
 export function filmWorkAside(program: string, limits: ThreadLimits = usual): FilmWork {
-  const [incoming, previews] = [new FilmThread(program, limits), new FilmThread(program, limits)];
+  const thread = () => new Thread<FilmQuestion, FilmAnswer>(program, limits, tooLarge);
+  const [incoming, previews] = [thread(), thread()];
   return {
     prepare: async (bytes, wanted) => {
       const answer = await incoming.ask({ ask: "prepare", bytes, wanted }, wanted.name);
@@ -28,6 +32,13 @@ export function filmWorkAside(program: string, limits: ThreadLimits = usual): Fi
       await Promise.all([incoming.end(), previews.end()]);
     },
   };
+}
+
+function tooLarge(name: string, what: string, cause?: unknown): Refusal {
+  const says = `Cannot read ${name}: it ${what}; export a smaller part or a lower resolution`;
+  const refusal = new Refusal("file.tooLarge", says, { file: name });
+  refusal.cause = cause;
+  return refusal;
 }
 
 function failed(answer: FilmAnswer): Error {

@@ -6,16 +6,17 @@ import { openStore } from "../store/open-store.ts";
 import { buildApp } from "./app.ts";
 import type { Bench } from "./bench.ts";
 import { comparingAside } from "./comparing/comparing-aside.ts";
-import { type Comparisons, comparisonsOn } from "./comparing/comparisons.ts";
+import { comparisonsOn } from "./comparing/comparisons.ts";
 import { pictureCache } from "./comparing/picture-cache.ts";
 import { demoOf } from "./demo.ts";
 import { documentsAside } from "./documents/documents-aside.ts";
 import { makeDoorKey, openAddress } from "./door-key.ts";
 import { filmWorkAside } from "./film-work-aside.ts";
 import { makeJobs } from "./jobs.ts";
-import { deriveWith } from "./ledger-of-store.ts";
-import { pastLedgersAside } from "./past/past-ledgers.ts";
+import { ledgerBy } from "./ledger-by.ts";
 import { makeSessions } from "./sessions.ts";
+import { sumsAside } from "./sums/sums-aside.ts";
+import { followSettings } from "./write-settings.ts";
 
 /** How to serve: where the program's own files are, where the record is kept, which port is wanted. */
 export interface ServeOptions {
@@ -48,25 +49,28 @@ export async function serve(options: ServeOptions): Promise<Serving> {
   const door = await makeDoorKey(home);
   const films = filmWorkAside(join(shipped, "dist", "film-worker.mjs"));
   const documents = documentsAside(join(shipped, "dist", "document-worker.mjs"));
-  const pastLedgers = pastLedgersAside(join(shipped, "dist", "past-ledger-worker.mjs"));
+  const sums = sumsAside(join(shipped, "dist", "sum-worker.mjs"));
+  const deriveLedger = ledgerBy(sums.do);
+  const end = new AbortController();
   const jobs = makeJobs();
   const now = () => new Date().toISOString();
   const comparing = comparingAside(join(shipped, "dist", "comparing-worker.mjs"));
-  const comparisons = comparisonsOn({ store, jobs, comparing, cache: pictureCache(home), now });
+  const comparisons = comparisonsOn({ store, deriveLedger, jobs, comparing, cache: pictureCache(home), now });
   try {
     const bench: Bench = {
       ...{ store, home, shipped, recovered, doorKey: door.key },
       ...{ version: await versionOf(shipped), pages: join(shipped, "dist", "web") },
-      ...{ sessions: makeSessions(), jobs, films, documents, pastLedgers, comparisons, now },
-      demo: await demoOf({ store, home, shipped, say, ...(signal === undefined ? {} : { signal }) }),
-      deriveLedger: () => deriveWith(store),
+      ...{ sessions: makeSessions(), jobs, films, documents, sums, comparisons, now },
+      ...{ deriveLedger, ending: end.signal },
+      demo: await demoOf({ store, deriveLedger, home, shipped, say, ...(signal === undefined ? {} : { signal }) }),
     };
     signal?.throwIfAborted();
     const app = await buildApp(bench);
     const port = await listen(app, options.port);
     lock?.servesAt(port);
-    const behind = workBehind(comparisons, say);
+    const behind = workBehind(bench, say);
     const close = async (): Promise<void> => {
+      end.abort();
       await comparisons.close();
       await behind;
       await films.close();
@@ -74,22 +78,29 @@ export async function serve(options: ServeOptions): Promise<Serving> {
       await app.close();
       await door.release();
       await store.close();
+      await sums.close();
     };
     return { port, address: openAddress(port, bench.sessions.newCode()), close };
   } catch (thrown) {
     await door.release();
     await store.close();
+    await sums.close();
     throw thrown;
   }
 }
 
-/** What nobody waits for at a start: pictures of removed cases go, and the demo's films are compared. */
-async function workBehind(comparisons: Comparisons, say: ServeOptions["say"]): Promise<void> {
+/**
+ * What nobody waits for at a start: ledgers follow settings where the last run was cut short, pictures of removed cases
+ * go, and the demo's films are compared.
+ */
+async function workBehind(bench: Bench, say: ServeOptions["say"]): Promise<void> {
+  const why = (thrown: unknown): string => (thrown instanceof Error ? thrown.message : String(thrown));
+  await followSettings(bench).catch((thrown) => say(`Not all cases follow your settings yet: ${why(thrown)}`));
   try {
-    await comparisons.sweep();
-    await comparisons.catchUp();
+    await bench.comparisons.sweep();
+    await bench.comparisons.catchUp();
   } catch (thrown) {
-    say(`Films of the demo are not compared: ${thrown instanceof Error ? thrown.message : String(thrown)}`);
+    say(`Films of the demo are not compared: ${why(thrown)}`);
   }
 }
 

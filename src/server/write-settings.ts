@@ -1,25 +1,39 @@
+import { Refusal } from "../core/refusal.ts";
 import type { Settings } from "../record/settings.ts";
 import type { Bench } from "./bench.ts";
 
 /** Hears how many of all cases have followed. */
 type Following = (done: number, all: number) => void;
 
+type Place = Pick<Bench, "store" | "deriveLedger" | "ending">;
+
 /** Keeps settings, and lets the sums of every case follow those that they rest on; entries that held before stay stored. */
-export async function writeSettings(
-  bench: Bench,
-  next: Settings,
+export async function writeSettings(place: Place, next: Settings, following?: Following): Promise<void> {
+  const before = await place.store.ledgersBehind();
+  await place.store.writeSettings(next);
+  if ((await place.store.ledgersBehind()) !== before) await followSettings(place, following);
+}
+
+/** Lets the ledgers follow the settings where they have not all done so; cut short, the next start goes on. */
+export async function followSettings(
+  { store, deriveLedger, ending }: Place,
   following: Following = () => undefined,
 ): Promise<void> {
-  const before = await bench.store.settings();
-  await bench.store.writeSettings(next);
-  if (before.clickSigmaPx === next.clickSigmaPx && before.stopShortMm === next.stopShortMm) return;
-  const derive = await bench.deriveLedger();
-  // Both settings are of marks on films: a case without a film has no sum that rests on them.
-  const cases = (await bench.store.cases()).filter(({ films }) => films > 0);
+  const behind = await store.ledgersBehind();
+  if (behind === undefined) return;
+  // What sums rest on is of marks on films: a case without a film has no sum that does.
+  const cases = (await store.cases()).filter(({ films }) => films > 0);
   for (const [index, { caseId }] of cases.entries()) {
-    await bench.store.refreshLedger(caseId, derive);
+    if (ending.aborted) return;
+    await store.refreshLedger(caseId, deriveLedger()).catch(unlessGone);
     following(index + 1, cases.length);
     // Whoever waits for something else is served between two cases.
     await new Promise((resolve) => setImmediate(resolve));
   }
+  await store.noteLedgersFollow(behind);
+}
+
+/** A case may be removed while others follow. */
+function unlessGone(thrown: unknown): void {
+  if (!(thrown instanceof Refusal) || thrown.code !== "record.notFound") throw thrown;
 }

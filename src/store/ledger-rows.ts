@@ -3,6 +3,7 @@ import type { LedgerEntry } from "../record/ledger-entry.ts";
 import { inPortions } from "./case-rows.ts";
 import { ledgerFromRow, ledgerToRow } from "./column-codecs.ts";
 import type { Db } from "./dialect.ts";
+import { readSettings } from "./settings-row.ts";
 import type { CaseState, DeriveLedger } from "./store.ts";
 
 /** The entries that hold for a case now, in the order in which the ledger gave them. */
@@ -31,6 +32,9 @@ export async function readLedgerEntry(db: Db, id: string): Promise<LedgerEntry> 
   throw new Refusal("record.notFound", `Cannot open ledger entry ${id}: there is no such entry`, { id });
 }
 
+/** Entries that were worked out before a transaction, by id. */
+export type Ahead = ReadonlyMap<string, LedgerEntry>;
+
 /** The entries of the cases worked on last; entries never change, so what was read once need not be read again. */
 export class KnownEntries {
   readonly #cases = new Map<string, Map<string, LedgerEntry>>();
@@ -58,10 +62,19 @@ export async function readAllEntries(db: Db, caseId: string): Promise<Map<string
   return new Map(rows.map((row) => [row.id, ledgerFromRow(row)]));
 }
 
-/** Works out the ledger of a state and stores what is new in it; old entries stay. Called inside a transaction. */
-export async function writeLedger(db: Db, state: CaseState, derive: DeriveLedger, known: Map<string, LedgerEntry>) {
+/**
+ * Works out the ledger of a state and stores what is new in it; old entries stay. Called inside a transaction, with what
+ * is stored and what was worked out ahead of it.
+ */
+export async function writeLedger(
+  db: Db,
+  state: CaseState,
+  derive: DeriveLedger,
+  { known, ahead }: { readonly known: Map<string, LedgerEntry>; readonly ahead: Ahead },
+): Promise<void> {
   const { caseId } = state;
-  const entries = derive(state, (id) => known.get(id));
+  const settings = await readSettings(db);
+  const entries = derive(state, { settings, known: (id) => known.get(id) ?? ahead.get(id) });
   const fresh = new Map(entries.filter(({ id }) => !known.has(id)).map((entry) => [entry.id, entry]));
   await inPortions([...fresh.values()], (some) =>
     db

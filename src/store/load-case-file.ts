@@ -1,20 +1,14 @@
 import type { CaseFile } from "../record/case-file.ts";
 import { type Change, patchesOf } from "../record/change.ts";
-import { advance, beforeFirst, type Standing } from "../record/standing.ts";
-import { checkIdIsFree, stateOf, type Writing, writeChain } from "./record-change.ts";
-import type { CaseState, DeriveLedger } from "./store.ts";
-
-/** The links that the gestures of a case file make, and where the case stands after them. */
-export interface Chain {
-  readonly changes: readonly Change[];
-  readonly standing: Standing;
-}
+import { advance, beforeFirst } from "../record/standing.ts";
+import { checkIdIsFree, type Plan, type Planned } from "./record-change.ts";
 
 /**
- * The chain of a case file: each gesture with its own moment and writer, those that change nothing left out.
+ * The chain of a case file and where the case stands after it: each gesture with its own moment and writer, those that
+ * change nothing left out.
  * @throws Refusal `input.invalid`, `input.impossible`, `record.conflict`
  */
-export function chainOf({ caseId, gestures }: CaseFile): Chain {
+export function chainOf({ caseId, gestures }: CaseFile): Planned {
   const changes: Change[] = [];
   let standing = beforeFirst(caseId);
   for (const { at, who, words, operations } of gestures) {
@@ -24,16 +18,16 @@ export function chainOf({ caseId, gestures }: CaseFile): Chain {
     changes.push(next.change);
     standing = next.standing;
   }
-  return { changes, standing };
+  return { changes, after: standing };
 }
 
 /**
- * Records the chain of a case file as a new case: all its changes in one transaction, the ledger worked out once at the
- * end. Its films must be kept already.
- * @throws Refusal `input.invalid`, `input.impossible`, `record.conflict`, `file.missing`
+ * Plans the chain of a case file as a new case, all its changes at once. Its films must be kept already.
+ * @throws Refusal `input.invalid`, `record.conflict`
  */
-export async function writeCaseFile(writing: Writing, chain: Chain, deriveLedger: DeriveLedger): Promise<CaseState> {
-  await checkIdIsFree(writing.db, chain.standing.caseId);
-  await writeChain(writing, chain.changes, chain.standing, deriveLedger);
-  return stateOf(chain.standing);
-}
+export const planCaseFile =
+  (chain: Planned): Plan =>
+  async (db) => {
+    await checkIdIsFree(db, chain.after.caseId);
+    return chain;
+  };

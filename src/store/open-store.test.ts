@@ -207,7 +207,7 @@ const entryOf = (caseId: string, id: string, note: string): LedgerEntry => ({
 test("the ledger follows in the same transaction, and older entries stay", async () => {
   const { store } = await newStore();
   const asked: (string | undefined)[] = [];
-  const derive: DeriveLedger = (state, known) => {
+  const derive: DeriveLedger = (state, { known }) => {
     const id = String(revisionIn(state, "about")).padStart(64, "0");
     asked.push(known(id)?.at);
     return [known(id) ?? entryOf(state.caseId, id, `revision ${id.at(-1)}`)];

@@ -3,16 +3,18 @@ import { canonicalJson } from "../record/canonical-json.ts";
 import { type Change, type Conflict, type Gesture, inverseOf, type PartPatch, patchesOf } from "../record/change.ts";
 import { advance, beforeFirst, inTodaysForm, type Standing, type Step } from "../record/standing.ts";
 import { undoStack } from "../record/undo-stack.ts";
-import { findStanding, readChanges, readStanding, writeChanges } from "./case-rows.ts";
+import { findStanding, readChanges, readStanding } from "./case-rows.ts";
 import type { Db } from "./dialect.ts";
-import { type KnownEntries, writeLedger } from "./ledger-rows.ts";
 import type { CaseState, Recording } from "./store.ts";
 
-/** A database inside one transaction, with what the process already knows of the ledger. */
-export interface Writing {
-  readonly db: Db;
-  readonly known: KnownEntries;
+/** What a write makes of a case: its new links, none where only the ledger is worked out anew, and where it stands then. */
+export interface Planned {
+  readonly changes: readonly Change[];
+  readonly after: Standing;
 }
+
+/** Foresees a write on what stands, without writing: before the transaction as well as inside it. */
+export type Plan = (db: Db) => Promise<Planned>;
 
 /** A case as the store gives it away: without what only the store counts. */
 export const stateOf = ({ caseId, sequence, headHash, parts }: Standing): CaseState => ({
@@ -23,13 +25,15 @@ export const stateOf = ({ caseId, sequence, headHash, parts }: Standing): CaseSt
 });
 
 /**
- * Writes the first change of a new case.
+ * Plans the first change of a new case.
  * @throws Refusal `record.conflict` when the id is taken, `input.invalid`, `input.impossible`, `file.missing`
  */
-export async function writeNewCase(writing: Writing, caseId: string, gesture: Gesture, recording: Recording) {
-  await checkIdIsFree(writing.db, caseId);
-  return commit(writing, beforeFirst(caseId), { words: gesture.words, patches: patchesOf(gesture, []) }, recording);
-}
+export const planNewCase =
+  (caseId: string, gesture: Gesture, recording: Recording): Plan =>
+  async (db) => {
+    await checkIdIsFree(db, caseId);
+    return planned(beforeFirst(caseId), { words: gesture.words, patches: patchesOf(gesture, []) }, recording);
+  };
 
 /**
  * Refuses an id that is no id, or one that a case has.
@@ -43,29 +47,34 @@ export async function checkIdIsFree(db: Db, caseId: string): Promise<void> {
 }
 
 /**
- * Writes a gesture as the next change of a case; a gesture that changes nothing leaves no link.
+ * Plans a gesture as the next change of a case; a gesture that changes nothing leaves no link.
  * @throws Refusal `record.notFound`, `record.conflict`, `input.invalid`, `input.impossible`, `file.missing`
  */
-export async function writeGesture(writing: Writing, caseId: string, gesture: Gesture, recording: Recording) {
-  const standing = await readStanding(writing.db, caseId);
-  const patches = patchesOf(gesture, standing.parts);
-  if (patches.length === 0) return stateOf(standing);
-  return commit(writing, standing, { words: gesture.words, patches }, recording);
-}
+export const planGesture =
+  (caseId: string, gesture: Gesture, recording: Recording): Plan =>
+  async (db) => {
+    const standing = await readStanding(db, caseId);
+    const patches = patchesOf(gesture, standing.parts);
+    if (patches.length === 0) return { changes: [], after: standing };
+    return planned(standing, { words: gesture.words, patches }, recording);
+  };
 
 /**
- * Writes the change that takes back the last one (undo), or the last undo (redo).
+ * Plans the change that takes back the last one (undo), or the last undo (redo).
  * @throws Refusal `record.nothingToUndo`; `record.conflict` when the top of the history is not the change that the person
  * saw, or when what it touched no longer stands as it left it (facts.conflicts with both versions)
  */
-export async function writeInverse(
-  writing: Writing,
-  caseId: string,
-  asked: { readonly what: "undo" | "redo"; readonly seen?: number | undefined },
-  recording: Recording,
-): Promise<CaseState> {
-  const standing = await readStanding(writing.db, caseId);
-  const changes = await readChanges(writing.db, caseId);
+export const planInverse =
+  (caseId: string, asked: InverseAsked, recording: Recording): Plan =>
+  async (db) =>
+    planned(...inverted(await readStanding(db, caseId), await readChanges(db, caseId), asked), recording);
+
+interface InverseAsked {
+  readonly what: "undo" | "redo";
+  readonly seen?: number | undefined;
+}
+
+function inverted(standing: Standing, changes: readonly Change[], asked: InverseAsked): [Standing, NewLink] {
   const top = undoStack(changes)[asked.what];
   const change = changes.find(({ sequence }) => sequence === top);
   if (change === undefined)
@@ -79,7 +88,7 @@ export async function writeInverse(
   const patches = inverseOf(change.patches.map(inTodaysForm));
   checkStillStands(patches, standing, asked.what);
   const words = `${asked.what === "undo" ? "Undo" : "Redo"}: ${change.words.replace(/^((Undo|Redo): )+/, "")}`;
-  return commit(writing, standing, { words, patches, inverts: change.sequence }, recording);
+  return [standing, { words, patches, inverts: change.sequence }];
 }
 
 function checkStillStands(patches: readonly PartPatch[], standing: Standing, what: string): void {
@@ -95,24 +104,9 @@ function checkStillStands(patches: readonly PartPatch[], standing: Standing, wha
     );
 }
 
-async function commit(
-  writing: Writing,
-  standing: Standing,
-  step: Pick<Step, "words" | "patches" | "inverts">,
-  { at, who, deriveLedger }: Recording,
-): Promise<CaseState> {
-  const next = advance(standing, { at, who, ...step });
-  await writeChain(writing, [next.change], next.standing, deriveLedger);
-  return stateOf(next.standing);
-}
+type NewLink = Pick<Step, "words" | "patches" | "inverts">;
 
-/** Writes links, state, facts and ledger of a case: all that one transaction holds together. */
-export async function writeChain(
-  { db, known }: Writing,
-  changes: readonly Change[],
-  after: Standing,
-  deriveLedger: Recording["deriveLedger"],
-): Promise<void> {
-  await writeChanges(db, changes, after);
-  await writeLedger(db, stateOf(after), deriveLedger, await known.of(db, after.caseId));
+function planned(standing: Standing, link: NewLink, { at, who }: Recording): Planned {
+  const next = advance(standing, { at, who, ...link });
+  return { changes: [next.change], after: next.standing };
 }

@@ -1,10 +1,13 @@
+import { randomUUID } from "node:crypto";
 import { faultsOf } from "../core/faults-of.ts";
 import { Refusal } from "../core/refusal.ts";
-import { firstSettings, type Settings, settingsSchema } from "../record/settings.ts";
+import { firstSettings, type Settings, settingsSchema, sumsDiffer } from "../record/settings.ts";
 import { fromJsonText, sealOf, toJsonText } from "./column-codecs.ts";
 import type { Db } from "./dialect.ts";
 
 const name = "settings";
+/** Stands while ledgers have not all followed the settings; its value is another each time. */
+const behind = "ledgersBehind";
 
 /**
  * The person's settings; those before anybody changed them where none were written. A field added since has its first
@@ -20,7 +23,7 @@ export async function readSettings(db: Db): Promise<Settings> {
 }
 
 /**
- * Writes the person's settings.
+ * Writes the person's settings, and in the same transaction that ledgers are behind where sums rest on what changes.
  * @throws Refusal `input.invalid` with one fault for each thing that does not fit
  */
 export async function writeSettings(db: Db, settings: Settings): Promise<void> {
@@ -32,11 +35,29 @@ export async function writeSettings(db: Db, settings: Settings): Promise<void> {
       {},
       faultsOf(parsed.error, settings),
     );
-  const row = { name, value: toJsonText(parsed.data) };
+  await db.transaction().execute(async (trx) => {
+    if (sumsDiffer(await readSettings(trx), parsed.data)) await writeRow(trx, behind, randomUUID());
+    await writeRow(trx, name, parsed.data);
+  });
+}
+
+async function writeRow(db: Db, of: string, value: unknown): Promise<void> {
+  const row = { name: of, value: toJsonText(value) };
   const sealed = { ...row, seal: sealOf(row) };
   await db
     .insertInto("settings")
     .values(sealed)
     .onConflict((it) => it.column("name").doUpdateSet(sealed))
     .execute();
+}
+
+/** Names the settings that ledgers have not all followed yet; undefined where they have. */
+export async function readLedgersBehind(db: Db): Promise<string | undefined> {
+  const row = await db.selectFrom("settings").select("value").where("name", "=", behind).executeTakeFirst();
+  return row?.value;
+}
+
+/** Notes that all ledgers have followed the settings of that name; nothing where others came meanwhile. */
+export async function noteLedgersFollow(db: Db, followed: string): Promise<void> {
+  await db.deleteFrom("settings").where("name", "=", behind).where("value", "=", followed).execute();
 }

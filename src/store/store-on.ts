@@ -7,28 +7,31 @@ import { keepDocument, readDocument, readDocuments } from "./document-rows.ts";
 import { beginExercise, changeExercise, readExercise, readExercises, removeExercise } from "./exercise-rows.ts";
 import { keepFilm, readFilm } from "./film-rows.ts";
 import { inTurn } from "./in-turn.ts";
-import { KnownEntries, readAllEntries, readLedger, readLedgerEntry, writeLedger } from "./ledger-rows.ts";
-import { chainOf, writeCaseFile } from "./load-case-file.ts";
+import { KnownEntries, readAllEntries, readLedger, readLedgerEntry } from "./ledger-rows.ts";
+import { chainOf, planCaseFile } from "./load-case-file.ts";
 import type { HomeLock } from "./lock.ts";
-import { stateOf, type Writing, writeGesture, writeInverse, writeNewCase } from "./record-change.ts";
+import { type Plan, planGesture, planInverse, planNewCase, stateOf } from "./record-change.ts";
 import { refusalOfDisk } from "./refusal-of-disk.ts";
 import { removeCaseRows } from "./remove-case.ts";
-import { readSettings, writeSettings } from "./settings-row.ts";
+import { noteLedgersFollow, readLedgersBehind, readSettings, writeSettings } from "./settings-row.ts";
 import type { CaseState, Store, Tombstone } from "./store.ts";
 import { finishFiles } from "./unfinished-files.ts";
 import { removeUnusedFilms, unusedFilms } from "./unused-films.ts";
 import { verify } from "./verify.ts";
+import { writerOn } from "./write-case.ts";
 
 /** The store on an open database and the files of its home. */
 export function storeOn(database: OpenDatabase, home: string, lock: HomeLock | undefined): Store {
   const { db } = database;
   const known = new KnownEntries();
-  const written = writerOf(db, known);
+  const { write, ended } = writerOn(db, known);
   // Files and rows are brought together one after the other: a film can't be kept while a removal takes it away.
   const filesInTurn = inTurn();
   const store: Store = {
     settings: () => readSettings(db),
     writeSettings: (settings) => writeSettings(db, settings),
+    ledgersBehind: () => readLedgersBehind(db),
+    noteLedgersFollow: (behind) => noteLedgersFollow(db, behind),
     exercises: () => readExercises(db),
     exercise: (id) => readExercise(db, id),
     beginExercise: (exercise) => beginExercise(db, exercise),
@@ -39,22 +42,22 @@ export function storeOn(database: OpenDatabase, home: string, lock: HomeLock | u
     readCaseAt: (caseId, sequence) => readCaseAt(db, caseId, sequence),
     changes: (caseId) => existingChanges(db, caseId),
     createCase: (caseId, gesture, recording) =>
-      written(caseId, (writing) => writeNewCase(writing, caseId, gesture, recording)),
+      write(caseId, planNewCase(caseId, gesture, recording), recording.deriveLedger),
     record: (caseId, gesture, recording) =>
-      written(caseId, (writing) => writeGesture(writing, caseId, gesture, recording)),
+      write(caseId, planGesture(caseId, gesture, recording), recording.deriveLedger),
     undo: (caseId, recording, seen) =>
-      written(caseId, (writing) => writeInverse(writing, caseId, { what: "undo", seen }, recording)),
+      write(caseId, planInverse(caseId, { what: "undo", seen }, recording), recording.deriveLedger),
     redo: (caseId, recording, seen) =>
-      written(caseId, (writing) => writeInverse(writing, caseId, { what: "redo", seen }, recording)),
+      write(caseId, planInverse(caseId, { what: "redo", seen }, recording), recording.deriveLedger),
     loadCaseFile: async (file, films, deriveLedger) => {
       const chain = chainOf(file);
       const bytes = filmsNamedBy(chain.changes).flatMap((hash) => films.get(hash) ?? []);
       for (const film of bytes) await store.keepFilm(film);
-      return written(file.caseId, (writing) => writeCaseFile(writing, chain, deriveLedger));
+      return write(file.caseId, planCaseFile(chain), deriveLedger);
     },
     removeCase: (caseId, recording) =>
       filesInTurn(async () => {
-        const { tombstone, files } = await written(caseId, ({ db: trx }) => removeCaseRows(trx, caseId, recording));
+        const { tombstone, files } = await db.transaction().execute((trx) => removeCaseRows(trx, caseId, recording));
         known.forget(caseId);
         await finishFiles(db, home, files);
         return tombstone;
@@ -63,11 +66,10 @@ export function storeOn(database: OpenDatabase, home: string, lock: HomeLock | u
     ledger: (caseId) => readLedger(db, caseId),
     keptLedger: async (caseId) => [...(await readAllEntries(db, caseId)).values()],
     ledgerEntry: (id) => readLedgerEntry(db, id),
-    refreshLedger: (caseId, deriveLedger) =>
-      written(caseId, async (writing) => {
-        const state = stateOf(await readStanding(writing.db, caseId));
-        await writeLedger(writing.db, state, deriveLedger, await known.of(writing.db, caseId));
-      }),
+    refreshLedger: async (caseId, deriveLedger) => {
+      const asItStands: Plan = async (trx) => ({ changes: [], after: await readStanding(trx, caseId) });
+      await write(caseId, asItStands, deriveLedger);
+    },
     keepFilm: (bytes) => filesInTurn(() => keepFilm(db, home, bytes)),
     readFilm: (hash) => readFilm(db, home, hash),
     unusedFilms: () => unusedFilms(db),
@@ -82,6 +84,7 @@ export function storeOn(database: OpenDatabase, home: string, lock: HomeLock | u
     verify: (progress) => verify(database, home, progress),
     close: async () => {
       try {
+        await ended();
         await database.close();
       } finally {
         lock?.release();
@@ -89,18 +92,6 @@ export function storeOn(database: OpenDatabase, home: string, lock: HomeLock | u
     },
   };
   return refusing(store, home);
-}
-
-/** Work in one transaction; what it taught about the ledger is forgotten when it fails. */
-function writerOf(db: Db, known: KnownEntries) {
-  return async <Given>(caseId: string, work: (writing: Writing) => Promise<Given>): Promise<Given> => {
-    try {
-      return await db.transaction().execute((trx) => work({ db: trx, known }));
-    } catch (error) {
-      known.forget(caseId);
-      throw error;
-    }
-  };
 }
 
 /** The same store, whose failures of disk and database are refusals. */

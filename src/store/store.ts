@@ -18,8 +18,23 @@ export interface CaseState {
   readonly parts: readonly Part[];
 }
 
-/** Works out the ledger of a case; known gives an entry that is already stored. Called inside the transaction. */
-export type DeriveLedger = (state: CaseState, known: (id: string) => LedgerEntry | undefined) => readonly LedgerEntry[];
+/** What the ledger of a case rests on beside its parts. */
+export interface LedgerGround {
+  /** An entry that is worked out already. */
+  readonly known: (id: string) => LedgerEntry | undefined;
+  readonly settings: Settings;
+}
+
+/** How the ledger of a case is worked out. */
+export interface DeriveLedger {
+  /** Called inside the transaction, with what stands there. */
+  (state: CaseState, ground: LedgerGround): readonly LedgerEntry[];
+  /**
+   * The same before the transaction, from what will stand as far as can be foreseen: what it gives is known inside, and
+   * what has changed meanwhile is worked out there. Absent: all is worked out inside.
+   */
+  readonly ahead?: (state: CaseState, ground: LedgerGround) => Promise<readonly LedgerEntry[]>;
+}
 
 /** Who records, when, and how the ledger follows. */
 export interface Recording {
@@ -63,7 +78,12 @@ export interface UnusedFilm {
 /** The record on disk, whichever database serves it. Every write is one transaction: chain, state, facts and ledger together. */
 export interface Store {
   settings(): Promise<Settings>;
+  /** Where sums rest on what changes, all ledgers are behind from then on. @throws Refusal `input.invalid` */
   writeSettings(settings: Settings): Promise<void>;
+  /** Names the settings that ledgers have not all followed yet; undefined where they have. */
+  ledgersBehind(): Promise<string | undefined>;
+  /** Notes that all ledgers have followed the settings of that name; nothing where others came meanwhile. */
+  noteLedgersFollow(behind: string): Promise<void>;
 
   /** All exercises, newest first. @throws Refusal `store.corrupt` */
   exercises(): Promise<Exercise[]>;

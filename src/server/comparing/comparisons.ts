@@ -7,7 +7,7 @@ import { partsOf } from "../../record/parts.ts";
 import type { CaseState, Store } from "../../store/store.ts";
 import type { Job } from "../api.ts";
 import type { Jobs, Progress } from "../jobs.ts";
-import { deriveWith } from "../ledger-of-store.ts";
+import type { LedgerNow } from "../ledger-by.ts";
 import type { Comparing, FilmsCompared, PictureName } from "./comparing.ts";
 import { pictureNames } from "./comparing.ts";
 import type { PictureCache } from "./picture-cache.ts";
@@ -32,6 +32,7 @@ export interface Comparisons {
 /** What comparisons work with. */
 interface ComparisonsPlace {
   readonly store: Store;
+  readonly deriveLedger: LedgerNow;
   readonly jobs: Jobs;
   readonly comparing: Comparing;
   readonly cache: PictureCache;
@@ -52,7 +53,7 @@ export function comparisonsOn(place: ComparisonsPlace): Comparisons {
   const pictures = picturesAgain(place, closing.signal);
 
   const begin = async (caseId: string, partId: string): Promise<Running> => {
-    const sum = await sumOf(store, caseId, partId);
+    const sum = await sumOf(place, caseId, partId);
     if ("at" in sum) {
       const job = jobs.start("Compared already", async () => ({ entryId: sum.id }));
       return { job, done: Promise.resolve() };
@@ -133,7 +134,7 @@ function picturesAgain({ store, comparing, cache }: ComparisonsPlace, signal: Ab
 
 /** Compares, puts the entry into the ledger, and keeps the pictures. */
 async function compareAndKeep(
-  { store, comparing, cache, now }: ComparisonsPlace,
+  { store, deriveLedger, comparing, cache, now }: ComparisonsPlace,
   { caseId, sum }: { caseId: string; sum: WaitingSum },
   progress: Progress,
   signal: AbortSignal,
@@ -147,7 +148,7 @@ async function compareAndKeep(
   const { id, subject, input, inputPaths, topic } = sum;
   const about = { subject, topic: topic.name, topicVersion: topic.version };
   const fresh: LedgerEntry = { id, caseId: namedCase(caseId), ...about, input, inputPaths, ...outcome, at: now() };
-  await store.refreshLedger(caseId, await deriveWith(store, { fresh }));
+  await store.refreshLedger(caseId, deriveLedger({ fresh }));
   const stands = (await store.ledger(caseId)).some((entry) => entry.id === id);
   if (!stands)
     throw new Refusal("record.conflict", "Cannot keep this comparison: it was changed meanwhile; press Compare again");
@@ -159,9 +160,13 @@ async function compareAndKeep(
  * What a comparison waits with, or its entry where it waits no more.
  * @throws Refusal `record.notFound`, `input.impossible` with what is missing
  */
-async function sumOf(store: Store, caseId: string, partId: string): Promise<WaitingSum | LedgerEntry> {
+async function sumOf(
+  { store, deriveLedger }: ComparisonsPlace,
+  caseId: string,
+  partId: string,
+): Promise<WaitingSum | LedgerEntry> {
   const waiting: WaitingSum[] = [];
-  await store.refreshLedger(caseId, await deriveWith(store, { waits: (sum) => waiting.push(sum) }));
+  await store.refreshLedger(caseId, deriveLedger({ waits: (sum) => waiting.push(sum) }));
   const subject = `compareFilms of ${partId}`;
   const sum = waiting.find((one) => one.subject === subject);
   if (sum !== undefined) return sum;

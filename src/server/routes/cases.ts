@@ -2,6 +2,7 @@ import { randomUUID } from "node:crypto";
 import type { FastifyInstance } from "fastify";
 import type { ZodTypeProvider } from "fastify-type-provider-zod";
 import { z } from "zod";
+import { ledgerAsStood } from "../../ledger/ledger-as-stood.ts";
 import { gestureSchema } from "../../record/change.ts";
 import type { LedgerEntry } from "../../record/ledger-entry.ts";
 import type { CaseState } from "../../store/store.ts";
@@ -60,7 +61,7 @@ function historyRoutes(plain: FastifyInstance, bench: Bench): void {
 }
 
 async function stoodLedger(
-  { store, now, pastLedgers }: Bench,
+  { store, now, sums }: Bench,
   { caseId, parts, sequence }: CaseState,
 ): Promise<LedgerEntry[]> {
   const [settings, kept, changes] = await Promise.all([
@@ -69,5 +70,6 @@ async function stoodLedger(
     store.changes(caseId),
   ]);
   const until = changes.find((change) => change.sequence === sequence + 1)?.at;
-  return pastLedgers({ caseId, parts, settings, kept, at: now(), ...(until === undefined ? {} : { until }) });
+  const past = { caseId, parts, settings, kept, at: now(), ...(until === undefined ? {} : { until }) };
+  return ledgerAsStood(past, sums.do);
 }

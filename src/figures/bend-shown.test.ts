@@ -6,7 +6,7 @@ import { svgText } from "./svg-text.ts";
 const turn = [0, 5, 10].map((sMm) => ({ sMm, turnDeg: sMm * 6, lowDeg: sMm * 5, highDeg: sMm * 8 }));
 const films = [
   { name: "straight", profile: turn.map(({ sMm }) => ({ sMm, turnDeg: sMm * 0.3 })) },
-  { name: "25° to mesial", profile: turn.map(({ sMm }) => ({ sMm, turnDeg: sMm * 2.6 })) },
+  { name: "25° from mesial", profile: turn.map(({ sMm }) => ({ sMm, turnDeg: sMm * 2.6 })) },
 ];
 const drawn = (more: Partial<BendShown> = {}) => bendShown({ turn, films, theme: "dark", widthPx: 400, ...more });
 const heightsIn = (text: string): number[] =>
@@ -15,13 +15,13 @@ const heightsIn = (text: string): number[] =>
 describe("bendShown", () => {
   it("says what the canal turns in space and on each film", () => {
     expect(drawn().alternative).toBe(
-      "True against apparent bend along the canal. All turning from orifice to foramen: 60° (50 to 80) in space, 3° on straight, 26° on 25° to mesial.",
+      "True against apparent bend along the canal. All turning from orifice to foramen: 60° (50 to 80) in space, 3° on straight, 26° on 25° from mesial.",
     );
   });
 
   it("names each curve at its end, and gives films different dashes", () => {
     const text = svgText(drawn());
-    for (const words of ["in space 60°", "straight 3°", "25° to mesial 26°"])
+    for (const words of ["in space 60°", "straight 3°", "25° from mesial 26°"])
       expect(text).toContain(`>${words}</text>`);
     expect(new Set([...text.matchAll(/stroke-dasharray="([^"]*)"/g)].map(([, dash]) => dash)).size).toBe(2);
   });

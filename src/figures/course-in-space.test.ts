@@ -99,7 +99,7 @@ describe("courseInSpace", () => {
   });
 
   it("marks a place on the course and on each film's image", () => {
-    const films = [straight, { ...straight, name: "25° to mesial", angleDeg: 25 }];
+    const films = [straight, { ...straight, name: "25° from mesial", angleDeg: 25 }];
     const accents = (text: string) => text.match(/fill="#a6401b"/g)?.length ?? 0;
     expect(accents(textOf({ films }))).toBe(0);
     expect(accents(textOf({ films, place: 0.5 }))).toBe(2);

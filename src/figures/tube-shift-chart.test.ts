@@ -16,13 +16,13 @@ describe("tubeShiftChart", () => {
   it("tells shifts that settle it from those that do not by their shape, and marks the one to choose", () => {
     const text = svgText(drawn());
     expect([count(text, "settles"), count(text, "open"), count(text, "recommended")]).toEqual([4, 2, 1]);
-    expect(text).toContain(">20° to mesial</text>");
+    expect(text).toContain(">20° from mesial</text>");
     expect(text).toContain(">at hand</text>");
   });
 
   it("says the same in words", () => {
     expect(drawn().alternative).toBe(
-      "Which tube shift would show the hidden bend. The least that settles it is 20° to mesial. Films at hand: straight on. Expected by shift: 30° to distal: ±10°, settles it; 20° to distal: ±15°, settles it; 10° to distal: ±30°; 10° to mesial: ±30°; 20° to mesial: ±15°, settles it; 30° to mesial: ±10°, settles it.",
+      "Which tube shift would show the hidden bend. The least that settles it is 20° from mesial. Films at hand: straight on. Expected by shift: 30° from distal: ±10°, settles it; 20° from distal: ±15°, settles it; 10° from distal: ±30°; 10° from mesial: ±30°; 20° from mesial: ±15°, settles it; 30° from mesial: ±10°, settles it.",
     );
     expect(drawn({ recommendedDeg: undefined }).alternative).toContain("No shift settles it.");
     expect(count(svgText(drawn({ recommendedDeg: undefined })), "recommended")).toBe(0);

@@ -35,12 +35,12 @@ export function tubeShiftChart(given: TubeShiftChart): Figure {
     plot,
     least: { across: -reachDeg },
     most: { across: reachDeg, up: Math.max(10, ...given.candidates.map(({ halfWidthDeg }) => halfWidthDeg)) },
-    words: { up: "± ° out of the film, expected", across: "tube moved to mesial, °" },
+    words: { up: "± ° out of the film, expected", across: "tube from mesial, °" },
   });
   const nodes = [
     ...(given.overlaps ?? []).map((overlap) => overlapNode(overlap, axes, theme)),
     ...plotted(axes, theme),
-    labelNode({ text: "to distal, °", x: plot.left, y: plot.bottom + 33, size: 11.5, fill: theme.quiet }),
+    labelNode({ text: "from distal, °", x: plot.left, y: plot.bottom + 33, size: 11.5, fill: theme.quiet }),
     ...given.atHandDeg.flatMap((angle) => atHandNodes(angle, axes, theme)),
     ...curveNodes(given.candidates, axes, theme),
     ...given.candidates.map((candidate) => dot(candidate, axes, theme)),
@@ -121,7 +121,7 @@ function recommendedNodes(
 }
 
 const shiftWords = (angleDeg: number): string =>
-  angleDeg === 0 ? "straight on" : `${Math.abs(angleDeg)}° to ${angleDeg > 0 ? "mesial" : "distal"}`;
+  angleDeg === 0 ? "straight on" : `${Math.abs(angleDeg)}° from ${angleDeg > 0 ? "mesial" : "distal"}`;
 
 function alternativeOf({ candidates, atHandDeg, recommendedDeg }: TubeShiftChart): string {
   const said = candidates.map(

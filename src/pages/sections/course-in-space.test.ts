@@ -58,7 +58,7 @@ describe("the page of a canal in space", () => {
 
   it("is of the canal of which the straight film hides most", () => {
     expect(pages.map(({ title, subtitle }) => [title, subtitle])).toEqual([
-      ["Canal DL in space", "from films straight and 25° to mesial"],
+      ["Canal DL in space", "from films straight and 25° from mesial"],
     ]);
   });
 
@@ -67,7 +67,7 @@ describe("the page of a canal in space", () => {
     // 40 degrees to buccal alone: 0 on a straight film, atan(tan 40 sin 25) = 19.5 at 25 degrees.
     expect(words).toMatch(/^(39|40|41)° \(\d+–\d+\) hidden by the straight film$/m);
     expect(words).toContain("The bend turns to buccal");
-    expect(words).toMatch(/seen on the films: 0° \(straight\), (19|20)° \(25° to mesial\)/);
+    expect(words).toMatch(/seen on the films: 0° \(straight\), (19|20)° \(25° from mesial\)/);
     expect(pages[0]?.blocks.flatMap((block) => (block.kind === "figure" ? [block.caption] : []))).toEqual([
       "Aslant, the films behind it",
       "From mesial, across what a straight film shows",

@@ -4,7 +4,7 @@ import { type Part, type PartOf, partsOf } from "../../record/parts.ts";
 
 /** A film that gave a course in space, as its pages name it. */
 export interface FilmOfSpace {
-  /** `straight`, `25° to mesial`. */
+  /** `straight`, `25° from mesial`. */
   readonly name: string;
   readonly takenOn: string;
   readonly film: PartOf<"film">;
@@ -20,7 +20,7 @@ export function filmsOfSpace(entry: LedgerEntry, parts: readonly Part[]): FilmOf
     if (film === undefined) return [];
     const angle = film.body.horizontalAngleDeg;
     const side = (angle ?? 0) > 0 ? "mesial" : "distal";
-    const name = angle === undefined ? "angle not known" : angle === 0 ? "straight" : `${Math.abs(angle)}° to ${side}`;
+    const name = angle === undefined ? "angle not known" : angle === 0 ? "straight" : `${Math.abs(angle)}° from ${side}`;
     return [{ name, takenOn: film.body.takenOn, film, runsDown: runsDown(film.id, canal, parts) }];
   });
 }

@@ -36,7 +36,7 @@ export function filmPages(source: CaseSource): Page[] {
 export const marksOf = (parts: readonly Part[], film: string): Mark[] =>
   partsOf(parts, "mark").filter((mark) => mark.body.film === film);
 
-/** `day 23, tube 20 degrees to mesial`. */
+/** `day 23, tube 20° from mesial`. */
 export function filmWords(film: BodyOf<"film">, parts: readonly Part[]): string {
   const angle = film.horizontalAngleDeg;
   const tube =
@@ -44,7 +44,7 @@ export function filmWords(film: BodyOf<"film">, parts: readonly Part[]): string 
       ? ""
       : angle === 0
         ? ", straight"
-        : `, tube ${Math.abs(angle)}° to ${angle > 0 ? "mesial" : "distal"}`;
+        : `, tube ${Math.abs(angle)}° from ${angle > 0 ? "mesial" : "distal"}`;
   return `${momentWords(film.takenOn, parts)}${tube}`;
 }
 
@@ -123,7 +123,7 @@ function scaleLines(film: PartOf<"film">, read: LedgerReader): { kind: "text"; h
 }
 
 /** The cautions that stand beside an output. */
-export function cautionsOf(output: unknown): string[] {
+function cautionsOf(output: unknown): string[] {
   const cautions: unknown = typeof output === "object" && output !== null ? Reflect.get(output, "cautions") : undefined;
   return Array.isArray(cautions) ? cautions.filter((caution): caution is string => typeof caution === "string") : [];
 }

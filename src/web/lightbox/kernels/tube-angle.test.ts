@@ -16,6 +16,6 @@ describe("the tube's angle", () => {
   });
 
   it("is said in words", () => {
-    expect([20, -12.5, 0].map(tubeAngleInWords)).toEqual(["20° to mesial", "12.5° to distal", "straight on"]);
+    expect([20, -12.5, 0].map(tubeAngleInWords)).toEqual(["20° from mesial", "12.5° from distal", "straight on"]);
   });
 });

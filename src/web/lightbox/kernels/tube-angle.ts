@@ -10,9 +10,9 @@ export const tubeSide = (angleDeg: number): TubeSide => (angleDeg < 0 ? "distal"
 export const signedAngle = (sizeDeg: number, side: TubeSide): number =>
   sizeDeg === 0 ? 0 : side === "distal" ? -Math.abs(sizeDeg) : Math.abs(sizeDeg);
 
-/** A horizontal angle as one says it: `20° to mesial`, `straight on`. */
+/** A horizontal angle as one says it: `20° from mesial`, `straight on`. */
 export function tubeAngleInWords(angleDeg: number): string {
   if (angleDeg === 0) return "straight on";
   const size = Math.abs(angleDeg);
-  return `${withUnit(numberInWords(size, Number.isInteger(size) ? 0 : 1), "°")} to ${tubeSide(angleDeg)}`;
+  return `${withUnit(numberInWords(size, Number.isInteger(size) ? 0 : 1), "°")} from ${tubeSide(angleDeg)}`;
 }

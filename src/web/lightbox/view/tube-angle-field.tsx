@@ -44,13 +44,13 @@ export function TubeAngleField() {
         {stands !== undefined && stands !== 0 && (
           <select
             className="field-select"
-            aria-label="Side to which the tube was moved"
+            aria-label="Side from which the film was taken"
             value={side}
             onChange={({ target }) => write(stands, target.value === "distal" ? "distal" : "mesial", "now")}
           >
             {sides.map((one) => (
               <option key={one} value={one}>
-                to {one}
+                from {one}
               </option>
             ))}
           </select>

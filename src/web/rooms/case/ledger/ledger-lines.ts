@@ -98,17 +98,17 @@ const shown: Readonly<Record<string, readonly Shown[]>> = {
   tubeShift: [
     {
       at: "recommended.horizontalAngleDeg",
-      name: "Next film, tube moved",
+      name: "Next film's tube",
       unit: "°",
       digits: 0,
-      ends: ["mesial", "distal"],
+      ends: ["from mesial", "from distal"],
     },
   ],
   twoView: [
     { at: "hiddenDeg", name: "Hidden by the straighter film", unit: "°" },
     { at: "side", name: "The bend turns", unit: "", words: bendSideWords },
     { at: "liesSide", name: "The canal lies", unit: "", words: liesSideWords },
-    { at: "liesBuccallyMm", name: "Beside the shared mark", unit: "mm", ends: ["buccal", "lingual"] },
+    { at: "liesBuccallyMm", name: "Beside the shared mark", unit: "mm", ends: ["to buccal", "to lingual"] },
     { at: "curvature.pruettDeg", name: "Largest bend in space", unit: "°", interval: "intervals.pruettDeg" },
     { at: "apparent.0", name: "Seen on film 1", unit: "°", digits: 0 },
     { at: "apparent.1", name: "Seen on film 2", unit: "°", digits: 0 },
@@ -169,7 +169,7 @@ function lineOf(one: Shown, value: number, interval: Ends | undefined): LedgerLi
     digits === undefined || ends !== undefined
       ? quantityInWords(size, unit, ends)
       : withUnit(numberInWords(size, digits), unit);
-  const line = { at, name, value: sides === undefined ? bare : `${bare} to ${sides[isBelow ? 1 : 0]}` };
+  const line = { at, name, value: sides === undefined ? bare : `${bare} ${sides[isBelow ? 1 : 0]}` };
   return ends === undefined ? line : { ...line, interval: intervalInWords(ends) };
 }
 

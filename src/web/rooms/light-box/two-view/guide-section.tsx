@@ -84,8 +84,8 @@ function Recommended({ entry, guide: { recommended } }: { readonly entry: Ledger
         <span>
           {horizontalAngleDeg === 0
             ? "straight on"
-            : `with the tube moved to ${horizontalAngleDeg > 0 ? "mesial" : "distal"}`}
-          {alsoDeg !== undefined && <span className="quiet"> or as far to {alsoDeg > 0 ? "mesial" : "distal"}</span>}
+            : `from ${horizontalAngleDeg > 0 ? "mesial" : "distal"}`}
+          {alsoDeg !== undefined && <span className="quiet"> or as far from {alsoDeg > 0 ? "mesial" : "distal"}</span>}
         </span>
       </p>
       <p className="quiet">{sentenceInWords(why)}</p>

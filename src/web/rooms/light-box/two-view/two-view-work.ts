@@ -13,7 +13,7 @@ import type { TracedFilm } from "../../../lightbox/two-view/traced-films.ts";
 export interface FilmInWork extends TracedFilm {
   readonly line: MeasuredLine;
   readonly marks: readonly Mark[];
-  /** In words, as the drawings name it: `straight`, `25° to mesial`. */
+  /** In words, as the drawings name it: `straight`, `25° from mesial`. */
   readonly name: string;
 }
 

@@ -5,7 +5,7 @@ import { topicNamed, topics } from "../core/topics.ts";
 import type { LedgerEntry } from "../record/ledger-entry.ts";
 import { firstSettings } from "../record/settings.ts";
 import { bindings } from "./bindings.ts";
-import { deriveLedger, type LedgerSource } from "./derive-ledger.ts";
+import { deriveLedger, deriveLedgerBy, type LedgerSource, outcomesOf, type SumsToDo } from "./derive-ledger.ts";
 
 const at = "2024-10-01T10:00:00Z";
 const source = (change: Partial<LedgerSource> = {}): LedgerSource => ({
@@ -29,6 +29,23 @@ describe("the ledger", () => {
       expect(output).toBeDefined();
       expect(output).toEqual(answer(topicNamed(topic), JSON.parse(JSON.stringify(input))));
     }
+  });
+
+  it("hands over only the sums that are not known, and fails where one gets no answer", async () => {
+    const before = new Map(deriveLedger(source()).map((entry) => [entry.id as string, entry]));
+    const handed: string[] = [];
+    const doing = async (sums: SumsToDo) => {
+      handed.push(...sums.inputs.map(() => sums.topic.name));
+      return outcomesOf(sums);
+    };
+    const known = (id: string) => before.get(id);
+    await deriveLedgerBy(doing, source({ known }));
+    expect(handed).toEqual([]);
+    const settings = { ...firstSettings, stopShortMm: 1 };
+    const entries = await deriveLedgerBy(doing, source({ known, settings }));
+    expect(handed).toEqual(["workingLength"]);
+    expect(entries).toEqual(deriveLedger(source({ settings })));
+    await expect(deriveLedgerBy(async () => [], source())).rejects.toThrow("no answer about tooth");
   });
 
   it("measures the sample's canal: straight 10 mm, then 60 degrees on a radius of 5 mm (15.236 mm)", () => {

@@ -80,7 +80,7 @@ describe(`two canines from one overview${missing === undefined ? "" : `, skipped
     expect(films.map(({ body }) => body.technical.crop)).toEqual(
       [empty, filled].map(({ left, top }) => ({ column: left, row: top, columns: across, rows: down })),
     );
-    await measureCanine(hand, "day 0 · straight on", empty);
+    await measureCanine(hand, "day 0 · diagnostic", empty);
     await measureCanine(hand, "day 0 · angled", filled);
     await shot(page, "canine");
 

@@ -20,7 +20,8 @@ export function filmsOfSpace(entry: LedgerEntry, parts: readonly Part[]): FilmOf
     if (film === undefined) return [];
     const angle = film.body.horizontalAngleDeg;
     const side = (angle ?? 0) > 0 ? "mesial" : "distal";
-    const name = angle === undefined ? "angle not known" : angle === 0 ? "straight" : `${Math.abs(angle)}° from ${side}`;
+    const name =
+      angle === undefined ? "angle not known" : angle === 0 ? "straight" : `${Math.abs(angle)}° from ${side}`;
     return [{ name, takenOn: film.body.takenOn, film, runsDown: runsDown(film.id, canal, parts) }];
   });
 }

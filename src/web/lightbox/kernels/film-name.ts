@@ -5,7 +5,7 @@ export type Film = PartOf<"film">;
 
 /** The purposes a film can have, each with its name, in the order of a treatment. */
 export const purposeNames: readonly (readonly [Film["body"]["purpose"], string])[] = [
-  ["diagnostic", "straight on"],
+  ["diagnostic", "diagnostic"],
   ["angled", "angled"],
   ["workingLength", "working length"],
   ["masterCone", "master cone"],

@@ -82,9 +82,7 @@ function Recommended({ entry, guide: { recommended } }: { readonly entry: Ledger
           says="The least shift that settles it"
         />
         <span>
-          {horizontalAngleDeg === 0
-            ? "straight on"
-            : `from ${horizontalAngleDeg > 0 ? "mesial" : "distal"}`}
+          {horizontalAngleDeg === 0 ? "straight on" : `from ${horizontalAngleDeg > 0 ? "mesial" : "distal"}`}
           {alsoDeg !== undefined && <span className="quiet"> or as far from {alsoDeg > 0 ? "mesial" : "distal"}</span>}
         </span>
       </p>

@@ -109,7 +109,7 @@ const withFiles: JawSegment = {
   strands: Object.values(lengthFiles).flatMap((file) => file.strands),
 };
 
-/** Size 25, taper .06, 3 mm long, beyond the bend. */
+/** Size 25, taper .06, 3 mm long, in the bend. */
 const fragment = fragmentIn(
   canal("MB1"),
   { sizeMm: 0.25, taper: 0.06, cuttingMm: 16, alloy: "nickelTitanium" },
@@ -160,7 +160,7 @@ export const filmsOfCaseA: readonly DemoFilm[] = [
     jaw: before,
     geometry: { ...straightOn, horizontalAngleDeg: 20 },
     lesionRadiusMm: 2.2,
-    shows: "Tube 20 degrees to mesial: the old filling lies off the middle of the mesiobuccal root.",
+    shows: "Tube 20 degrees from mesial: the old filling lies off the middle of the mesiobuccal root.",
   },
   {
     name: "a-visit-1-length",
@@ -183,7 +183,7 @@ export const filmsOfCaseA: readonly DemoFilm[] = [
     jaw: withFragment,
     geometry: { ...straightOn, horizontalAngleDeg: 6 },
     lesionRadiusMm: 2.2,
-    shows: "A fragment (size 25, taper .06, 3 mm) in MB1 beyond the bend; temporary filling.",
+    shows: "A fragment (size 25, taper .06, 3 mm) in the bend of MB1; temporary filling.",
   },
   {
     name: "a-visit-2-final",
@@ -195,7 +195,7 @@ export const filmsOfCaseA: readonly DemoFilm[] = [
     geometry: { ...straightOn, horizontalAngleDeg: -16, verticalAngleDeg: 9 },
     lesionRadiusMm: 2.2,
     shows:
-      "Tube 16 degrees to distal: all four canals filled; the fragment was bypassed and stays beside the filling of MB1.",
+      "Tube 16 degrees from distal: all four canals filled; the fragment was bypassed and stays beside the filling of MB1.",
   },
   ...[
     { months: 6, radiusMm: 1.6, turn: 1.5, tip: 9.5 },

@@ -96,7 +96,7 @@ export const filmsOfCaseB: readonly DemoFilm[] = [
     jaw: before,
     geometry: { ...straightOn, horizontalAngleDeg: 25 },
     lesionRadiusMm: 0.8,
-    shows: "Tube 25 degrees to mesial: the third root stands apart from the distal one.",
+    shows: "Tube 25 degrees from mesial: the third root stands apart from the distal one.",
   },
   {
     name: "b-visit-1-length",

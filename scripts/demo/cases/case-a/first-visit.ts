@@ -83,7 +83,7 @@ const canals: Visit["canals"] = [
     ...{
       canal: "MB1",
       state: "blocked",
-      blockedBy: "fragment 2.9 mm beyond the bend",
+      blockedBy: "fragment 3.0 mm in the bend",
       patency: "patent",
       ...lengths.MB1,
     },
@@ -181,13 +181,13 @@ export const firstVisit = (films: readonly string[]): readonly Moment[] => [
         what: "separatedInstrument",
         canal: "MB1",
         instrument: { size: 25, taper: 0.06, alloy: "nickelTitanium", movement: "continuous" },
-        fragmentMm: 2.9,
+        fragmentMm: 3,
         third: "apical",
-        bend: "beyond",
+        bend: "in",
         handled: "open",
         toldPatient: "told",
         story:
-          "Size 25 taper .06, continuous rotation at 300 a minute, second clinical use. It parted without any warning while smoothing the middle third of MB1; the piece is 2.9 mm by the film, its head beyond the bend and out of sight of the microscope. The canal had been patent and shaped to 20 .04 at full length before. Stopped, film, supervisor called, patient told.",
+          "Size 25 taper .06, continuous rotation at 300 a minute, second clinical use. It parted without any warning while smoothing the middle third of MB1; the piece is 3.0 mm by the film, its head in the bend and out of sight of the microscope. The canal had been patent and shaped to 20 .04 at full length before. Stopped, film, supervisor called, patient told.",
       }),
     ],
   },
@@ -218,12 +218,12 @@ export const firstVisit = (films: readonly string[]): readonly Moment[] => [
       }),
       write("claim", "claim-not-drill", {
         about: "mishap-1",
-        says: "Drilling after a fragment beyond the bend costs dentine where there is least.",
+        says: "Drilling after a fragment in the bend costs dentine where there is least.",
         speaks: "for",
         references: ["ref-souter-2005", "ref-hulsmann-1999"],
         state: "supported",
         verdict:
-          "Perforations and failures were confined to the apical third; beyond the bend nearly half could be neither removed nor passed.",
+          "Perforations and failures were confined to the apical third; 13 of 31 in the bend could be neither removed nor passed, 15 of 33 beyond it.",
       }),
       write("claim", "claim-solvent", {
         about: "visit-1",

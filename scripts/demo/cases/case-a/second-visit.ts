@@ -135,13 +135,13 @@ export const secondVisit = (films: readonly string[]): readonly Moment[] => [
         what: "separatedInstrument",
         canal: "MB1",
         instrument: { size: 25, taper: 0.06, alloy: "nickelTitanium", movement: "continuous" },
-        fragmentMm: 2.9,
+        fragmentMm: 3,
         third: "apical",
-        bend: "beyond",
+        bend: "in",
         handled: "bypassed",
         toldPatient: "told",
         story:
-          "Size 25 taper .06, continuous rotation at 300 a minute, second clinical use. It parted without any warning while smoothing the middle third of MB1; the piece is 2.9 mm by the film, its head beyond the bend and out of sight of the microscope. The canal had been patent and shaped to 20 .04 at full length before. Stopped, film, supervisor called, patient told.\nTwo weeks later a size 08 passed on its palatal side to full length; canal enlarged by hand to 25 .02 and filled beside it. What I would do otherwise: new instrument for a canal that was shaped before, and no third entry at a depth already reached.",
+          "Size 25 taper .06, continuous rotation at 300 a minute, second clinical use. It parted without any warning while smoothing the middle third of MB1; the piece is 3.0 mm by the film, its head in the bend and out of sight of the microscope. The canal had been patent and shaped to 20 .04 at full length before. Stopped, film, supervisor called, patient told.\nTwo weeks later a size 08 passed on its palatal side to full length; canal enlarged by hand to 25 .02 and filled beside it. What I would do otherwise: new instrument for a canal that was shaped before, and no third entry at a depth already reached.",
       }),
     ],
   },
@@ -156,7 +156,7 @@ export const secondVisit = (films: readonly string[]): readonly Moment[] => [
         restoreBy: days.crown,
         orificesMarkedBy: "tinted flowable composite over each orifice",
         warnings:
-          "A fragment of nickel-titanium, 2.9 mm, lies in the apical third of MB1, passed and filled around. No post in the mesiobuccal root: the groove between MB1 and MB2 was troughed by 1 mm and the wall toward the furcation is thin there.",
+          "A fragment of nickel-titanium, 3.0 mm, lies in the apical third of MB1, passed and filled around. No post in the mesiobuccal root: the groove between MB1 and MB2 was troughed by 1 mm and the wall toward the furcation is thin there.",
         prognosis:
           "Favourable for the tooth. Guarded for the lesion until the first recall: canal that was never treated now cleaned, fragment bypassed. If the lesion is not smaller after two years, resection of the mesiobuccal root.",
       }),

@@ -48,7 +48,7 @@ export const afterTreatment = (filmsOn: (day: string) => readonly string[]): rea
           says: "A third root found on film before the drill: this is how it should be. Show the two films side by side at the seminar, and say how sure the side is: which way did the tube go?",
           signed: true,
           answer:
-            "Tube to mesial. The slender root moved to mesial with it, against the distobuccal one: it lies on the lingual side.",
+            "Tube from mesial. The slender root moved to mesial with it, against the distobuccal one: it lies on the lingual side.",
         }),
       ],
     },

@@ -102,7 +102,7 @@ const findings: Moment = {
         calcified: "no",
         earlierFilling: "none",
       },
-      note: "Straight film: a first small lucency at the mesial root; two roots at first sight, but the distal one shows two outlines and its canal fades at half its length. A second film with the tube 25 degrees to mesial parts a slender third root from it, which goes with the tube and so lies on the lingual side.",
+      note: "Straight film: a first small lucency at the mesial root; two roots at first sight, but the distal one shows two outlines and its canal fades at half its length. A second film with the tube 25° from mesial parts a slender third root from it, which goes with the tube and so lies on the lingual side.",
     }),
   ],
 };
@@ -127,7 +127,7 @@ const anatomyExpected: Moment = {
         { name: "DL", side: "lingual", levels: [1] },
       ],
       foundBy: ["angledFilm"],
-      unusualBecause: "Third root seen apart from the distobuccal one on the film with the tube 25 degrees to mesial",
+      unusualBecause: "Third root seen apart from the distobuccal one on the film with the tube 25° from mesial",
     }),
   ],
 };

@@ -16,7 +16,7 @@ export const filmsPlan: FilmsPlan = {
     },
     "b-day-0-mesial-25": {
       ...{ id: "film-angled", time: "13:19", words: "Angled film read: third root stands apart, four courses traced" },
-      caption: "Tube 25° to mesial: a third root stands apart from the distal one",
+      caption: "Tube 25° from mesial: a third root stands apart from the distal one",
       traces: { canals: ["MB", "ML", "DB", "DL"], from: "orifice", polarity: "dark" },
       apices: true,
     },

@@ -59,7 +59,7 @@ describe("the films of a comparison", () => {
     expect(comparisonName({ before: "a", after: "z" }, films, "2024-02-20")).toBe("day 0 and a film taken out");
     const oneDay = [film("a", "2024-02-20", "diagnostic"), film("c", "2024-02-20", "angled")];
     expect(comparisonName({ before: "a", after: "c" }, oneDay, "2024-02-20")).toBe(
-      "day 0, straight on and day 0, angled",
+      "day 0, diagnostic and day 0, angled",
     );
   });
 

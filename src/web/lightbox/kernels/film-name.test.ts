@@ -20,9 +20,9 @@ describe("the name of a film", () => {
     expect(dayName("2026-03-28", "2026-03-27")).toBe("day -1");
   });
 
-  it("says what the film was taken for where it is not the straight one", () => {
+  it("says what the film was taken for where it is not the diagnostic one", () => {
     expect(filmName(film("a", "2026-01-01", "diagnostic"), "2026-01-01")).toBe("the film of day 0");
-    expect(filmName(film("a", "2026-01-14", "final"), "2026-01-01")).toBe("the filling film of day 13");
+    expect(filmName(film("a", "2026-01-14", "final"), "2026-01-01")).toBe("the final film of day 13");
   });
 
   it("puts films by day and leaves those of one day as they came", () => {

@@ -9,7 +9,7 @@ export const purposeNames: readonly (readonly [Film["body"]["purpose"], string])
   ["angled", "angled"],
   ["workingLength", "working length"],
   ["masterCone", "master cone"],
-  ["final", "filling"],
+  ["final", "final"],
   ["recall", "recall"],
   ["other", "other"],
 ];

@@ -104,9 +104,14 @@ function greySamples(
   const step = channelsOf(header);
   const samples = step === 1 ? new Uint16Array(png.data) : everyNth(png.data, step, columns * rows);
   const own = chunks.find((chunk) => chunk.type === bitsChunk)?.data[0];
-  if (depth === 16 && own !== undefined && samples.every((sample) => sample < 2 ** own))
-    return { bitsStored: own, samples };
+  if (depth === 16 && own !== undefined && fitIn(samples, own)) return { bitsStored: own, samples };
   return { bitsStored: depth, samples };
+}
+
+function fitIn(samples: Uint16Array, bits: number): boolean {
+  const above = 2 ** bits;
+  for (let at = 0; at < samples.length; at++) if ((samples[at] ?? 0) >= above) return false;
+  return true;
 }
 
 function everyNth(data: ArrayLike<number>, step: number, count: number): Uint16Array {

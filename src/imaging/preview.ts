@@ -1,7 +1,7 @@
 import { Refusal } from "../core/refusal.ts";
 import { windowOf } from "./auto-window.ts";
 import type { FilmPixels, FilmWindow } from "./film-pixels.ts";
-import { greyPng } from "./grey-png.ts";
+import { greyPng, type Packing } from "./grey-png.ts";
 import { windowToGrey } from "./window-to-grey.ts";
 
 /** A small picture of a film as it looks on the screen: 8-bit grey, larger is brighter. */
@@ -62,5 +62,5 @@ function boxMean({ columns, samples }: FilmPixels, { left, right, top, bottom }:
 }
 
 /** A preview as an 8-bit grey PNG without any metadata. */
-export const encodePreview = ({ columns, rows, grey }: FilmPreview): Uint8Array =>
-  greyPng({ columns, rows, depth: 8, bytes: grey });
+export const encodePreview = ({ columns, rows, grey }: FilmPreview, packing: Packing = "small"): Uint8Array =>
+  greyPng({ columns, rows, depth: 8, bytes: grey }, [], packing);

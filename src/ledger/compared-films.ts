@@ -53,10 +53,12 @@ const notKept = {
 };
 
 /** The laid film with matched greys is the first film and what changed; where it does not reach, nothing. */
-const matched = (laid: Picture, first: FilmGrey, { values }: Picture): Picture => ({
-  ...laid,
-  values: laid.values.map((grey, at) => (Number.isNaN(grey) ? grey : (first.grey[at] ?? 0) + (values[at] ?? 0))),
-});
+function matched(laid: Picture, first: FilmGrey, difference: Picture): Picture {
+  const values = new Float64Array(laid.values.length);
+  for (let at = 0; at < values.length; at++)
+    values[at] = Number.isNaN(laid.values[at]) ? Number.NaN : (first.grey[at] ?? 0) + (difference.values[at] ?? 0);
+  return { ...laid, values };
+}
 
 const flat = ([[a, b, c], [d, e, f], [g, h, i]]: CompareFilmsOutput["transform"]): Homography => [
   a,

@@ -58,7 +58,12 @@ describe("films compared in a thread aside", () => {
     expect(two.outcome).toEqual(here.outcome);
     for (const name of ["aligned", "difference"] as const)
       expect(Buffer.from(one.pictures[name] ?? []).equals(Buffer.from(here.pictures[name] ?? [0]))).toBe(true);
-    expect(said).toEqual(["Reading both films", "Bringing the films together", "Drawing what changed"]);
+    expect(said).toEqual([
+      "Reading the first film",
+      "Reading the second film",
+      "Bringing the films together",
+      "Drawing what changed",
+    ]);
   });
 
   it("are refused in the words of the reader where a file is none", async () => {

@@ -50,7 +50,10 @@ export function unchanged(laid: Picture, first: Picture, region: Region): Region
     .sort();
   const sigma = (seen[seen.length >> 1] ?? 0) / halfBelow;
   const limit = Math.max(usualOnes * sigma, 1e-4);
-  return { ...region, counts: region.counts.map((counts, at) => (Math.abs(values[at] ?? 0) <= limit ? counts : 0)) };
+  const counts = new Uint8Array(region.counts.length);
+  for (let at = 0; at < counts.length; at++)
+    counts[at] = Math.abs(values[at] ?? 0) <= limit ? (region.counts[at] ?? 0) : 0;
+  return { ...region, counts };
 }
 
 /** The share of the first film that the second one covers, 0 to 1. */

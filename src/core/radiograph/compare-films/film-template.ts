@@ -33,9 +33,9 @@ export function templateOf(
   { first, region }: { readonly first: Picture; readonly region: Region },
   window: Window = whole(first),
 ): Template {
-  const { columns, rows, values } = first;
+  const { columns, rows } = first;
   const isLarge = window.columns * window.rows > mostPixels;
-  const counted = isLarge ? region.counts.reduce((sum, one) => sum + one, 0) : 0;
+  const counted = isLarge ? sumOf(region.counts) : 0;
   const apart = Math.max(1, Math.ceil(Math.sqrt(counted / mostPixels)));
   const chosen: number[] = [];
   const last = {
@@ -45,14 +45,30 @@ export function templateOf(
   for (let row = Math.max(edge, window.row); row < last.row; row += apart)
     for (let column = Math.max(edge, window.column); column < last.column; column += apart)
       if (region.counts[row * columns + column] === 1) chosen.push(row * columns + column);
-  const of = (value: (at: number) => number): Float64Array => Float64Array.from(chosen, value);
   return {
     count: chosen.length,
-    column: of((at) => at % columns),
-    row: of((at) => Math.floor(at / columns)),
-    grey: of((at) => values[at] ?? 0),
-    right: of((at) => ((values[at + 1] ?? 0) - (values[at - 1] ?? 0)) / 2),
-    down: of((at) => ((values[at + columns] ?? 0) - (values[at - columns] ?? 0)) / 2),
+    ...linesOf(first, chosen),
     middle: { column: (columns - 1) / 2, row: (rows - 1) / 2, half: Math.max(columns, rows) / 2 },
   };
+}
+
+/** What a template holds of each chosen pixel. A plain loop: `from` with a function takes several times as long. */
+function linesOf({ columns, values }: Picture, chosen: readonly number[]) {
+  const line = () => new Float64Array(chosen.length);
+  const [column, row, grey, right, down] = [line(), line(), line(), line(), line()];
+  for (let index = 0; index < chosen.length; index++) {
+    const at = chosen[index] ?? 0;
+    column[index] = at % columns;
+    row[index] = Math.floor(at / columns);
+    grey[index] = values[at] ?? 0;
+    right[index] = ((values[at + 1] ?? 0) - (values[at - 1] ?? 0)) / 2;
+    down[index] = ((values[at + columns] ?? 0) - (values[at - columns] ?? 0)) / 2;
+  }
+  return { column, row, grey, right, down };
+}
+
+function sumOf(counts: Uint8Array): number {
+  let sum = 0;
+  for (let at = 0; at < counts.length; at++) sum += counts[at] ?? 0;
+  return sum;
 }

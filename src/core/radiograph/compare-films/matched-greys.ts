@@ -33,8 +33,8 @@ function count(histogram: Float64Array, grey: number): void {
 }
 
 interface Knots {
-  readonly from: readonly number[];
-  readonly to: readonly number[];
+  readonly from: Float64Array;
+  readonly to: Float64Array;
   /** For each step of the range, which knot is the last at or before it; -1 before the first. */
   readonly lastAt: Int32Array;
 }
@@ -59,7 +59,7 @@ function knotsOf(from: Float64Array, to: Float64Array): Knots {
     greys.push(grey);
     means.push(sum / wanted);
   });
-  return { from: greys, to: means, lastAt: lastKnots(greys) };
+  return { from: Float64Array.from(greys), to: Float64Array.from(means), lastAt: lastKnots(greys) };
 }
 
 /** Knots stand at whole steps, so the last one before any grey is the last one before its step. */

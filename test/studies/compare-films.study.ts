@@ -1,5 +1,6 @@
 import { execFileSync } from "node:child_process";
 import { mkdirSync, writeFileSync } from "node:fs";
+import { cpus } from "node:os";
 import { fileURLToPath } from "node:url";
 import { expect, it } from "vitest";
 import { type RecallResult, recallPairs, recallStudy, tubeChanges } from "./compare-films-study.ts";
@@ -34,7 +35,7 @@ it("writes the table of films taken again from elsewhere", () => {
   const text = [
     "# Films taken again from elsewhere",
     "",
-    `The phantom's films at 0.04 mm a pixel, the second with the tube moved by the angle named, with 5,000 quanta a pixel for 9,000, other black and white points and another gamma; four landmarks or more at different depths, clicked with 1.5 px in each direction on both films; lesions outlined by their true shadows. Seeds 1, 7 to 13 and 100 to 106. Commit ${commit}. Made by \`npm run study -- compare-films\`; a test makes some again at a third of the size.`,
+    `The phantom's films at 0.04 mm a pixel, the second with the tube moved by the angle named, with 5,000 quanta a pixel for 9,000, other black and white points and another gamma; four landmarks or more at different depths, clicked with 1.5 px in each direction on both films; lesions outlined by their true shadows. Seeds 1, 7 to 13 and 100 to 106. Commit ${commit}; ${cpus()[0]?.model.trim() ?? "unknown machine"}, Node ${process.versions.node}. Made by \`npm run study -- compare-films\`; a test makes some again at a third of the size.`,
     "",
     line([...heads, ...more]),
     line(Array<string>(heads.length + more.length).fill("---")),

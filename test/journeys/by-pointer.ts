@@ -48,7 +48,7 @@ export function byPointer(page: Page): Hand {
       await asking.waitFor();
       const offered = asking.getByRole("button", { name: new RegExp(`^${canal}\\b`) });
       if ((await offered.count()) > 0) return press(offered);
-      await asking.getByLabel("Another name").fill(canal);
+      await asking.getByLabel(/^(Another|Its) name$/).fill(canal);
       await press(asking.getByRole("button", { name: "Name it" }));
     },
     moveAnchor: async (from, to) => {

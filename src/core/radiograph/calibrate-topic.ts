@@ -43,8 +43,8 @@ function calibrate(input: CalibrateInput): CalibrateOutput {
   if (best !== undefined) return calibrateByFile(input, best, others);
   throw faultAt(
     "known",
-    "no known length is marked and the file states no spacing, so there are no lengths on this film; mark an object of " +
-      "known length (instrument, probe, ruler); ratios and angles stay available",
+    "no known length is marked and the file states no spacing; mark an object of known length (instrument, probe, " +
+      "ruler); ratios and angles stay available",
     "calibration.missing",
   );
 }

@@ -47,7 +47,7 @@ export function AskOwner({ box, asking, names }: AskOwnerOptions) {
       </div>
       {said && <SaidField said={said} change={(value) => box.askAgain({ ...asking, body: said.saying(value) })} />}
       <label>
-        <span>Another name</span>
+        <span>{offers.length === 0 ? "Its name" : "Another name"}</span>
         <input
           ref={offers.length === 0 ? first : undefined}
           className="field-line"

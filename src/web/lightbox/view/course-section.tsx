@@ -38,7 +38,7 @@ export function CourseSection({ box, mark, ledger, measuring }: CourseSectionOpt
       {course !== undefined && (
         <Stop entry={entryOf(ledger, "workingLength", mark.id)} way={wayToStop(mark, box.film)} />
       )}
-      <HiddenPart ledger={ledger} mark={mark} />
+      <HiddenPart {...{ ledger, mark }} tooth={box.tooth ?? ""} />
       <ToTwoViews mark={mark} />
       {entry !== undefined && course !== undefined && (
         <>
@@ -159,13 +159,15 @@ const Measures = ({ box, mark, entry, start }: MeasuresOptions) => (
       </tr>
     </thead>
     <tbody>
-      {rows.map((row) => (
-        <Measure
-          key={row.name}
-          {...{ box, mark, entry }}
-          row={{ ...row, says: row.says.replace("its start", startWords[start]) }}
-        />
-      ))}
+      {rows
+        .filter(({ name }) => numberOf(entry, name) !== undefined)
+        .map((row) => (
+          <Measure
+            key={row.name}
+            {...{ box, mark, entry }}
+            row={{ ...row, says: row.says.replace("its start", startWords[start]) }}
+          />
+        ))}
     </tbody>
   </table>
 );
@@ -182,13 +184,7 @@ function Measure({ box, mark, entry, row: { name, says, unit, built } }: Measure
   return (
     <tr>
       <th scope="row">{says}</th>
-      <td>
-        {number === undefined ? (
-          <span className="quiet">none</span>
-        ) : (
-          <LedgerFigure entry={entry} number={number} unit={unit} says={says} />
-        )}
-      </td>
+      <td>{number !== undefined && <LedgerFigure entry={entry} number={number} unit={unit} says={says} />}</td>
       <td className="quiet">{number?.interval && intervalInWords(number.interval)}</td>
       <td>{built && <ConstructionToggle {...{ box, mark, entry }} name={built} says={says} />}</td>
     </tr>

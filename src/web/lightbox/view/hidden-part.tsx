@@ -2,6 +2,7 @@ import { courseRead, isTooNear } from "../../../ledger/course-in-space.ts";
 import type { LedgerEntry } from "../../../record/ledger-entry.ts";
 import { intervalInWords } from "../../parts/figures-in-words.ts";
 import { bendSideWords, liesSideWords } from "../../words/side-words.ts";
+import { sideOfTooth } from "../../words/two-view-words.ts";
 import { sentenceInWords } from "../../words/value-words.ts";
 import { toldByTwoFilms, twoViewOf } from "../kernels/hidden-part.ts";
 import { entryOf, numberOf, whyAbsent } from "../kernels/ledger-reading.ts";
@@ -11,10 +12,11 @@ import { LedgerFigure } from "./ledger-figure.tsx";
 interface HiddenPartOptions {
   readonly ledger: readonly LedgerEntry[];
   readonly mark: Mark;
+  readonly tooth: string;
 }
 
 /** What the straight film hides of the chosen canal, where two films tell it; nothing where there is only one. */
-export function HiddenPart({ ledger, mark }: HiddenPartOptions) {
+export function HiddenPart({ ledger, mark, tooth }: HiddenPartOptions) {
   const canal = mark.body.shape === "trace" ? mark.body.canal : undefined;
   const entry = canal === undefined ? undefined : twoViewOf(ledger, canal);
   if (entry === undefined) return null;
@@ -31,10 +33,12 @@ export function HiddenPart({ ledger, mark }: HiddenPartOptions) {
     <div className="hidden-part">
       <Hidden entry={entry} by={told.anglesDeg.some((angle) => angle === 0) ? "straight" : "straighter"} />
       <p className="quiet">
-        {side === "undetermined" ? "Its side is not told by these films" : `The bend turns ${bendSideWords[side]}`}
+        {side === "undetermined"
+          ? "Its side is not told by these films"
+          : `The bend turns ${sideOfTooth(bendSideWords[side] ?? "", tooth)}`}
         {liesSide !== undefined &&
           liesSide !== "undetermined" &&
-          `; the canal lies ${liesSideWords[liesSide]} of the mark that both films share`}
+          `; the canal lies ${sideOfTooth(liesSideWords[liesSide] ?? "", tooth)} of the mark that both films share`}
         .
       </p>
       <LengthInSpace entry={entry} onFilm={isBehind(mark, entry) ? entryOf(ledger, "curvature", mark.id) : undefined} />

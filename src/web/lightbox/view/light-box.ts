@@ -54,6 +54,8 @@ export interface LightBoxOptions extends FilmViewOptions {
   readonly like?: LikeShown | undefined;
   /** The patient's side on which the tooth stands. */
   readonly side?: PatientSide | undefined;
+  /** The tooth in two digits, for sides to be called as they are in it. */
+  readonly tooth?: string;
 }
 
 /** Everything that the light box knows and does while a film lies on it. */

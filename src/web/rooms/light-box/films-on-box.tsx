@@ -32,7 +32,7 @@ interface FilmsOnBoxOptions {
   readonly measuring: boolean;
   readonly group: PaneGroupUse;
   /** What is the same for every film. */
-  readonly shared: Pick<LightBoxOptions, "presentedOn" | "record" | "say" | "side" | "sight">;
+  readonly shared: Pick<LightBoxOptions, "presentedOn" | "record" | "say" | "side" | "tooth" | "sight">;
   readonly bar: ViewBarOptions;
   readonly takeInHand: (pane: number) => void;
   readonly put: (film: string, pane: number) => void;

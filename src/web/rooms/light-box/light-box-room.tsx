@@ -139,7 +139,7 @@ function Box({ view, save, films, box, isMissing, open, record, isWholeScreen, w
     <FilmsOnBox
       {...{ layout, films, marks, ledger, canals, roots, group: looking.group }}
       measuring={save.is === "saving"}
-      shared={{ presentedOn: facts.presentedOn, record, say, side, sight: looking.bar.sight }}
+      shared={{ presentedOn: facts.presentedOn, record, say, side, tooth: facts.tooth, sight: looking.bar.sight }}
       bar={{ ...looking.bar, isWholeScreen, wholeScreen }}
       takeInHand={box.takeInHand}
       put={box.put}

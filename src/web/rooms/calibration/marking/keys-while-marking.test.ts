@@ -43,12 +43,15 @@ describe("keys while marking", () => {
     ["ArrowRight", {}, true, [199, 300]],
     ["ArrowDown", { shiftKey: true }, true, [200, 310]],
     ["ArrowLeft", { altKey: true }, false, [199.75, 300]],
-  ] as const)("%s with %o (mirrored: %s) moves the crosshair the way it points, to %o", (key, held, mirrored, [column, row]) => {
-    const { film, setCrosshair, placing } = filmWith([200, 300], mirrored);
-    expect(keyWhileMarking(film, size, press(key, held), vi.fn())).toBe(true);
-    expect(setCrosshair).toHaveBeenCalledWith(filmPoint(column, row));
-    expect(placing.push).not.toHaveBeenCalled();
-  });
+  ] as const)(
+    "%s with %o (mirrored: %s) moves the crosshair the way it points, to %o",
+    (key, held, mirrored, [column, row]) => {
+      const { film, setCrosshair, placing } = filmWith([200, 300], mirrored);
+      expect(keyWhileMarking(film, size, press(key, held), vi.fn())).toBe(true);
+      expect(setCrosshair).toHaveBeenCalledWith(filmPoint(column, row));
+      expect(placing.push).not.toHaveBeenCalled();
+    },
+  );
 
   it("push the film along when the crosshair would leave the pane", () => {
     const { film, placing } = filmWith([390, 300]);

@@ -6,7 +6,7 @@ export default defineConfig({
     environment: "node",
     include: ["test/journeys/**/*.journey.ts"],
     fileParallelism: false,
-    testTimeout: 420_000,
+    testTimeout: 900_000,
     hookTimeout: 120_000,
     // A page is waited for as long as a slow machine needs it; what is there at once is seen at once.
     expect: { poll: { timeout: 20_000, interval: 40 } },

@@ -210,7 +210,7 @@ async function makeDocument(hand: Hand, as: "Deck" | "Hand-out"): Promise<SavedD
   const made = page.getByRole("main").getByRole("listitem").filter({ hasText: "Save the file" });
   const before = await made.count();
   await hand.press(page.getByRole("button", { name: new RegExp(`^${as}`) }));
-  await expect.poll(() => made.count(), { timeout: 60_000 }).toBe(before + 1);
+  await expect.poll(() => made.count(), { timeout: 180_000 }).toBe(before + 1);
   const [download] = await Promise.all([
     page.waitForEvent("download"),
     hand.press(made.first().getByRole("link", { name: "Save the file" })),

@@ -226,7 +226,7 @@ describe("tubeShift refuses", () => {
       },
       "input.impossible",
       "views[1].points",
-      "run the other way",
+      "runs the other way",
     ],
     [
       "a trace across the film",

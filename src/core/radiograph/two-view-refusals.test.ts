@@ -32,7 +32,7 @@ describe("what two views refuse", () => {
       "opposite traces",
       { views: [straight, { ...angled, points: [...angled.points].reverse() }] },
       "views[1].points",
-      "run the other way",
+      "runs the other way",
     ],
     [
       "unequal traces",

@@ -112,7 +112,7 @@ export function directionFaults(views: readonly ViewInput[]): Fault[] {
     return [
       {
         path: "views[0].points",
-        says: `rise by ${first.toFixed(1)} mm along the tooth; a canal that runs across the film has no levels to pair`,
+        says: `the course rises by ${first.toFixed(1)} mm along the tooth; a canal that runs across the film has no levels to pair`,
       },
     ];
   return others.flatMap((rise, index): Fault[] => {
@@ -121,7 +121,7 @@ export function directionFaults(views: readonly ViewInput[]): Fault[] {
       return [
         {
           path,
-          says: "run the other way along the tooth than those of views[0]; put both in order from orifice to foramen",
+          says: "the course runs the other way along the tooth than that of views[0]; put both in order from orifice to foramen",
         },
       ];
     const longer = Math.abs(rise) / Math.abs(first);
@@ -129,7 +129,7 @@ export function directionFaults(views: readonly ViewInput[]): Fault[] {
     return [
       {
         path,
-        says: `rise by ${Math.abs(rise).toFixed(1)} mm where those of views[0] rise by ${Math.abs(first).toFixed(1)} mm; trace the same stretch of canal on both, and calibrate both`,
+        says: `the course rises by ${Math.abs(rise).toFixed(1)} mm where that of views[0] rises by ${Math.abs(first).toFixed(1)} mm; trace the same stretch of canal on both, and calibrate both`,
       },
     ];
   });

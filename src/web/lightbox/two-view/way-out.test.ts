@@ -5,7 +5,10 @@ const films = ["Straight", "Shifted"];
 
 describe("the way out of a refusal", () => {
   it.each([
-    [["views[1].points: run the other way along the tooth than those of views[0]"], { is: "turnTrace", film: 1 }],
+    [
+      ["views[1].points: the course runs the other way along the tooth than that of views[0]"],
+      { is: "turnTrace", film: 1 },
+    ],
     [
       ['missing: the trace on the film "Shifted" runs from the apex; turn the trace on that film'],
       { is: "turnTrace", film: 1 },
@@ -27,7 +30,7 @@ describe("the way out of a refusal", () => {
     [["a film that was chosen for DL no longer stands; choose its films again"], { is: "chooseFilms" }],
     [
       [
-        "views[1].points: rise by 4.0 mm where those of views[0] rise by 9.0 mm; trace the same stretch of canal on both",
+        "views[1].points: the course rises by 4.0 mm where that of views[0] rises by 9.0 mm; trace the same stretch of canal on both",
       ],
       { is: "traceSameStretch", film: 1 },
     ],

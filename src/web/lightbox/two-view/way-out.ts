@@ -16,7 +16,7 @@ export type WayOut = {
 };
 
 const ways: readonly (readonly [RegExp, WayOut["is"]])[] = [
-  [/run the other way|turn the trace/, "turnTrace"],
+  [/runs? the other way|turn the trace/, "turnTrace"],
   [/within 1 degree|show the same/, "shiftTube"],
   [/has no scale|is that of the detector/, "markScale"],
   [/mesial or distal lies to the right/, "sayRight"],

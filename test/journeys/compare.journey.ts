@@ -14,10 +14,12 @@ const layer = (page: Page, property: string) =>
     .first()
     .evaluate((element, name) => getComputedStyle(element).getPropertyValue(name), property);
 
-async function landmarksOf({ caseNow }: BenchInBrowser) {
+async function comparisonNow({ caseNow }: BenchInBrowser) {
   const comparisons = partsOf((await caseNow("demo-a")).parts, "comparison");
-  return comparisons.find(({ id }) => id === "comparison-6-months")?.body.landmarks ?? [];
+  return comparisons.find(({ id }) => id === "comparison-6-months")?.body;
 }
+const landmarksOf = async (bench: BenchInBrowser) => (await comparisonNow(bench))?.landmarks ?? [];
+const partsToGoBy = async (bench: BenchInBrowser) => (await comparisonNow(bench))?.hardParts?.length ?? 0;
 const entryOf = async ({ caseNow }: BenchInBrowser) =>
   (await caseNow("demo-a")).ledger.find(({ subject }) => subject === "compareFilms of comparison-6-months");
 const ratioOf = (output: unknown): number =>
@@ -72,6 +74,38 @@ describe("two dates of one tooth", () => {
     await expect.poll(async () => (await landmarksOf(bench)).length).toBe(6);
     await page.keyboard.press("Control+z");
     await headline(page).waitFor();
+    expect((await entryOf(bench))?.id).toBe(first?.id);
+
+    // A part to go by, corner by corner with the crosshair; then one with the pointer, and both taken off or back.
+    await page.keyboard.press("h");
+    await pane(page, "Before").locator("canvas").waitFor();
+    await pane(page, "Before").focus();
+    for (const key of ["ArrowRight", "ArrowDown", "ArrowLeft"]) {
+      await page.keyboard.press("Space");
+      for (let step = 0; step < 12; step += 1) await page.keyboard.press(`Shift+${key}`);
+    }
+    await page.keyboard.press("Enter");
+    await expect.poll(() => partsToGoBy(bench)).toBe(1);
+    await page.getByRole("heading", { name: "Not compared yet" }).waitFor();
+    const film = await pane(page, "Before").locator("canvas").boundingBox();
+    if (film === null) throw new Error("no film");
+    const corners = [
+      [0.1, 0.1],
+      [0.3, 0.12],
+      [0.28, 0.3],
+      [0.1, 0.1],
+    ] as const;
+    for (const [across, down] of corners)
+      await page.mouse.click(film.x + across * film.width, film.y + down * film.height);
+    await expect.poll(() => partsToGoBy(bench)).toBe(2);
+    expect((await landmarksOf(bench)).length).toBe(7);
+    await shot(page, "compare-parts");
+    await pane(page, "Before").focus();
+    await page.keyboard.press("Delete");
+    await expect.poll(() => partsToGoBy(bench)).toBe(1);
+    await page.keyboard.press("Escape");
+    await page.getByRole("button", { name: "Take off part 1" }).click();
+    await expect.poll(() => partsToGoBy(bench)).toBe(0);
     expect((await entryOf(bench))?.id).toBe(first?.id);
 
     // One more, by the crosshair of each film; then another entry, and the old one still stands.

@@ -10,9 +10,8 @@ import { type FilmView, useFilmView } from "../view/use-film-view.ts";
 import { useMovingFilm } from "../view/use-moving-film.ts";
 import type { PlacementUse } from "../view/use-placement.ts";
 import { blinked, type ComparedLook, layerStyle, swipedBy, swipedTo } from "./compared-look.ts";
-import type { Side } from "./comparison.ts";
-
-type Outline = readonly (readonly [number, number])[];
+import type { FilmOutline, Side } from "./comparison.ts";
+import { closedPath, HardPartsDrawn } from "./hard-parts-drawn.tsx";
 
 interface ComparedPaneOptions {
   readonly films: Readonly<Record<Side, Film>>;
@@ -22,11 +21,22 @@ interface ComparedPaneOptions {
   readonly sigma: number | undefined;
   readonly look: ComparedLook;
   readonly setLook: (next: (look: ComparedLook) => ComparedLook) => void;
-  readonly outlines: Readonly<Record<Side, readonly Outline[]>>;
+  readonly outlines: Readonly<Record<Side, readonly FilmOutline[]>>;
+  /** Parts that the films were brought together by. */
+  readonly hardParts: readonly FilmOutline[];
 }
 
 /** The second film laid on the first, in the window of the first: in squares, beside a line, blinking, or their difference. */
-export function ComparedPane({ films, presentedOn, entryId, sigma, look, setLook, outlines }: ComparedPaneOptions) {
+export function ComparedPane({
+  films,
+  presentedOn,
+  entryId,
+  sigma,
+  look,
+  setLook,
+  outlines,
+  hardParts,
+}: ComparedPaneOptions) {
   const view = useFilmView(films.before);
   const moving = useMovingFilm(view);
   const swipe = useSwipe(view, look, setLook);
@@ -51,7 +61,7 @@ export function ComparedPane({ films, presentedOn, entryId, sigma, look, setLook
           Plus and minus change the size, 0 shows the whole film. In swipe the left and right arrows move the line, with
           Shift farther; else arrows move the film.
         </span>
-        <Layers view={view} entryId={entryId} look={look} outlines={outlines} />
+        <Layers {...{ view, entryId, look, outlines, hardParts }} />
       </div>
       {look.as === "swipe" && <SwipeLine look={look} setLook={setLook} films={films} presentedOn={presentedOn} />}
       {look.as === "difference" && sigma !== undefined && sigma > 0 && (
@@ -70,14 +80,11 @@ export function ComparedPane({ films, presentedOn, entryId, sigma, look, setLook
   );
 }
 
-interface LayersOptions {
+interface LayersOptions extends Pick<ComparedPaneOptions, "entryId" | "look" | "outlines" | "hardParts"> {
   readonly view: FilmView;
-  readonly entryId: string;
-  readonly look: ComparedLook;
-  readonly outlines: Readonly<Record<Side, readonly Outline[]>>;
 }
 
-function Layers({ view, entryId, look, outlines }: LayersOptions) {
+function Layers({ view, entryId, look, outlines, hardParts }: LayersOptions) {
   const { placing, pixels } = view;
   const isDifference = look.as === "difference";
   // A picture that was opened once stays open, so that going from one to the other takes no time.
@@ -98,7 +105,7 @@ function Layers({ view, entryId, look, outlines }: LayersOptions) {
           <Laid address={`${at}/difference`} window={asItIs} look={plainLook} matrix={matrix} />
         </div>
       )}
-      {look.outlines && <Outlines outlines={outlines} placing={placing} />}
+      {look.outlines && <Outlines {...{ outlines, hardParts, placing }} />}
     </>
   );
 }
@@ -120,19 +127,18 @@ function Laid({ address, ...shown }: LaidOptions) {
 /** The lesion as it was and as it is; the two differ in dash as well as in colour. */
 function Outlines({
   outlines,
+  hardParts,
   placing: { matrix, pane },
-}: {
-  outlines: LayersOptions["outlines"];
-  placing: PlacementUse;
-}) {
+}: Pick<LayersOptions, "outlines" | "hardParts"> & { placing: PlacementUse }) {
   return (
     <svg className="film-overlay" width={pane.width} height={pane.height} aria-hidden="true">
       <g transform={`matrix(${matrix.join(" ")})`}>
+        <HardPartsDrawn outlines={hardParts} />
         {(["before", "after"] as const).flatMap((side) =>
           outlines[side].map((outline) => (
             <g key={`${side} ${outline[0]?.join(" ")}`} className="compared-outline" data-side={side}>
-              <path className="mark-rim" d={pathOf(outline)} />
-              <path className="mark-line" d={pathOf(outline)} />
+              <path className="mark-rim" d={closedPath(outline)} />
+              <path className="mark-line" d={closedPath(outline)} />
             </g>
           )),
         )}
@@ -140,9 +146,6 @@ function Outlines({
     </svg>
   );
 }
-
-const pathOf = (outline: Outline): string =>
-  `${outline.map(([u, v], index) => `${index === 0 ? "M" : "L"}${u} ${v}`).join("")}Z`;
 
 /** Two films a second and a half: slow enough that nothing flashes. */
 const blinkMs = 750;

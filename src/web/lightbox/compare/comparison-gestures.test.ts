@@ -7,6 +7,8 @@ import type { Comparison, Landmark } from "./comparison.ts";
 import {
   comparisonBegun,
   comparisonTakenAway,
+  hardPartOutlined,
+  hardPartTakenOff,
   landmarkAdded,
   landmarkMoved,
   landmarkNamed,
@@ -48,6 +50,31 @@ describe("gestures of a comparison", () => {
     expect(comparisonTakenAway(comparison, "day 0 and day 210").operations).toEqual([
       { op: "remove", id: "pair-1", kind: "comparison", baseRevision: 1 },
     ]);
+  });
+
+  it("outline parts to go by and take them off, and leave no empty list behind", () => {
+    const corners = [filmPoint(0, 0), filmPoint(10.004, 0), filmPoint(10, 8)];
+    const { words, ...body } = written(hardPartOutlined(comparison, corners));
+    const outlined = [
+      [0, 0],
+      [10, 0],
+      [10, 8],
+    ];
+    expect(words).toBe("Part 1 to go by outlined");
+    expect(body).toEqual({ ...comparison.body, hardParts: [outlined] });
+    const one: Comparison = { ...comparison, body };
+    const two = written(hardPartOutlined(one, [filmPoint(20, 20), ...corners.slice(1)]));
+    expect(two.words).toBe("Part 2 to go by outlined");
+    expect(two.hardParts?.map((part) => part[0])).toEqual([
+      [0, 0],
+      [20, 20],
+    ]);
+    const both: Comparison = { ...comparison, body: { ...comparison.body, hardParts: two.hardParts } };
+    const left = written(hardPartTakenOff(both, 0));
+    expect(left.words).toBe("Part 1 to go by taken off");
+    expect(left.hardParts).toEqual([two.hardParts?.[1]]);
+    const { words: _said, ...bare } = written(hardPartTakenOff(one, 0));
+    expect(bare).toEqual(comparison.body);
   });
 
   it("add, move, name and take off landmarks, and leave everything else as it was", () => {

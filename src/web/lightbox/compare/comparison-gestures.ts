@@ -56,13 +56,25 @@ export function landmarkNamed(comparison: Comparison, index: number, name: strin
   );
 }
 
-function changed({ id, revision, body }: Comparison, landmarks: readonly Landmark[], words: string): Gesture {
-  const operation: Operation = {
-    op: "put",
-    id,
-    kind: "comparison",
-    baseRevision: revision,
-    body: { ...body, landmarks },
-  };
+/** One part more to go by, outlined on the first film. */
+export const hardPartOutlined = (comparison: Comparison, points: readonly ImagePoint[]): Gesture => {
+  const { hardParts = [] } = comparison.body;
+  const words = `Part ${hardParts.length + 1} to go by outlined`;
+  return replaced(comparison, { ...comparison.body, hardParts: [...hardParts, points.map(pairOf)] }, words);
+};
+
+/** A part taken off; without any the whole film counts again. */
+export function hardPartTakenOff(comparison: Comparison, index: number): Gesture {
+  const { hardParts = [], ...body } = comparison.body;
+  const left = hardParts.filter((_, place) => place !== index);
+  const words = `Part ${index + 1} to go by taken off`;
+  return replaced(comparison, left.length === 0 ? body : { ...body, hardParts: left }, words);
+}
+
+const changed = (comparison: Comparison, landmarks: readonly Landmark[], words: string): Gesture =>
+  replaced(comparison, { ...comparison.body, landmarks: [...landmarks] }, words);
+
+function replaced({ id, revision }: Comparison, body: Comparison["body"], words: string): Gesture {
+  const operation: Operation = { op: "put", id, kind: "comparison", baseRevision: revision, body };
   return { words: words.slice(0, 200), operations: [operation] };
 }

@@ -4,7 +4,13 @@ import type { LedgerEntry } from "../../../record/ledger-entry.ts";
 import type { Part } from "../../../record/parts.ts";
 import type { Film } from "../kernels/film-name.ts";
 import { comparisonName, firstAndLast } from "./comparison.ts";
-import { entryOfComparison, lesionName, outlinesOnFirst, readComparison } from "./comparison-reading.ts";
+import {
+  carriedToSecond,
+  entryOfComparison,
+  lesionName,
+  outlinesOnFirst,
+  readComparison,
+} from "./comparison-reading.ts";
 
 const triangle: [number, number][] = [
   [1, 1],
@@ -14,6 +20,11 @@ const triangle: [number, number][] = [
 const lesion = part("mark", "mb-1", { shape: "outline", film: "film-1", what: "Lesion at MB1", points: triangle });
 const parts: Part[] = [lesion];
 const output = {
+  transform: [
+    [2, 0, 5],
+    [0, 2, -1],
+    [0, 0, 1],
+  ],
   comparable: true,
   statement: "The films can be compared.",
   areaRatio: 0.52,
@@ -41,6 +52,35 @@ describe("a comparison as the ledger has it", () => {
   it("gives the lesion as it was on the first film, and as it is where the second one falls on it", () => {
     expect(outlinesOnFirst(entryWith({ output }), parts)).toEqual({ before: [triangle], after: [triangle, triangle] });
     expect(outlinesOnFirst(entryWith({ refused: ["waits"] }), parts)).toEqual({ before: [], after: [] });
+  });
+
+  it("takes outlines of the first film to the second, however deep the films lie to each other", () => {
+    const read = readComparison(entryWith({ output }));
+    expect(read && carriedToSecond([triangle], read.transform)).toEqual([
+      [
+        [7, 1],
+        [23, 1],
+        [15, 15],
+      ],
+    ]);
+    // The unit square to the quadrilateral (0,0), (1,0), (0,1), (2/3,2/3), worked out by hand.
+    const square = [
+      [0, 0],
+      [1, 0],
+      [1, 1],
+      [0, 1],
+    ] as const;
+    const tilted = carriedToSecond(
+      [square],
+      [
+        [2, 0, 0],
+        [0, 2, 0],
+        [1, 1, 1],
+      ],
+    );
+    expect(tilted[0]?.[1]).toEqual([1, 0]);
+    expect(tilted[0]?.[2]?.[0]).toBeCloseTo(2 / 3, 12);
+    expect(tilted[0]?.[2]?.[1]).toBeCloseTo(2 / 3, 12);
   });
 
   it("calls the lesion what a person called it", () => {

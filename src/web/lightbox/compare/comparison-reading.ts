@@ -2,10 +2,13 @@ import { z } from "zod";
 import { intervalSchema } from "../../../core/basis.ts";
 import type { LedgerEntry } from "../../../record/ledger-entry.ts";
 import type { Part } from "../../../record/parts.ts";
+import type { FilmOutline } from "./comparison.ts";
 
 const place = z.tuple([z.number(), z.number()]);
 const outline = z.array(place);
+const row = z.tuple([z.number(), z.number(), z.number()]);
 const output = z.looseObject({
+  transform: z.tuple([row, row, row]),
   comparable: z.boolean(),
   statement: z.string(),
   areaRatio: z.number().optional(),
@@ -37,7 +40,7 @@ export const readComparison = (entry: LedgerEntry | undefined): ComparisonRead |
 export function outlinesOnFirst(
   entry: LedgerEntry | undefined,
   parts: readonly Part[],
-): { readonly before: readonly Outline[]; readonly after: readonly Outline[] } {
+): { readonly before: readonly FilmOutline[]; readonly after: readonly FilmOutline[] } {
   const read = readComparison(entry);
   if (entry === undefined || read === undefined) return { before: [], after: [] };
   const marks = entry.inputPaths.flatMap(({ input, record }) =>
@@ -50,7 +53,17 @@ export function outlinesOnFirst(
   return { before, after: after.flatMap((one) => (one === undefined ? [] : [one])) };
 }
 
-type Outline = readonly (readonly [number, number])[];
+/** Outlines of the first film where the films' transform takes them on the second. */
+export const carriedToSecond = (
+  outlines: readonly FilmOutline[],
+  [across, down, depth]: ComparisonRead["transform"],
+): FilmOutline[] =>
+  outlines.map((outline) =>
+    outline.map(([u, v]): readonly [number, number] => {
+      const along = ([a, b, c]: readonly [number, number, number]): number => a * u + b * v + c;
+      return [along(across) / along(depth), along(down) / along(depth)];
+    }),
+  );
 
 /** What the lesion of an entry is called by whoever outlined it; "the lesion" where nobody named it. */
 export function lesionName(entry: LedgerEntry, parts: readonly Part[]): string {

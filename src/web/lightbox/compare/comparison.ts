@@ -5,6 +5,8 @@ import { dayName, type Film, purposeName } from "../kernels/film-name.ts";
 export type Comparison = PartOf<"comparison">;
 /** A place that was found on both films. */
 export type Landmark = Comparison["body"]["landmarks"][number];
+/** An outline on a film, in px of it: [to the right, down]. */
+export type FilmOutline = readonly (readonly [number, number])[];
 /** Which of the two films. */
 export type Side = "before" | "after";
 export const sides: readonly Side[] = ["before", "after"];

@@ -1,4 +1,4 @@
-import { px } from "../../../core/units.ts";
+import { type ImagePoint, px } from "../../../core/units.ts";
 import { crosshairMoved, isArrow } from "../kernels/crosshair-motion.ts";
 import { toScreen } from "../kernels/film-placement.ts";
 import { inFilm, pointOf } from "../kernels/film-point.ts";
@@ -13,7 +13,8 @@ export interface LandmarkPane {
   readonly use: LandmarkUse;
 }
 
-type Press = Pick<KeyboardEvent, "key" | "shiftKey" | "altKey" | "ctrlKey" | "metaKey">;
+/** A key as it is pressed. */
+export type Press = Pick<KeyboardEvent, "key" | "shiftKey" | "altKey" | "ctrlKey" | "metaKey">;
 
 /** How near a press has to come to a landmark to take hold of it, px of the screen. */
 const reach = 12;
@@ -49,18 +50,25 @@ export function landmarkKey(pane: LandmarkPane, press: Press): boolean {
 
 const done = (_: unknown): true => true;
 
-function crosshairOf({ side, view, use }: LandmarkPane) {
+/** Where the keyboard points; the middle of the pane before it has pointed anywhere. */
+export function crosshairOf({ side, view, use }: LandmarkPane) {
   return use.crosshairs[side] ?? inFilm(view.placing?.placement.centre ?? pointOf([0, 0]), view.film.body);
 }
 
-function arrow(pane: LandmarkPane, { key, shiftKey, altKey }: Press): void {
+function arrow(pane: LandmarkPane, press: Press): void {
+  const at = movedCrosshair(pane, press);
+  if (at !== undefined) pane.use.send({ is: "moved", side: pane.side, at });
+}
+
+/** Moves the crosshair and keeps it in sight. Gives where it is now; undefined where no film lies in the pane. */
+export function movedCrosshair(pane: LandmarkPane, { key, shiftKey, altKey }: Press): ImagePoint | undefined {
   const { side, view, use } = pane;
-  if (view.placing === undefined) return;
+  if (view.placing === undefined) return undefined;
   const held = { shift: shiftKey, alt: altKey };
   const at = crosshairMoved(crosshairOf(pane), { key, held }, view.placing.placement, view.film.body);
   use.setCrosshair(side, at);
   keepInSight(pane, at);
-  use.send({ is: "moved", side, at });
+  return at;
 }
 
 /** Space marks a place at the crosshair, takes hold of a landmark there, or lets go of the one in the hand. */
@@ -96,7 +104,7 @@ function nextLandmark(pane: LandmarkPane, way: 1 | -1): void {
 const margin = 24;
 
 /** Moves the film under a crosshair that would leave the pane. */
-function keepInSight({ view: { placing } }: LandmarkPane, at: ReturnType<typeof pointOf>): void {
+export function keepInSight({ view: { placing } }: LandmarkPane, at: ReturnType<typeof pointOf>): void {
   if (placing === undefined) return;
   const { x, y } = toScreen(placing.placement, placing.pane, at);
   const over = (place: number, size: number) => Math.min(0, size - margin - place) + Math.max(0, margin - place);

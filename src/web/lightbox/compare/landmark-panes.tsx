@@ -1,17 +1,21 @@
-import { useRef } from "react";
 import type { ImagePoint } from "../../../core/units.ts";
 import type { Film } from "../kernels/film-name.ts";
 import { filmName } from "../kernels/film-name.ts";
-import { toFilm, toScreen } from "../kernels/film-placement.ts";
-import { inFilm, pointOf } from "../kernels/film-point.ts";
+import { toScreen } from "../kernels/film-placement.ts";
+import { pointOf } from "../kernels/film-point.ts";
 import type { MmPerPx } from "../kernels/pane-group.ts";
+import { OutlineDrawing } from "../view/drawing-layer.tsx";
 import { FilmPane } from "../view/film-pane.tsx";
 import { useWheelZoom } from "../view/pointing.ts";
 import { useFilmView } from "../view/use-film-view.ts";
 import type { PaneGroupUse } from "../view/use-pane-group.ts";
 import type { PlacementUse } from "../view/use-placement.ts";
-import { numbered, type Side, sides } from "./comparison.ts";
-import { type LandmarkPane, landmarkKey, reachOn } from "./landmark-keys.ts";
+import { type FilmOutline, numbered, type Side, sides } from "./comparison.ts";
+import { hardPartKey } from "./hard-part-keys.ts";
+import { HardPartNames, HardPartsDrawn } from "./hard-parts-drawn.tsx";
+import { type LandmarkPane, landmarkKey } from "./landmark-keys.ts";
+import { useLandmarkPointer } from "./landmark-pointer.ts";
+import type { HardPartUse } from "./use-hard-parts.ts";
 import type { LandmarkUse } from "./use-landmarks.ts";
 
 interface LandmarkPanesOptions {
@@ -20,37 +24,44 @@ interface LandmarkPanesOptions {
   readonly group: PaneGroupUse;
   readonly presentedOn: string;
   readonly use: LandmarkUse;
+  readonly hard: HardPartUse;
+  /** The parts to go by where they fall on the second film, once that is known. */
+  readonly partsOnSecond: readonly FilmOutline[];
 }
 
-/** Both films side by side; a place is marked on one and then on the other. */
-export function LandmarkPanes({ films, mmPerPx, group, presentedOn, use }: LandmarkPanesOptions) {
+/** Both films side by side; a place is marked on one and then on the other, a part to go by outlined on the first. */
+export function LandmarkPanes({ films, mmPerPx, group, presentedOn, ...shared }: LandmarkPanesOptions) {
   return (
     <div className="landmark-panes">
       {sides.map((side) => (
-        <OnePane key={films[side].id} {...{ side, group, presentedOn, use }} film={films[side]} scale={mmPerPx[side]} />
+        <OnePane
+          key={films[side].id}
+          {...{ side, group, presentedOn, ...shared }}
+          film={films[side]}
+          scale={mmPerPx[side]}
+        />
       ))}
     </div>
   );
 }
 
-interface OnePaneOptions {
+interface OnePaneOptions extends Omit<LandmarkPanesOptions, "films" | "mmPerPx"> {
   readonly side: Side;
   readonly film: Film;
   readonly scale: MmPerPx | undefined;
-  readonly group: PaneGroupUse;
-  readonly presentedOn: string;
-  readonly use: LandmarkUse;
 }
 
-function OnePane({ side, film, scale, group, presentedOn, use }: OnePaneOptions) {
+function OnePane({ side, film, scale, group, presentedOn, use, hard, partsOnSecond }: OnePaneOptions) {
   const view = useFilmView(film, { group, mmPerPx: scale });
   const pane: LandmarkPane = { side, view, use };
-  const pointer = useLandmarkPointer(pane);
+  const pointer = useLandmarkPointer(pane, hard);
+  const outlines = hard.isOn && side === "before";
+  const parts = { outlines: side === "before" ? hard.outlines : partsOnSecond, chosen: hard.chosen };
   useWheelZoom(view);
   const name = filmName(film, presentedOn);
   const waits = use.work.waiting !== undefined && use.work.waiting.side !== side;
   return (
-    <div className="landmark-pane" data-waits={waits}>
+    <div className="landmark-pane" data-waits={hard.isOn ? outlines : waits}>
       <FilmPane
         view={view}
         stage={{
@@ -60,70 +71,46 @@ function OnePane({ side, film, scale, group, presentedOn, use }: OnePaneOptions)
           "aria-describedby": `landmark-keys-${side}`,
           tabIndex: 0,
           onKeyDown: (event) => {
-            if (event.target === event.currentTarget && landmarkKey(pane, event.nativeEvent)) event.preventDefault();
+            if (event.target !== event.currentTarget) return;
+            const press = event.nativeEvent;
+            if (outlines ? hardPartKey(pane, hard, press) : landmarkKey(pane, press)) event.preventDefault();
           },
         }}
-        drawing={(_placing, unit) => <LandmarksDrawn pane={pane} unit={unit} />}
-        above={(placing) => <LandmarkNumbers pane={pane} placing={placing} />}
+        drawing={(_placing, unit) => (
+          <>
+            <HardPartsDrawn {...parts} />
+            <LandmarksDrawn pane={pane} unit={unit} />
+            {outlines && (
+              <g className="drawing">
+                <OutlineDrawing state={hard.drawing} unit={unit} />
+              </g>
+            )}
+          </>
+        )}
+        above={(placing) => (
+          <>
+            <HardPartNames {...parts} placing={placing} />
+            <LandmarkNumbers pane={pane} placing={placing} />
+          </>
+        )}
       >
         <span id={`landmark-keys-${side}`} className="unseen">
-          Arrow keys move the crosshair by one pixel, with Shift by ten, with Alt by a quarter. Space marks a place or
-          takes hold of a landmark, N goes to the next, Delete takes the chosen one off both films, Escape lets go.
+          {outlines ? keysOfOutlining : keysOfLandmarks}
         </span>
       </FilmPane>
       <p className="pane-words">
         <span className="pane-side">{side === "before" ? "Before" : "After"}</span> {name}
-        {waits && <strong>: mark the same place here</strong>}
+        {waits && !hard.isOn && <strong>: mark the same place here</strong>}
+        {outlines && <strong>: outline a part here</strong>}
       </p>
     </div>
   );
 }
 
-/** Press, drag and let go; the middle button or Shift moves the film. */
-function useLandmarkPointer(pane: LandmarkPane) {
-  const latest = useRef(pane);
-  latest.current = pane;
-  const pushing = useRef<{ x: number; y: number } | undefined>(undefined);
-  const placeOf = (event: React.PointerEvent): ImagePoint | undefined => {
-    const { view } = latest.current;
-    if (view.placing === undefined) return undefined;
-    return inFilm(toFilm(view.placing.placement, view.placing.pane, view.pane.screenOf(event)), view.film.body);
-  };
-  return {
-    // A press gives the focus by itself.
-    onPointerDown: (event: React.PointerEvent<HTMLDivElement>) => {
-      const at = placeOf(event);
-      if (at === undefined || (event.button !== 0 && event.button !== 1)) return;
-      event.currentTarget.focus({ preventScroll: true });
-      event.currentTarget.setPointerCapture(event.pointerId);
-      const { side, view, use } = latest.current;
-      use.setCrosshair(side, undefined);
-      if (event.button === 1 || event.shiftKey) pushing.current = view.pane.screenOf(event);
-      else use.send({ is: "pressed", side, at, reachPx: reachOn(view) });
-    },
-    onPointerMove: (event: React.PointerEvent<HTMLDivElement>) => {
-      const at = placeOf(event);
-      const { side, view, use } = latest.current;
-      const from = pushing.current;
-      if (at === undefined) return;
-      if (from === undefined) {
-        if (event.buttons !== 0) use.send({ is: "moved", side, at });
-        return;
-      }
-      const to = view.pane.screenOf(event);
-      pushing.current = to;
-      view.placing?.push({ x: to.x - from.x, y: to.y - from.y });
-    },
-    onPointerUp: () => {
-      if (pushing.current === undefined) latest.current.use.send({ is: "released" });
-      pushing.current = undefined;
-    },
-    onPointerCancel: () => {
-      pushing.current = undefined;
-      latest.current.use.send({ is: "takenBack" });
-    },
-  };
-}
+const keysOfLandmarks =
+  "Arrow keys move the crosshair by one pixel, with Shift by ten, with Alt by a quarter. Space marks a place or takes hold of a landmark, N goes to the next, Delete takes the chosen one off both films, Escape lets go.";
+const keysOfOutlining =
+  "Arrow keys move the crosshair by one pixel, with Shift by ten, with Alt by a quarter. Space sets a corner of the outline, Enter closes it, Backspace takes the last corner back, N goes to the next part, Delete takes the chosen part off, Escape leaves the outline and then the tool.";
 
 function LandmarksDrawn({ pane: { side, use }, unit }: { pane: LandmarkPane; unit: number }) {
   const { work, landmarks, crosshairs } = use;

@@ -18,8 +18,11 @@ const sweepStep = 1.5;
 /** The record keeps no more corners of one outline. */
 const mostPoints = 2_000;
 
+/** All that the tool looks at. */
+type OutlineWorld = Pick<ToolWorld, "samePlacePx">;
+
 /** The tool after an event: it ends with Enter, a double press, a press on the first corner, or a sweep back to it. */
-export function stepOutline(state: OutlineState, event: ToolEvent, world: ToolWorld): ToolStep<OutlineState> {
+export function stepOutline(state: OutlineState, event: ToolEvent, world: OutlineWorld): ToolStep<OutlineState> {
   switch (event.is) {
     case "pressed":
       if (event.twice || closes(state, event.at, world)) return ended(state);
@@ -39,7 +42,7 @@ export function stepOutline(state: OutlineState, event: ToolEvent, world: ToolWo
   }
 }
 
-function moved(state: OutlineState, { at }: Pointing, { samePlacePx }: ToolWorld): OutlineState {
+function moved(state: OutlineState, { at }: Pointing, { samePlacePx }: OutlineWorld): OutlineState {
   const following = { ...state, pointer: at };
   return state.sweeping ? withPoint(following, at, samePlacePx * sweepStep) : following;
 }
@@ -50,7 +53,7 @@ function withPoint(state: OutlineState, at: ImagePoint, apartPx: number): Outlin
   return { ...state, points: [...state.points, at] };
 }
 
-function closes({ points }: OutlineState, at: ImagePoint, { samePlacePx }: ToolWorld): boolean {
+function closes({ points }: OutlineState, at: ImagePoint, { samePlacePx }: OutlineWorld): boolean {
   const first = points[0];
   return points.length >= 3 && first !== undefined && pixelsBetween(first, at) < 2 * samePlacePx;
 }

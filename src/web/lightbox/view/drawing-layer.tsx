@@ -43,7 +43,8 @@ function TraceDrawing({ state: { course, ahead, pointer }, unit }: { state: Trac
   );
 }
 
-function OutlineDrawing({ state: { points, pointer, sweeping }, unit }: { state: OutlineState; unit: number }) {
+/** An outline being drawn, with the line to the pointer. */
+export function OutlineDrawing({ state: { points, pointer, sweeping }, unit }: { state: OutlineState; unit: number }) {
   const line = pointer === undefined || sweeping ? points : [...points, pointer];
   const first = points[0];
   return (

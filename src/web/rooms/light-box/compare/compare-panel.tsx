@@ -2,8 +2,10 @@ import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
 import type { Part } from "../../../../record/parts.ts";
 import { type ComparedLook, waysToLook } from "../../../lightbox/compare/compared-look.ts";
 import { ComparisonResult } from "../../../lightbox/compare/comparison-result.tsx";
+import { HardPartList } from "../../../lightbox/compare/hard-part-list.tsx";
 import { LandmarkList } from "../../../lightbox/compare/landmark-list.tsx";
 import type { Comparing } from "../../../lightbox/compare/use-comparing.ts";
+import type { HardPartUse } from "../../../lightbox/compare/use-hard-parts.ts";
 import type { LandmarkUse } from "../../../lightbox/compare/use-landmarks.ts";
 import { Button } from "../../../parts/button.tsx";
 import { SayRefusal } from "../../../parts/say-refusal.tsx";
@@ -14,17 +16,20 @@ interface PanelOptions {
   readonly parts: readonly Part[];
   readonly comparing: Comparing;
   readonly use: LandmarkUse;
+  readonly hard: HardPartUse;
+  readonly outline: () => void;
   readonly name: (index: number, name: string) => void;
   readonly takeAway: () => void;
 }
 
 /** What the comparison came to, and the landmarks that it rests on. */
-export function ComparePanel({ entry, parts, comparing, use, name, takeAway }: PanelOptions) {
+export function ComparePanel({ entry, parts, comparing, use, hard, outline, name, takeAway }: PanelOptions) {
   return (
     <aside className="measure-panel compare-panel" aria-label="Comparison">
       <Compare entry={entry} comparing={comparing} />
       {entry?.output !== undefined && <ComparisonResult entry={entry} parts={parts} />}
       <LandmarkList use={use} name={name} />
+      <HardPartList use={hard} outline={outline} />
       <Button weight="bare" onClick={takeAway}>
         Take this comparison away
       </Button>

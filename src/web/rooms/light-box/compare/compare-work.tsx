@@ -11,9 +11,15 @@ import {
 import { ComparedPane } from "../../../lightbox/compare/compared-pane.tsx";
 import type { Comparison, Side } from "../../../lightbox/compare/comparison.ts";
 import { landmarkNamed } from "../../../lightbox/compare/comparison-gestures.ts";
-import { entryOfComparison, outlinesOnFirst, readComparison } from "../../../lightbox/compare/comparison-reading.ts";
+import {
+  carriedToSecond,
+  entryOfComparison,
+  outlinesOnFirst,
+  readComparison,
+} from "../../../lightbox/compare/comparison-reading.ts";
 import { LandmarkPanes } from "../../../lightbox/compare/landmark-panes.tsx";
 import { useComparing } from "../../../lightbox/compare/use-comparing.ts";
+import { useHardParts } from "../../../lightbox/compare/use-hard-parts.ts";
 import { useLandmarks } from "../../../lightbox/compare/use-landmarks.ts";
 import type { Film } from "../../../lightbox/kernels/film-name.ts";
 import { scaleOfFilm } from "../../../lightbox/kernels/ledger-reading.ts";
@@ -42,6 +48,7 @@ export function CompareWork({ view, comparison, films, record, takeAway }: WorkO
   const say = useAnnounce();
   const comparing = useComparing(caseId, comparison.id);
   const use = useLandmarks({ comparison, films, presentedOn, record, say });
+  const hard = useHardParts({ comparison, record, say });
   const group = usePaneGroup(true);
   const isMarking = look.as === "landmarks" || !isCompared;
   useShortcut("c", "Two dates", "Compare", comparing.start);
@@ -51,6 +58,11 @@ export function CompareWork({ view, comparison, films, record, takeAway }: WorkO
   useShortcut("l", "Two dates", "Move both films together, or each by itself", () =>
     group.link(!group.linked, films.before.id),
   );
+  const outline = () => {
+    hard.turn(!(hard.isOn && isMarking));
+    setLook((now) => ({ ...now, as: "landmarks" }));
+  };
+  useShortcut("h", "Two dates", "Outline a part to go by, or mark landmarks again", outline);
   useWays(isCompared, setLook);
   return (
     <div className="compare-body">
@@ -66,13 +78,15 @@ export function CompareWork({ view, comparison, films, record, takeAway }: WorkO
             look={look}
             isMarking={isMarking}
             setLook={setLook}
+            hard={{ isOn: hard.isOn, turn: outline, areThere: hard.outlines.length > 0 }}
             linked={group.linked}
             link={() => group.link(!group.linked, films.before.id)}
           />
         </div>
         {isMarking ? (
           <LandmarkPanes
-            {...{ films, group, presentedOn, use }}
+            {...{ films, group, presentedOn, use, hard }}
+            partsOnSecond={read === undefined ? [] : carriedToSecond(hard.outlines, read.transform)}
             mmPerPx={{ before: scaleOfFilm(ledger, films.before.id), after: scaleOfFilm(ledger, films.after.id) }}
           />
         ) : (
@@ -81,11 +95,13 @@ export function CompareWork({ view, comparison, films, record, takeAway }: WorkO
             entryId={entry.id}
             sigma={read.differenceSigma}
             outlines={outlinesOnFirst(entry, parts)}
+            hardParts={hard.outlines}
           />
         )}
       </main>
       <ComparePanel
-        {...{ entry, parts, comparing, use, takeAway }}
+        {...{ entry, parts, comparing, use, outline, takeAway }}
+        hard={{ ...hard, isOn: hard.isOn && isMarking }}
         name={(index, name) => record(landmarkNamed(comparison, index, name))}
       />
     </div>
@@ -128,17 +144,23 @@ interface BesideOptions {
   readonly look: ComparedLook;
   readonly isMarking: boolean;
   readonly setLook: SetLook;
+  readonly hard: { readonly isOn: boolean; readonly turn: () => void; readonly areThere: boolean };
   readonly linked: boolean;
   readonly link: () => void;
 }
 
 /** What belongs to the way that is taken. */
-function BesideWays({ look, isMarking, setLook, linked, link }: BesideOptions) {
+function BesideWays({ look, isMarking, setLook, hard, linked, link }: BesideOptions) {
   if (isMarking)
     return (
-      <Button hint="L" aria-pressed={linked} onClick={link}>
-        Move together
-      </Button>
+      <div className="beside-ways">
+        <Button hint="H" aria-pressed={hard.isOn} onClick={hard.turn}>
+          Outline parts
+        </Button>
+        <Button hint="L" aria-pressed={linked} onClick={link}>
+          Move together
+        </Button>
+      </div>
     );
   return (
     <div className="beside-ways">
@@ -159,6 +181,7 @@ function BesideWays({ look, isMarking, setLook, linked, link }: BesideOptions) {
         <p className="outline-key">
           <span data-side="before">before</span>
           <span data-side="after">after</span>
+          {hard.areThere && <span data-side="hard">to go by</span>}
         </p>
       )}
     </div>

@@ -50,4 +50,9 @@ describe("bendShown", () => {
       }),
     );
   });
+
+  it("keeps the words of an axis in the drawing where the plot is narrower than they are", () => {
+    const long = films.map((film) => ({ ...film, name: `${film.name}, a long name of it` }));
+    expect(svgText(drawn({ films: long, letters: 1.5 }))).toMatch(/<text x="4"[^>]*>mm from the orifice, in space</);
+  });
 });

@@ -74,6 +74,23 @@ describe("courseInSpace", () => {
     expect(under).not.toContain(">apical</text>");
   });
 
+  it("keeps what is shown small below the names of its films", () => {
+    const films = ["straight", "20° from mesial", "16° from distal"].map((name, at) => ({
+      ...straight,
+      name,
+      angleDeg: 20 * at,
+    }));
+    const text = textOf({ films, letters: 1.5, apexIs: "up", pose: { yawDeg: 38, pitchDeg: 16 } });
+    const heights = [...text.matchAll(/ y="([\d.]+)"[^>]*>([^<]+)<\/text>/g)].map(
+      ([, y, name]) => [name, Number(y)] as const,
+    );
+    const lowest = Math.max(...heights.flatMap(([name, y]) => (films.some((film) => film.name === name) ? [y] : [])));
+    const axes = heights.filter(([name = ""]) => /distal$|mesial$|buccal|apical/.test(name) && !/°/.test(name));
+    expect(axes.length).toBeGreaterThan(2);
+    for (const [, y] of axes) expect(y).toBeGreaterThanOrEqual(lowest + 11.5);
+    for (const [, y] of spotsOf(text, "course")) expect(y).toBeGreaterThan(lowest);
+  });
+
   it("draws the band of 95 % as wide as 1.96 standard deviations to each side", () => {
     const spread = toBuccal.map((): ToothPlace => [0.5, 0, 0]);
     const text = textOf({ spread, films: [] });

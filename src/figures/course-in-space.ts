@@ -42,7 +42,9 @@ const airMm = 1.5;
 export function courseInSpace(given: CourseInSpace): Figure {
   const theme = themes[given.theme];
   const { letters = 1 } = given;
-  const view = { width: usualView.width / letters, height: usualView.height / letters };
+  // On a large drawing the names of the films lie in its empty corner; a small one has none.
+  const top = letters > 1 ? legendLine * given.films.length : 0;
+  const view = { width: usualView.width / letters, height: usualView.height / letters + top, top };
   const frames = framesOf(given);
   const eye = eyeOf(given, view, [...given.course, ...given.films.flatMap((film, at) => edgesOf(film, frames[at]))]);
   const nodes = [
@@ -119,9 +121,10 @@ function filmNodes(
   ];
 }
 
+const legendLine = 16;
 /** The dashes of a film's image with its name, at the upper left, a line each. */
 function legendNodes(name: string, at: number, theme: Theme): readonly SvgNode[] {
-  const y = 16 + 16 * at;
+  const y = 16 + legendLine * at;
   return [
     element("path", {
       d: `M6 ${y - 4}h26`,

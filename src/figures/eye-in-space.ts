@@ -5,10 +5,16 @@ import type { Spot } from "./svg-tree.ts";
 export interface Eye {
   readonly spot: (place: ToothPlace) => Spot;
   readonly toward: (place: ToothPlace) => number;
-  /** The size of the drawing. */
-  readonly view: { readonly width: number; readonly height: number };
+  /** The size of the drawing, and where it begins below what is written over it. */
+  readonly view: View;
   /** One mm of the tooth in the units of the drawing. */
   readonly perMm: number;
+}
+
+interface View {
+  readonly width: number;
+  readonly height: number;
+  readonly top: number;
 }
 
 /** How a tooth is turned before an eye, and how it stands there. */
@@ -22,11 +28,7 @@ export interface EyeWish {
 const edge = 22;
 
 /** An eye before some places: it looks at their middle, at the scale at which they fit whichever side is turned to it. */
-export function eyeOf(
-  { pose, rightIs, apexIs }: EyeWish,
-  view: { readonly width: number; readonly height: number },
-  places: readonly ToothPlace[],
-): Eye {
+export function eyeOf({ pose, rightIs, apexIs }: EyeWish, view: View, places: readonly ToothPlace[]): Eye {
   const [x = 0, y = 0, z = 0] = [0, 1, 2].map((axis) => {
     const along = places.map((place) => place[axis] ?? 0);
     return (Math.min(...along) + Math.max(...along)) / 2;
@@ -34,7 +36,7 @@ export function eyeOf(
   const centre: ToothPlace = [x, y, z];
   const perMm = scaleOf(
     pose,
-    view,
+    { width: view.width, height: view.height - view.top },
     places.map((place) => less(place, centre)),
   );
   const [right, below] = [rightIs === "distal" ? 1 : -1, apexIs === "down" ? 1 : -1];
@@ -44,7 +46,7 @@ export function eyeOf(
     toward: (place) => seenFrom(pose, less(place, centre)).toward,
     spot: (place) => {
       const { across, down } = seenFrom(pose, less(place, centre));
-      return { x: view.width / 2 + right * across * perMm, y: view.height / 2 + below * down * perMm };
+      return { x: view.width / 2 + right * across * perMm, y: (view.top + view.height) / 2 + below * down * perMm };
     },
   };
 }

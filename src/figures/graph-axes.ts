@@ -1,5 +1,5 @@
 import { element, numberText, pathThrough, type Spot, type SvgNode } from "./svg-tree.ts";
-import { labelNode, type TextLabel } from "./text-label.ts";
+import { labelNode, type TextLabel, textWidth } from "./text-label.ts";
 import type { Theme } from "./theme.ts";
 
 /** Where a graph stands in its drawing, how far its values go from 0 (or from `least`), and what its axes are called. */
@@ -55,7 +55,7 @@ export function plotted({ plot, x, y, ticks, words }: Axes, theme: Theme): reado
       (value): TextLabel => ({ ...quiet, text: signed(value), x: x(value), y: plot.bottom + 16, anchor: "middle" }),
     ),
     { ...quiet, text: words.up, x: 4, y: 13 },
-    { ...quiet, text: words.across, x: plot.right, y: plot.bottom + 33, anchor: "end" },
+    { ...quiet, text: words.across, ...underneath(words.across, plot.right), y: plot.bottom + 33 },
   ];
   return [
     ...ticks.up.map((value) =>
@@ -67,6 +67,10 @@ export function plotted({ plot, x, y, ticks, words }: Axes, theme: Theme): reado
     ...labels.map(labelNode),
   ];
 }
+
+/** Right below the plot's end; words that are wider than the plot begin at the drawing's edge. */
+const underneath = (words: string, right: number): Pick<TextLabel, "x" | "anchor"> =>
+  textWidth(words, 11.5) > right - 4 ? { x: 4 } : { x: right, anchor: "end" };
 
 const signed = (value: number): string => numberText(value).replace("-", "−");
 

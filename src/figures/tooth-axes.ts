@@ -76,7 +76,10 @@ function labelOf(
   const y = end.y + ((end.y - start.y) / length) * 10 + size * 0.34 + row;
   return {
     ...{ text: name, size, fill: theme.quiet, anchor: "middle", halo: theme.surface },
-    ...{ x: Math.min(view.width - half - 3, Math.max(half + 3, x)), y: Math.min(view.height - 4, Math.max(12, y)) },
+    ...{
+      x: Math.min(view.width - half - 3, Math.max(half + 3, x)),
+      y: Math.min(view.height - 4, Math.max(view.top + 12, y)),
+    },
   };
 }
 

@@ -26,7 +26,7 @@ export function AnatomyPage({ parts, day, book, noteAnatomy }: AnatomyPageOption
       <MomentEmblem {...{ parts, day }} {...(book ? { note: noteAnatomy } : {})} />
       {anatomy && (
         <EditPart part={anatomy} title="Roots and canals" draft={book?.of(anatomy.id)} book={book}>
-          <AnatomyForm />
+          <AnatomyForm tooth={thePart(parts, "case")?.body.tooth ?? ""} />
         </EditPart>
       )}
     </article>

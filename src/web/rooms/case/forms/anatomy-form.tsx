@@ -3,14 +3,13 @@ import { SelectField } from "../../../parts/fields/choice-field.tsx";
 import { Rows } from "../../../parts/fields/rows.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
 import { TicksField } from "../../../parts/fields/tick-field.tsx";
+import { innerSide } from "../../../words/two-view-words.ts";
 import { levelsInWords, namesInWords, readLevels, readNames } from "./levels.ts";
 import { rowName } from "./row-name.ts";
 import { TypedCell } from "./typed-cell.tsx";
 
-const sideWords = { buccal: "buccal", lingual: "lingual" } as const;
-
-/** The roots and the canals in them, level by level. */
-export const AnatomyForm = () => (
+/** The roots and the canals in them, level by level, with sides called as they are in the tooth. */
+export const AnatomyForm = ({ tooth }: { readonly tooth: string }) => (
   <>
     <Rows
       at="roots"
@@ -20,7 +19,18 @@ export const AnatomyForm = () => (
       nameOf={(row, index) => rowName(row, "name", `root ${index + 1}`)}
       columns={[
         { head: "Root", narrow: true, cell: <TextField at="name" label="Name" bare /> },
-        { head: "Lies", cell: <SelectField at="side" label="Side" words={sideWords} unset="in line" bare /> },
+        {
+          head: "Lies",
+          cell: (
+            <SelectField
+              at="side"
+              label="Side"
+              words={{ buccal: "buccal", lingual: innerSide(tooth) }}
+              unset="in line"
+              bare
+            />
+          ),
+        },
         {
           head: "Canals, orifice to foramen",
           cell: (

@@ -57,7 +57,7 @@ const cases: readonly { readonly kind: PartKind; readonly form: React.ReactNode;
     body: { ...newBodies.recall(day), readings: [{ reader: "resident", score: 2, blind: true }] },
   },
   { kind: "review", form: <ReviewForm />, body: newBodies.review(day) },
-  { kind: "anatomy", form: <AnatomyForm />, body: { roots: [{ name: "MB", levels: [2, 1] }], foundBy: [] } },
+  { kind: "anatomy", form: <AnatomyForm tooth="26" />, body: { roots: [{ name: "MB", levels: [2, 1] }], foundBy: [] } },
   { kind: "reference", form: <ReferenceForm />, body: reference },
   { kind: "claim", form: <ClaimForm decisions={[]} references={[]} />, body: claim },
   {

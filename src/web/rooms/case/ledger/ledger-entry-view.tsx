@@ -2,11 +2,12 @@ import { useId, useState } from "react";
 import { Link } from "wouter";
 import type { Basis } from "../../../../core/basis.ts";
 import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
-import type { Part } from "../../../../record/parts.ts";
+import { type Part, thePart } from "../../../../record/parts.ts";
 import { Cautions, isActedOn } from "../../../parts/cautions.tsx";
 import { momentInWords } from "../../../parts/days-in-words.ts";
 import { valueAt } from "../../../record/body-path.ts";
 import { useSettings, useTopics } from "../../../record/readings.ts";
+import { sideOfTooth } from "../../../words/two-view-words.ts";
 import { sentenceInWords, valueInWords } from "../../../words/value-words.ts";
 import { clickOrigins } from "./click-origin.ts";
 import { entrySubject, entryTitle, inputOrigin } from "./entry-subject.ts";
@@ -27,7 +28,7 @@ interface EntryOptions {
 export function LedgerEntryView({ caseId, entry, parts, open: atFirst = false, ...place }: EntryOptions) {
   const [open, setOpen] = useState(atFirst);
   const inside = useId();
-  const lines = [...ledgerLines(entry), ...(place.beside ?? [])];
+  const lines = [...linesInTooth(entry, parts), ...(place.beside ?? [])];
   const [first] = lines;
   const cautions = texts(valueAt(entry.output, "cautions"));
   const film = place.underFilm === true ? "" : entrySubject(entry, parts).film;
@@ -69,6 +70,12 @@ export function LedgerEntryView({ caseId, entry, parts, open: atFirst = false, .
       )}
     </section>
   );
+}
+
+/** The values of an entry, with sides called as they are in the tooth. */
+function linesInTooth(entry: LedgerEntry, parts: readonly Part[]): readonly LedgerLine[] {
+  const tooth = thePart(parts, "case")?.body.tooth ?? "";
+  return ledgerLines(entry).map((line) => ({ ...line, value: sideOfTooth(line.value, tooth) }));
 }
 
 /** A canal in space has a room of its own, where its films stand side by side. */

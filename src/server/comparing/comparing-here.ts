@@ -12,13 +12,13 @@ export const comparingHere: Comparing = async ({ input, before, after }, told, s
   // The shares are those of the time that each takes on films of 2 million pixels.
   told(0.02, "Reading the first film");
   const first = brightIsHigh(await decodeFilm(before, "the first film"));
-  told(0.14, "Reading the second film");
+  told(0.1, "Reading the second film");
   const second = brightIsHigh(await decodeFilm(after, "the second film"));
   signal.throwIfAborted();
-  told(0.26, "Bringing the films together");
+  told(0.18, "Bringing the films together");
   const compared = comparedFilms(input, { before: greyOf(first), after: greyOf(second) });
   signal.throwIfAborted();
-  told(0.86, "Drawing what changed");
+  told(0.85, "Drawing what changed");
   return { outcome: compared.outcome, pictures: picturesOf(compared, first) };
 };
 

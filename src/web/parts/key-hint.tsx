@@ -7,7 +7,13 @@ export const KeyHint = ({ keys }: { readonly keys: string }) => (
   </span>
 );
 
-function nameOfKeys(keys: string): string {
-  if (keys === "+") return keys;
-  return keys === " " ? "Space" : keys.replace("Control", "Ctrl").replaceAll("+", " ");
-}
+const names: Readonly<Record<string, string>> = { " ": "Space", Control: "Ctrl", ArrowLeft: "Arrows" };
+
+/** Letters are capitals, as keyboards have them. */
+const nameOfKeys = (keys: string): string =>
+  keys === "+"
+    ? keys
+    : keys
+        .split("+")
+        .map((key) => names[key] ?? (key.length === 1 ? key.toUpperCase() : key))
+        .join(" ");

@@ -15,7 +15,7 @@ import { TubeAngleField } from "./tube-angle-field.tsx";
 const purposeWords = Object.fromEntries(purposeNames);
 const receptorWords: Readonly<Record<Film["body"]["receptor"], string>> = {
   turnsWithBeam: "turned with the beam",
-  fixed: "stayed in its place",
+  fixed: "left in its place",
   unknown: "not known",
 };
 const rightWords: Readonly<Record<Film["body"]["uRunsTo"], string>> = {

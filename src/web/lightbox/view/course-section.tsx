@@ -131,7 +131,7 @@ const rows: readonly MeasureRow[] = [
   { name: "pruettDeg", says: "Largest bend", unit: "°", built: "pruett" },
   { name: "pruettRadiusMm", says: "Radius of that bend", unit: "mm" },
   { name: "minRadiusMm", says: "Tightest radius", unit: "mm", built: "tightest" },
-  { name: "atMm", says: "Tightest at, from its start", unit: "mm" },
+  { name: "atMm", says: "Its place, from its start", unit: "mm" },
   { name: "schneiderDeg", says: "Angle of Schneider", unit: "°", built: "schneider" },
   { name: "weineDeg", says: "Angle of Weine", unit: "°", built: "weine" },
   { name: "accessAngleDeg", says: "Access angle", unit: "°", built: "access" },

@@ -15,7 +15,7 @@ interface MarksListOptions {
   readonly ledger: readonly LedgerEntry[];
 }
 
-const spotKinds = { apex: "apex", fillingEnd: "filling end", level: "level" } as const;
+const spotKinds = { apex: "apex", fillingEnd: "filling's end", level: "level" } as const;
 const kindOf = (body: Mark["body"]): string =>
   body.shape === "spot" && body.is !== undefined ? spotKinds[body.is] : shapes[body.shape];
 

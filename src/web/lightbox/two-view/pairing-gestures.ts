@@ -63,7 +63,7 @@ export const pairingSaid = (
 type Receptor = BodyOf<"film">["receptor"];
 const receptorWords: Readonly<Record<Receptor, string>> = {
   turnsWithBeam: "turned with the beam",
-  fixed: "left in place",
+  fixed: "left in its place",
   unknown: "not known how it was held",
 };
 

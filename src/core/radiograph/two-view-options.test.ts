@@ -220,7 +220,7 @@ describe("landmarks (C10, C12 to C14)", () => {
     const end = places.at(-1);
     expect(Math.abs((found.points?.at(-1)?.[1] ?? 0) - (end?.y ?? 0))).toBeLessThan(0.1);
     expect(Math.abs((raw.points?.at(-1)?.[1] ?? 0) - (end?.y ?? 0))).toBeGreaterThan(0.3);
-    expect(found.cautions.join()).toMatch(/2\.\d % larger, turned by 1\.\d degrees/);
+    expect(found.cautions.join()).toMatch(/made 2\.\d % larger, turned by 1\.\d degrees/);
   });
 
   it("an unknown angle is solved from two landmarks of known separation", () => {

@@ -35,7 +35,7 @@ const curvatureSources = [schneider, weine, pruett, gunday, estrela].map(({ id }
  */
 export const twoViewTopic = defineTopic({
   name: "twoView",
-  version: 2,
+  version: 3,
   summary: "A canal's course in space from films at two angles: true bend, hidden part, and side.",
   input: twoViewInput,
   output: twoViewOutput,

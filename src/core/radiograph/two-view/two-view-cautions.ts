@@ -32,7 +32,7 @@ function shiftCautions({ shiftDeg }: ReceptorAnswer): string[] {
 function pairingCautions({ paired, alignments, mostMovedMm }: ReceptorAnswer): string[] {
   const turned = alignments.map(
     ({ film, scale, turned }) =>
-      `views[${film}] was brought to the scale and level of views[0] by its landmarks: ${((scale - 1) * 100).toFixed(1)} % larger, turned by ${((turned * 180) / Math.PI).toFixed(1)} degrees.`,
+      `views[${film}] was brought to the scale and level of views[0] by its landmarks: made ${sizeWords(scale)}, turned by ${Math.abs((turned * 180) / Math.PI).toFixed(1)} degrees.`,
   );
   const other = paired.atOtherHeights
     ? ["The views have equally many points, but at different heights: they were paired by level instead."]
@@ -79,3 +79,6 @@ function sideCautions({ solved: { reading }, sides, shiftDeg }: ReceptorAnswer):
     ? [`The largest bend lies ${planeDeg.toFixed(0)} degrees out of the film's plane, ${under}: it has no side.`]
     : ["The films allow the largest bend to turn to either side."];
 }
+
+const sizeWords = (scale: number): string =>
+  `${Math.abs((scale - 1) * 100).toFixed(1)} % ${scale < 1 ? "smaller" : "larger"}`;

@@ -137,3 +137,8 @@ describe("data", () => {
     expect(imported).toContain(id);
   });
 });
+
+it("the promise names every topic once, in the order of the register", () => {
+  const rows = [...readFileSync(join(root, "README.md"), "utf8").matchAll(/^\| `(\w+)` \|/gm)].map(([, name]) => name);
+  expect(rows).toEqual(topics.map(({ name }) => name));
+});

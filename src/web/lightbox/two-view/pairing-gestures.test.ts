@@ -84,7 +84,7 @@ describe("gestures about a pair of films", () => {
 
   it("say of all films at once how the receptor was held", () => {
     const { words, operations } = accepted(receptorSaid(films, "fixed"));
-    expect(words).toBe("Receptor left in place, on 2 films");
+    expect(words).toBe("Receptor left in its place, on 2 films");
     expect(operations).toMatchObject([
       { id: "film-1", kind: "film", body: { receptor: "fixed", horizontalAngleDeg: 0 } },
       { id: "film-2", kind: "film", body: { receptor: "fixed", horizontalAngleDeg: 25 } },

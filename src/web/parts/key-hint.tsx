@@ -7,7 +7,7 @@ export const KeyHint = ({ keys }: { readonly keys: string }) => (
   </span>
 );
 
-const names: Readonly<Record<string, string>> = { " ": "Space", Control: "Ctrl", ArrowLeft: "Arrows" };
+const names: Readonly<Record<string, string>> = { " ": "Space", Control: "Ctrl", ArrowLeft: "Arrows", Escape: "Esc" };
 
 /** Letters are capitals, as keyboards have them. */
 const nameOfKeys = (keys: string): string =>

@@ -64,7 +64,7 @@ export function AskOwner({ box, asking, names }: AskOwnerOptions) {
             Name it
           </Button>
         )}
-        <Button weight="bare" hint="Esc" onClick={box.passOver}>
+        <Button weight="bare" hint="Escape" onClick={box.passOver}>
           Leave it unnamed
         </Button>
       </div>

@@ -120,7 +120,7 @@ function AskLength({ box, asking }: { box: LightBox; asking: Extract<Asking, { w
         <Button type="submit" weight="strong" disabled={lengthOf(typed) === undefined} hint="Enter">
           Record
         </Button>
-        <Button weight="bare" hint="Esc" onClick={box.passOver}>
+        <Button weight="bare" hint="Escape" onClick={box.passOver}>
           Leave
         </Button>
       </div>

@@ -148,7 +148,10 @@ describe("two films of one tooth", () => {
     // Both films under one angle: which shift to take next.
     await rewritten(bench, "film-angled", (body: BodyOf<"film">) => ({ ...body, horizontalAngleDeg: 0 }));
     const guide = page.getByRole("region", { name: "The next film" });
-    await guide.getByText(/^from (mesial|distal)/).first().waitFor();
+    await guide
+      .getByText(/^from (mesial|distal)/)
+      .first()
+      .waitFor();
     await guide.getByRole("img", { name: /^Which tube shift would show the hidden bend/ }).waitFor();
     expect(await faults(page)).toEqual([]);
     await shot(page, "two-view-guide");

@@ -48,9 +48,18 @@ function subjectInSpace(about: string, parts: readonly Part[]): EntrySubject {
   const last = films.at(-1);
   if (first === undefined || last === undefined || films.length < ids.length) return { ...aboutNoFilm, canal };
   if (ids.length === 1) return { canal, ...namedFilm(first, parts) };
-  const days = [...new Set(films.map(({ body }) => dayInWords(body.takenOn)))].join(" and ");
+  const days = [...new Set(films.map(({ body }) => body.takenOn))];
+  const day = last.body.takenOn;
+  if (films.length > 2) return { canal, film: `${films.length} films together, ${spanOf(days)}`, day };
   const purposes = films.map(({ body }) => purposeWords[body.purpose]).join(" and ");
-  return { canal, film: `${purposes} film together, ${days}`, day: last.body.takenOn };
+  return { canal, film: `${purposes} film together, ${days.map(dayInWords).join(" and ")}`, day };
+}
+
+/** From the first of the days to the last. */
+function spanOf(days: readonly string[]): string {
+  const [first = "", ...later] = [...days].sort();
+  const last = later.at(-1);
+  return last === undefined ? dayInWords(first) : `${dayInWords(first)} to ${dayInWords(last)}`;
 }
 
 /** Two films compared are named by their days. */

@@ -57,6 +57,9 @@ describe("the ledger's groups", () => {
   it("keep a course in space under the films that gave it together", () => {
     const [group] = ledgerGroups([entry("twoView of MB1 film-early film-late")], parts);
     expect(group?.name).toBe("Angled and final film together, 1 Jan 2026 and 1 Feb 2026");
+    const more = [...parts, film("film-third", "2026-01-15", "angled")];
+    const [many] = ledgerGroups([entry("twoView of MB1 film-late film-third film-early")], more);
+    expect(many?.name).toBe("3 films together, 1 Jan 2026 to 1 Feb 2026");
     expect(ledgerGroups([entry("twoView of MB1 film-gone film-late")], parts)[0]?.name).toBe("");
   });
 

@@ -1,27 +1,15 @@
 import { z } from "zod";
 import { intervalSchema, outputParts } from "../../basis.ts";
-
-const place = z.tuple([z.number().min(-1000).max(1000), z.number().min(-1000).max(1000)]);
+import { filmErrors, filmPlace } from "../drawn-measures/film-errors.ts";
 
 /** What the size of a lesion is computed from. */
 export const lesionInput = z.strictObject({
   points: z
-    .array(place)
+    .array(filmPlace)
     .max(4_000)
     .describe("The outline's corners [x,y] in mm, in order round the lesion; at least 3; the last joins the first."),
-  sigmaMm: z
-    .number()
-    .min(0)
-    .max(5)
-    .optional()
-    .describe("Standard deviation of one click in each direction, in mm; without it there are no intervals."),
-  scaleRelativeSigma: z
-    .number()
-    .min(0)
-    .max(0.5)
-    .optional()
-    .describe("Standard deviation of the calibration as a share of the scale: 0.02 is 2 %."),
-  apex: place.optional().describe("The apex of the root, [x,y] in mm, in the same axes."),
+  ...filmErrors,
+  apex: filmPlace.optional().describe("The apex of the root, [x,y] in mm, in the same axes."),
 });
 /** See {@link lesionInput}. */
 export type LesionInput = z.infer<typeof lesionInput>;

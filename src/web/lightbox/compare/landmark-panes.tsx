@@ -4,6 +4,7 @@ import { filmName } from "../kernels/film-name.ts";
 import { toScreen } from "../kernels/film-placement.ts";
 import { pointOf } from "../kernels/film-point.ts";
 import type { MmPerPx } from "../kernels/pane-group.ts";
+import { Crosshair } from "../view/crosshair.tsx";
 import { OutlineDrawing } from "../view/drawing-layer.tsx";
 import { FilmPane } from "../view/film-pane.tsx";
 import { useWheelZoom } from "../view/pointing.ts";
@@ -145,17 +146,6 @@ const Spot = ({ at, unit, state }: { at: ImagePoint; unit: number; state: "stand
       <circle className="mark-line landmark-ring" cx={column} cy={row} r={7 * unit} />
       <path className="mark-rim" d={d} />
       <path className="mark-line" d={d} />
-    </g>
-  );
-};
-
-const Crosshair = ({ at: { column, row }, unit }: { at: ImagePoint; unit: number }) => {
-  const [gap, arm] = [4 * unit, 18 * unit];
-  const d = `M${column - arm} ${row}H${column - gap}M${column + gap} ${row}H${column + arm}M${column} ${row - arm}V${row - gap}M${column} ${row + gap}V${row + arm}`;
-  return (
-    <g className="drawing" data-part="crosshair">
-      <path className="mark-rim" d={d} />
-      <path className="mark-line crosshair" d={d} />
     </g>
   );
 };

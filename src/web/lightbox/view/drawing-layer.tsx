@@ -4,6 +4,7 @@ import type { AxisState } from "../tools/axis-tool.ts";
 import type { OutlineState } from "../tools/outline-tool.ts";
 import type { ToolState } from "../tools/tools.ts";
 import type { TraceState } from "../tools/trace-tool.ts";
+import { Crosshair } from "./crosshair.tsx";
 import type { Asking } from "./light-box.ts";
 import { Knob, Line, ShapeOfMark } from "./marks-layer.tsx";
 
@@ -75,18 +76,3 @@ const TwoPoints = ({ from, to, unit }: { from: ImagePoint; to: ImagePoint; unit:
     <Knob at={to} unit={unit} />
   </>
 );
-
-/** The crosshair leaves its middle open, so that the place itself can be seen. */
-const Crosshair = ({ at: { column, row }, unit }: { at: ImagePoint; unit: number }) => {
-  const [gap, arm] = [4 * unit, 18 * unit];
-  const d = [
-    `M${column - arm} ${row}H${column - gap}M${column + gap} ${row}H${column + arm}`,
-    `M${column} ${row - arm}V${row - gap}M${column} ${row + gap}V${row + arm}`,
-  ].join("");
-  return (
-    <g data-part="crosshair">
-      <path className="mark-rim" d={d} />
-      <path className="mark-line crosshair" d={d} />
-    </g>
-  );
-};

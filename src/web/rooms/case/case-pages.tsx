@@ -4,10 +4,10 @@ import { type CanalStanding, canalStatesOn } from "../../../record/canal-states.
 import type { Operation } from "../../../record/change.ts";
 import type { BodyOf, Part } from "../../../record/parts.ts";
 import type { CaseView } from "../../../server/api.ts";
-import { useAnnounce } from "../../parts/announcer.tsx";
 import { useShortcut } from "../../parts/shortcuts.ts";
-import { useDraftBook, useRecord } from "../../record/case-access.tsx";
+import { useDraftBook } from "../../record/case-access.tsx";
 import { newPartId } from "../../record/new-part-id.ts";
+import { useRecording } from "../../record/use-recording.ts";
 import { AnatomyPage } from "./anatomy-page.tsx";
 import { Canals } from "./canals.ts";
 import { EvidencePage } from "./evidence-page.tsx";
@@ -78,15 +78,9 @@ function shownMoment(moments: readonly Moment[], named: string): Moment | undefi
 }
 
 function useGestures(caseId: string, view: CaseView, today: string, canals: Readonly<Record<string, CanalStanding>>) {
-  const record = useRecord(caseId);
-  const announce = useAnnounce();
+  const record = useRecording(caseId);
   const [, go] = useLocation();
-  const tell = (words: string, operations: readonly Operation[]) => {
-    record(words, operations).then(
-      () => announce(`Saved: ${words}`),
-      (error: unknown) => announce(error instanceof Error ? error.message : String(error)),
-    );
-  };
+  const tell = (words: string, operations: readonly Operation[]) => record({ words, operations: [...operations] });
   const put = (kind: Addable | "anatomy", words: string, body: unknown): string => {
     const id = newPartId(kind);
     tell(words, [{ op: "put", id, kind, baseRevision: 0, body }]);

@@ -1,5 +1,5 @@
 import { useQueryClient } from "@tanstack/react-query";
-import { useMemo, useState, useSyncExternalStore } from "react";
+import { useMemo, useState } from "react";
 import { useLocation } from "wouter";
 import { canalStatesOn } from "../../../record/canal-states.ts";
 import type { Gesture } from "../../../record/change.ts";
@@ -14,21 +14,15 @@ import { ImportSheet } from "../../lightbox/view/import/import-sheet.tsx";
 import { IncomingFiles } from "../../lightbox/view/import/incoming-files.tsx";
 import { useWholeScreen } from "../../lightbox/view/use-whole-screen.ts";
 import { useAnnounce } from "../../parts/announcer.tsx";
-import { Opening } from "../../parts/opening.tsx";
-import { SayRefusal } from "../../parts/say-refusal.tsx";
-import { useTitle } from "../../parts/use-title.ts";
-import { caseKey, useCase, useDraftBook, useRecord, useSaveQueue } from "../../record/case-access.tsx";
-import { useLeaveNothing } from "../../record/leave-nothing.ts";
+import { caseKey } from "../../record/case-access.tsx";
 import { useTeeth } from "../../record/readings.ts";
 import type { SaveState } from "../../record/save-queue.ts";
-import { ConflictDialog } from "../case/conflict-dialog.tsx";
-import { SaveTrouble } from "../case/save-mark.tsx";
+import { useRecording } from "../../record/use-recording.ts";
 import { FilmsOnBox } from "./films-on-box.tsx";
-import { LightBoxHead } from "./light-box-head.tsx";
+import { LightBoxFrame } from "./light-box-frame.tsx";
 import { NoFilms } from "./no-films.tsx";
 import { type BoxLayoutUse, useBoxLayout } from "./use-box-layout.ts";
 import { useLooking } from "./use-looking.ts";
-import "./light-box-room.css";
 
 interface LightBoxRoomOptions {
   readonly caseId: string;
@@ -37,35 +31,11 @@ interface LightBoxRoomOptions {
 
 /** The room of the films: take in, look at, calibrate, trace, mark. */
 export function LightBoxRoom({ caseId, filmPartId }: LightBoxRoomOptions) {
-  const { view, recorded, error, save } = useCase(caseId);
-  const queue = useSaveQueue(caseId);
-  const book = useDraftBook(caseId);
-  useSyncExternalStore(book.watch, book.count);
-  useLeaveNothing(book, queue);
   const [isWholeScreen, wholeScreen] = useWholeScreen();
-  useTitle(view && `Light box of ${view.facts.tooth}, ${view.facts.pseudonym}`);
-  if (view === undefined)
-    return (
-      <div data-room="dark" className="light-box">
-        {error === null ? <Opening says="Opening the films" /> : <SayRefusal of={error} whole />}
-      </div>
-    );
   return (
-    <div data-room="dark" className="light-box" data-whole-screen={isWholeScreen}>
-      <div className="light-box-head">
-        <LightBoxHead view={view} save={save} pending={book.pending} />
-        <SaveTrouble save={save} retry={() => queue.retry()} />
-      </div>
-      <Films {...{ view, save, filmPartId, isWholeScreen, wholeScreen }} />
-      {save.is === "conflict" && (
-        <ConflictDialog
-          words={save.words}
-          conflicts={save.conflicts}
-          seen={recorded?.parts ?? []}
-          settle={(operations) => queue.settle(operations)}
-        />
-      )}
-    </div>
+    <LightBoxFrame caseId={caseId} title="Light box" isWholeScreen={isWholeScreen}>
+      {(view, save) => <Films {...{ view, save, filmPartId, isWholeScreen, wholeScreen }} />}
+    </LightBoxFrame>
   );
 }
 
@@ -157,18 +127,12 @@ const FilmMissing = ({ isMissing }: { isMissing: boolean }) => (
 /** What the room does to the case: record a gesture, take in a film, go to another. */
 function useFilmActs(caseId: string) {
   const client = useQueryClient();
-  const announce = useAnnounce();
-  const send = useRecord(caseId);
+  const record = useRecording(caseId);
   const [, go] = useLocation();
   const show = (filmId: string) => go(`/case/${caseId}/light-box/${filmId}`);
   return {
     show,
-    record: ({ words, operations }: Gesture) => {
-      send(words, operations).then(
-        () => announce(`Saved: ${words}`),
-        (error: unknown) => announce(error instanceof Error ? error.message : String(error)),
-      );
-    },
+    record,
     take: (view: CaseView, filmId: string) => {
       client.setQueryData(caseKey(caseId), view);
       void client.invalidateQueries({ queryKey: ["changes", caseId] });

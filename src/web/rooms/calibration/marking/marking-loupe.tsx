@@ -1,8 +1,8 @@
 import { useEffect, useRef } from "react";
 import { type Matrix, placementMatrix, toFilm, toScreen } from "../../../lightbox/kernels/film-placement.ts";
 import type { FilmSize } from "../../../lightbox/kernels/film-point.ts";
+import { Crosshair } from "../../../lightbox/view/crosshair.tsx";
 import { filmMatrix, squaresFrom } from "../../../lightbox/view/film-canvas.tsx";
-import { CrossOnFilm } from "./cross-on-film.tsx";
 import type { MarkingFilm } from "./use-marking-film.ts";
 
 /** Across, in pixels of the screen. */
@@ -38,7 +38,7 @@ export function MarkingLoupe({ film, size, times }: MarkingLoupeOptions) {
       <canvas ref={canvas} width={across} height={across} />
       <svg width={across} height={across} className="film-overlay" aria-hidden="true">
         <g transform={`matrix(${matrix.join(" ")})`} className="drawing">
-          <CrossOnFilm at={at} unit={1 / zoom} />
+          <Crosshair at={at} unit={1 / zoom} />
         </g>
       </svg>
       <span>{times}×</span>

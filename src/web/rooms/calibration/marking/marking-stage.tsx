@@ -5,14 +5,14 @@ import type { ExerciseStepView } from "../../../../server/api.ts";
 import { toFilm } from "../../../lightbox/kernels/film-placement.ts";
 import { inFilm, pairOf, pointOf } from "../../../lightbox/kernels/film-point.ts";
 import { draggedWindow, type GreyWindow } from "../../../lightbox/kernels/grey-window.ts";
+import { Crosshair } from "../../../lightbox/view/crosshair.tsx";
 import { FilmCanvas } from "../../../lightbox/view/film-canvas.tsx";
+import { useWheelZoom } from "../../../lightbox/view/pointing.ts";
 import type { ExerciseAct } from "../../../record/exercise-queue.ts";
-import { CrossOnFilm } from "./cross-on-film.tsx";
 import { type ExercisePlace, edgesOf } from "./exercise-place.ts";
 import { keyWhileMarking } from "./keys-while-marking.ts";
 import { MarkingLoupe } from "./marking-loupe.tsx";
 import type { MarkingFilm } from "./use-marking-film.ts";
-import { useWheelOnFilm } from "./use-wheel-on-film.ts";
 
 interface MarkingStageOptions {
   readonly place: ExercisePlace;
@@ -30,7 +30,7 @@ export function MarkingStage({ place, film, tool, loupe, act }: MarkingStageOpti
   const says = step.places[placeIndex]?.says ?? "";
   const space = useRef({ held: false, used: false });
   const hand = useHand({ step, film, tool, act, space });
-  useWheelOnFilm(film);
+  useWheelZoom(film);
   const zoom = film.placing?.placement.zoom ?? 1;
   const mark = (at: ImagePoint, by: "pointer" | "keyboard") => act(markOf(at, by, zoom));
   return (
@@ -146,7 +146,7 @@ function Film({ step, marks, film }: Pick<ExercisePlace, "step" | "marks"> & { r
             // biome-ignore lint/suspicious/noArrayIndexKey: a mark is known by its number
             <Ring key={index} at={pointOf(at)} unit={unit} />
           ))}
-          {crosshair !== undefined && <CrossOnFilm at={crosshair} unit={unit} />}
+          {crosshair !== undefined && <Crosshair at={crosshair} unit={unit} />}
         </g>
         {step.mirrored && (
           <text className="marking-edge" textAnchor="middle" x={pane.width / 2} y={13}>

@@ -1,25 +1,16 @@
-import { useMemo, useSyncExternalStore } from "react";
+import { useMemo } from "react";
 import { Link, useLocation } from "wouter";
-import type { Gesture } from "../../../../record/change.ts";
 import { partsOf } from "../../../../record/parts.ts";
 import type { CaseView } from "../../../../server/api.ts";
 import { comparisonName, type FilmPair, filmsOf } from "../../../lightbox/compare/comparison.ts";
 import { comparisonBegun, comparisonTakenAway } from "../../../lightbox/compare/comparison-gestures.ts";
 import { filmsByDay } from "../../../lightbox/kernels/film-name.ts";
 import { CaseOnBoxContext } from "../../../lightbox/view/case-on-box.ts";
-import { useAnnounce } from "../../../parts/announcer.tsx";
-import { Opening } from "../../../parts/opening.tsx";
-import { SayRefusal } from "../../../parts/say-refusal.tsx";
-import { useTitle } from "../../../parts/use-title.ts";
-import { useCase, useDraftBook, useRecord, useSaveQueue } from "../../../record/case-access.tsx";
-import { useLeaveNothing } from "../../../record/leave-nothing.ts";
 import { newPartId } from "../../../record/new-part-id.ts";
-import { ConflictDialog } from "../../case/conflict-dialog.tsx";
-import { SaveTrouble } from "../../case/save-mark.tsx";
-import { LightBoxHead } from "../light-box-head.tsx";
+import { useRecording } from "../../../record/use-recording.ts";
+import { LightBoxFrame } from "../light-box-frame.tsx";
 import { CompareWork } from "./compare-work.tsx";
 import { ComparisonChoice } from "./comparison-choice.tsx";
-import "../light-box-room.css";
 import "./compare-room.css";
 
 interface CompareRoomOptions {
@@ -28,37 +19,11 @@ interface CompareRoomOptions {
 }
 
 /** Two films of two dates laid on each other: landmarks, what changed, and by how much. */
-export function CompareRoom({ caseId, comparisonId }: CompareRoomOptions) {
-  const { view, recorded, error, save } = useCase(caseId);
-  const queue = useSaveQueue(caseId);
-  const book = useDraftBook(caseId);
-  useSyncExternalStore(book.watch, book.count);
-  useLeaveNothing(book, queue);
-  useTitle(view && `Two dates of ${view.facts.tooth}, ${view.facts.pseudonym}`);
-  if (view === undefined)
-    return (
-      <div data-room="dark" className="light-box">
-        {error === null ? <Opening says="Opening the films" /> : <SayRefusal of={error} whole />}
-      </div>
-    );
-  return (
-    <div data-room="dark" className="light-box">
-      <div>
-        <LightBoxHead view={view} save={save} pending={book.pending} at="two dates" />
-        <SaveTrouble save={save} retry={() => queue.retry()} />
-      </div>
-      <Comparisons view={view} comparisonId={comparisonId} />
-      {save.is === "conflict" && (
-        <ConflictDialog
-          words={save.words}
-          conflicts={save.conflicts}
-          seen={recorded?.parts ?? []}
-          settle={(operations) => queue.settle(operations)}
-        />
-      )}
-    </div>
-  );
-}
+export const CompareRoom = ({ caseId, comparisonId }: CompareRoomOptions) => (
+  <LightBoxFrame caseId={caseId} title="Two dates" at="two dates">
+    {(view) => <Comparisons view={view} comparisonId={comparisonId} />}
+  </LightBoxFrame>
+);
 
 function Comparisons({ view, comparisonId }: { view: CaseView; comparisonId: string | undefined }) {
   const { caseId, parts, ledger, facts } = view;
@@ -129,16 +94,4 @@ function NoComparison({ caseId, films, isMissing, hasFilm }: NoneOptions) {
       </Link>
     </main>
   );
-}
-
-/** Records a gesture and says so. */
-function useRecording(caseId: string) {
-  const announce = useAnnounce();
-  const send = useRecord(caseId);
-  return ({ words, operations }: Gesture): void => {
-    send(words, operations).then(
-      () => announce(`Saved: ${words}`),
-      (error: unknown) => announce(error instanceof Error ? error.message : String(error)),
-    );
-  };
 }

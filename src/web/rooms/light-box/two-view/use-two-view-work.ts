@@ -1,6 +1,5 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { courseRead } from "../../../../ledger/course-in-space.ts";
-import type { Gesture } from "../../../../record/change.ts";
 import { partsOf } from "../../../../record/parts.ts";
 import type { CaseView } from "../../../../server/api.ts";
 import { pointOf } from "../../../lightbox/kernels/film-point.ts";
@@ -11,15 +10,14 @@ import { type LevelTick, levelTicks, measuredLine } from "../../../lightbox/two-
 import { levelMoved, type PairingInHand } from "../../../lightbox/two-view/pairing-gestures.ts";
 import { sharedSpots } from "../../../lightbox/two-view/shared-spots.ts";
 import { filmsBeside, pairingOf, type TracedFilm } from "../../../lightbox/two-view/traced-films.ts";
-import { useAnnounce } from "../../../parts/announcer.tsx";
-import { useRecord } from "../../../record/case-access.tsx";
 import { newPartId } from "../../../record/new-part-id.ts";
+import { useRecording } from "../../../record/use-recording.ts";
 import type { FilmInWork, NewLandmark, TwoViewWork } from "./two-view-work.ts";
 
 /** What the room knows and does about one canal. */
 export function useTwoViewWork(view: CaseView, canal: string, measuring: boolean): TwoViewWork {
   const { parts, ledger, facts, caseId } = view;
-  const record = useRecordSaid(caseId);
+  const record = useRecording(caseId);
   const films = useMemo(() => filmsBeside(parts, ledger, canal).map(inWork(view)), [view, parts, ledger, canal]);
   const newId = useMemo(() => newPartId("pairing"), []);
   const pairing = pairingOf(parts, canal);
@@ -62,17 +60,6 @@ const inWork =
             : tubeAngleInWords(horizontalAngleDeg),
     };
   };
-
-function useRecordSaid(caseId: string): (gesture: Gesture) => void {
-  const send = useRecord(caseId);
-  const announce = useAnnounce();
-  return ({ words, operations }) => {
-    send(words, operations).then(
-      () => announce(`Saved: ${words}`),
-      (error: unknown) => announce(error instanceof Error ? error.message : String(error)),
-    );
-  };
-}
 
 /** An arrow moves a level at once; the gesture is recorded when the hand has rested for so long. */
 const restMilliseconds = 900;

@@ -43,7 +43,54 @@ describe("the forms of parts", () => {
   });
 
   it("a finding can't have the tooth itself as its control", () => {
-    const tested = {
+    const { teeth, ...rest } = examination;
+    const asControl = teeth.map((tested) => ({ ...tested, role: "control" }));
+    expect(faultsOfFindings({ ...rest, teeth: [...teeth, ...asControl] })).toEqual(["teeth.1.tooth"]);
+  });
+
+  it("a finding from before the further questions is whole as it stands, and takes each of them", () => {
+    expect(faultsOfFindings(examination)).toEqual([]);
+    const further = {
+      ...examination,
+      history: { ...examination.history, nightPain: "yes", coldLingersSeconds: 3600, painLike: ["joint", "nerve"] },
+      seen: {
+        ...examination.seen,
+        swellingAt: ["cheek"],
+        swellingOnset: "rapid",
+        temperatureC: 38.2,
+        exposure: "none",
+      },
+      onFilm: { ...examination.onFilm, lesionFits: "no", lucencyAtRoots: ["MB", "P"] },
+      existing: [{ canal: "MB1", is: "filled" }],
+      prior: { events: 20, n: 80, from: "own register, 2024" },
+    };
+    expect(faultsOfFindings(further)).toEqual([]);
+  });
+
+  it("a finding names a canal once, and counts no more diseased teeth than there were", () => {
+    const twice = { canal: "MB1", is: "opened" };
+    expect(faultsOfFindings({ ...examination, existing: [twice, twice] })).toEqual(["existing.1.canal"]);
+    const prior = { events: 81, n: 80, from: "" };
+    expect(faultsOfFindings({ ...examination, prior })).toEqual(["prior.events"]);
+  });
+});
+
+const no = "no";
+const examination = {
+  takenOn: "2024-03-04",
+  history: {
+    spontaneousPain: no,
+    painToCold: no,
+    painToHeat: no,
+    relievedByCold: no,
+    painOnBiting: no,
+    trauma: no,
+    recentOnset: no,
+  },
+  teeth: [
+    {
+      tooth: "26",
+      role: "tooth",
       cold: { reply: "none" },
       heat: { reply: "notDone" },
       electric: "notDone",
@@ -52,36 +99,22 @@ describe("the forms of parts", () => {
       bite: "none",
       mobility: 0,
       probingMm: {},
-    };
-    const no = "no";
-    const body = {
-      takenOn: "2024-03-04",
-      history: {
-        spontaneousPain: no,
-        painToCold: no,
-        painToHeat: no,
-        relievedByCold: no,
-        painOnBiting: no,
-        trauma: no,
-        recentOnset: no,
-      },
-      teeth: [
-        { ...tested, tooth: "26", role: "tooth" },
-        { ...tested, tooth: "26", role: "control" },
-      ],
-      seen: { swelling: "none", sinusTract: "none", caries: "none", crack: "none", restoration: "", fever: no },
-      onFilm: {
-        ligament: "normal",
-        lamina: "intact",
-        lucency: "none",
-        sclerosis: no,
-        resorption: "none",
-        apex: "closed",
-        calcified: no,
-        earlierFilling: "none",
-      },
-      note: "",
-    };
-    expect(partTypes.findings.body.safeParse(body).error?.issues[0]?.path).toEqual(["teeth", 1, "tooth"]);
-  });
-});
+    },
+  ],
+  seen: { swelling: "none", sinusTract: "none", caries: "none", crack: "none", restoration: "", fever: no },
+  onFilm: {
+    ligament: "normal",
+    lamina: "intact",
+    lucency: "none",
+    sclerosis: no,
+    resorption: "none",
+    apex: "closed",
+    calcified: no,
+    earlierFilling: "none",
+  },
+  note: "",
+};
+
+/** Where the form of findings objects. */
+const faultsOfFindings = (body: unknown): string[] =>
+  partTypes.findings.body.safeParse(body).error?.issues.map(({ path }) => path.join(".")) ?? [];

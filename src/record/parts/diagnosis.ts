@@ -23,6 +23,8 @@ const apicalTerms = [
   "condensingOsteitis",
   "notDetermined",
 ] as const;
+/** Where a complaint comes from. */
+const painSources = ["thisTooth", "anotherTooth", "notOdontogenicSuspected", "notReproduced"] as const;
 
 /** The clinician's own diagnosis on one day, in the terms of the named list, with the reason. */
 export const diagnosisPart = definePart({
@@ -36,5 +38,13 @@ export const diagnosisPart = definePart({
     pulpal: z.enum(pulpalTerms),
     apical: z.enum(apicalTerms),
     because: words,
+    apicalAlso: z.literal("condensingOsteitis").optional().describe("A second apical term, beside the first."),
+    source: z.enum(painSources).optional().describe("Where the complaint comes from."),
+    suggestion: z
+      .string()
+      .regex(/^[0-9a-f]{64}$/, "is not the id of a ledger entry")
+      .optional()
+      .describe("The ledger entry of the suggestion that stood when it was made."),
+    differsBecause: words.optional().describe("Why it differs from what the rules gave."),
   }),
 });

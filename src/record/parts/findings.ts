@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { definePart } from "../part.ts";
-import { between, day, line, mmBetween, toothNumber, words, yesNo } from "../values.ts";
+import { between, canalName, day, line, mmBetween, toothNumber, words, yesNo } from "../values.ts";
 
 const thermal = z.strictObject({
   reply: z.enum(["none", "normal", "heightened", "notDone"]),
@@ -37,6 +37,23 @@ const history = z.strictObject({
   painOnBiting: yesNo,
   trauma: yesNo,
   recentOnset: yesNo,
+  referredPain: yesNo.optional(),
+  painToSweet: yesNo.optional(),
+  nightPain: yesNo.optional(),
+  painOnRelease: yesNo.optional(),
+  coldLingersSeconds: between(0, 3_600, "s, as told").optional(),
+  heatLingersSeconds: between(0, 3_600, "s, as told").optional(),
+  traumaOn: day.optional(),
+  painLike: z
+    .array(z.enum(["muscle", "joint", "nerve", "sinus", "heart"]))
+    .max(5)
+    .optional()
+    .describe("What the pain behaves like, if not like a tooth."),
+  reproduced: z.enum(["byTests", "byNoTest", "notTried"]).optional().describe("Whether a test brings the pain back."),
+  trismus: yesNo.optional(),
+  troubleSwallowing: yesNo.optional(),
+  troubleBreathing: yesNo.optional(),
+  numbLip: yesNo.optional(),
 });
 
 const seen = z.strictObject({
@@ -47,6 +64,25 @@ const seen = z.strictObject({
   crack: z.enum(["none", "suspected", "present", "notDone"]),
   restoration: line,
   fever: yesNo,
+  swellingAt: z
+    .array(z.enum(["vestibule", "palate", "cheek", "floorOfMouth", "neck"]))
+    .max(5)
+    .optional(),
+  swellingOnset: z.enum(["rapid", "gradual", "notAsked"]).optional(),
+  temperatureC: between(34, 43, "°C").optional(),
+  nodes: yesNo.optional().describe("Lymph nodes, enlarged or tender."),
+  pus: yesNo.optional(),
+  exposure: z
+    .enum(["none", "caries", "excavation", "trauma", "notDone"])
+    .optional()
+    .describe("What laid the pulp open."),
+  post: yesNo.optional(),
+  rotationDeg: between(0, 180, "degrees").optional(),
+  tiltDeg: between(0, 90, "degrees").optional(),
+  mouthOpeningMm: mmBetween(0, 80).optional(),
+  gag: yesNo.optional(),
+  ferruleHeightMm: mmBetween(0, 15).optional(),
+  ferruleWidthMm: mmBetween(0, 10).optional(),
 });
 
 const onFilm = z.strictObject({
@@ -60,7 +96,24 @@ const onFilm = z.strictObject({
   calcified: yesNo,
   earlierFilling: z.enum(["none", "present", "notDone"]),
   earlierFillingEndMm: between(-5, 20, "mm short of the apex, negative if beyond").optional(),
+  lesionFits: z.enum(["yes", "no", "notDone"]).optional().describe("Whether the lesion fits a tooth's infection."),
+  lucencyAtRoots: z.array(canalName).max(6).optional(),
 });
+
+const existingCanal = z.strictObject({
+  canal: canalName,
+  is: z.enum(["untouched", "opened", "medicated", "filled"]).describe("As the examination met it."),
+});
+
+const prior = z
+  .strictObject({
+    share: between(0, 1, "share of teeth like this one").optional(),
+    events: z.int().min(0).max(1_000_000).optional(),
+    n: z.int().min(1).max(1_000_000).optional(),
+    dependence: between(0, 1, "0 if the tests are independent, 1 if they repeat each other").optional(),
+    from: line.describe("Where the share comes from."),
+  })
+  .describe("How often a tooth like this one is diseased, before any test.");
 
 /** One examination: what was asked, tested on the tooth and its controls, seen, and read on the film. */
 export const findingsPart = definePart({
@@ -69,17 +122,24 @@ export const findingsPart = definePart({
   single: false,
   migrations: [],
   body: z
-    .strictObject({ takenOn: day, history, teeth: z.array(testedTooth).min(1).max(8), seen, onFilm, note: words })
+    .strictObject({
+      ...{ takenOn: day, history, teeth: z.array(testedTooth).min(1).max(8), seen, onFilm, note: words },
+      existing: z.array(existingCanal).max(10).optional(),
+      prior: prior.optional(),
+    })
     .check(({ value, issues }) => {
+      const say = (input: unknown, path: PropertyKey[], message: string) =>
+        issues.push({ code: "custom", input, path, message });
       const tooth = value.teeth.find((one) => one.role === "tooth")?.tooth;
       value.teeth.forEach((one, index) => {
         if (one.role === "control" && one.tooth === tooth)
-          issues.push({
-            code: "custom",
-            input: one.tooth,
-            path: ["teeth", index, "tooth"],
-            message: "is the tooth itself and can't be its own control",
-          });
+          say(one.tooth, ["teeth", index, "tooth"], "is the tooth itself and can't be its own control");
       });
+      value.existing?.forEach(({ canal }, index, all) => {
+        if (all.findIndex((one) => one.canal === canal) < index)
+          say(canal, ["existing", index, "canal"], "is named twice");
+      });
+      if ((value.prior?.events ?? 0) > (value.prior?.n ?? Number.POSITIVE_INFINITY))
+        say(value.prior?.events, ["prior", "events"], "is more than the n it is counted among");
     }),
 });

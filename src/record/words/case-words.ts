@@ -47,6 +47,13 @@ export const apicalWords: Words<Diagnosis["apical"]> = {
   condensingOsteitis: "condensing osteitis",
   notDetermined: "not determined",
 };
+/** Source of a complaint, in words. */
+export const painSourceWords: Words<NonNullable<Diagnosis["source"]>> = {
+  thisTooth: "this tooth",
+  anotherTooth: "another tooth",
+  notOdontogenicSuspected: "not odontogenic suspected",
+  notReproduced: "not reproduced",
+};
 /** Way, in words. */
 export const wayWords: Words<(typeof ways)[number]> = {
   watch: "watch",

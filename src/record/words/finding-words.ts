@@ -6,6 +6,22 @@ type Tested = Findings["teeth"][number];
 type OnFilm = Findings["onFilm"];
 type Seen = Findings["seen"];
 
+type History = Findings["history"];
+/** The questions that are answered with yes, no or not asked. */
+type AskedYesNo = Exclude<
+  keyof History,
+  "coldLingersSeconds" | "heatLingersSeconds" | "traumaOn" | "painLike" | "reproduced"
+>;
+/** Those of them that every examination answers. */
+type AlwaysAsked =
+  | "spontaneousPain"
+  | "painToCold"
+  | "painToHeat"
+  | "relievedByCold"
+  | "painOnBiting"
+  | "trauma"
+  | "recentOnset";
+
 const present = { none: "none", present: "present", notDone: "not done" } as const;
 
 /** Reply, in words. */
@@ -24,8 +40,8 @@ export const touchWords: Words<Tested["percussion"]> = {
 };
 /** Yes no, in words. */
 export const yesNoWords: Words<"yes" | "no" | "notAsked"> = { yes: "yes", no: "no", notAsked: "not asked" };
-/** History, in words. */
-export const historyWords: Words<keyof Findings["history"]> = {
+/** What every examination asks, in words. */
+export const historyWords: Words<AlwaysAsked> = {
   spontaneousPain: "Pain without a cause",
   painToCold: "Pain to cold",
   painToHeat: "Pain to heat",
@@ -34,11 +50,58 @@ export const historyWords: Words<keyof Findings["history"]> = {
   trauma: "Trauma",
   recentOnset: "Began within days",
 };
+/** What an examination may ask besides, in words. */
+export const furtherHistoryWords: Words<Exclude<AskedYesNo, AlwaysAsked>> = {
+  referredPain: "Felt elsewhere too",
+  painToSweet: "Pain to sweet",
+  nightPain: "Pain at night",
+  painOnRelease: "Pain on release of the bite",
+  trismus: "Mouth opens less",
+  troubleSwallowing: "Trouble swallowing",
+  troubleBreathing: "Trouble breathing",
+  numbLip: "Numb lip",
+};
+/** What the pain behaves like, in words. */
+export const painLikeWords: Words<NonNullable<History["painLike"]>[number]> = {
+  muscle: "muscle",
+  joint: "joint",
+  nerve: "nerve",
+  sinus: "sinus",
+  heart: "heart",
+};
+/** Whether a test brings the pain back, in words. */
+export const reproducedWords: Words<NonNullable<History["reproduced"]>> = {
+  byTests: "by tests",
+  byNoTest: "by no test",
+  notTried: "not tried",
+};
 /** Swelling, in words. */
 export const swellingWords: Words<Seen["swelling"]> = {
   none: "none",
   intraoral: "inside the mouth",
   extraoral: "outside the mouth",
+  notDone: "not done",
+};
+/** Place of a swelling, in words. */
+export const swellingAtWords: Words<NonNullable<Seen["swellingAt"]>[number]> = {
+  vestibule: "vestibule",
+  palate: "palate",
+  cheek: "cheek",
+  floorOfMouth: "floor of the mouth",
+  neck: "neck",
+};
+/** Onset of a swelling, in words. */
+export const swellingOnsetWords: Words<NonNullable<Seen["swellingOnset"]>> = {
+  rapid: "rapid",
+  gradual: "gradual",
+  notAsked: "not asked",
+};
+/** What laid the pulp open, in words. */
+export const exposureWords: Words<NonNullable<Seen["exposure"]>> = {
+  none: "none",
+  caries: "by caries",
+  excavation: "by excavation",
+  trauma: "by trauma",
   notDone: "not done",
 };
 /** Sinus, in words. */
@@ -81,3 +144,12 @@ export const resorptionWords: Words<OnFilm["resorption"]> = {
 export const apexWords: Words<OnFilm["apex"]> = { closed: "closed", open: "open", notDone: "not done" };
 /** Earlier filling, in words. */
 export const earlierFillingWords: Words<OnFilm["earlierFilling"]> = present;
+/** Whether the lesion fits a tooth's infection, in words. */
+export const lesionFitsWords: Words<NonNullable<OnFilm["lesionFits"]>> = { yes: "yes", no: "no", notDone: "not done" };
+/** What was done in a canal before, in words. */
+export const existingWords: Words<NonNullable<Findings["existing"]>[number]["is"]> = {
+  untouched: "untouched",
+  opened: "opened",
+  medicated: "medicated",
+  filled: "filled",
+};

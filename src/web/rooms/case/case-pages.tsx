@@ -10,6 +10,7 @@ import { newPartId } from "../../record/new-part-id.ts";
 import { useRecording } from "../../record/use-recording.ts";
 import { AnatomyPage } from "./anatomy-page.tsx";
 import { Canals } from "./canals.ts";
+import { CaseNow } from "./case-now.ts";
 import { EvidencePage } from "./evidence-page.tsx";
 import { LedgerPanel } from "./ledger/ledger-panel.tsx";
 import { MomentPage } from "./moment-page.tsx";
@@ -37,6 +38,7 @@ export function CasePages({ caseId, view, moment, today, readOnly }: CasePagesOp
   const { tell, add, remove, noteAnatomy } = useGestures(caseId, view, today, canals);
   useNeighbourKeys(caseId, moments, shown);
   const shared = { caseId, parts, book: readOnly ? undefined : book, noteAnatomy };
+  const now = useMemo(() => ({ caseId, parts, ledger }), [caseId, parts, ledger]);
   let page: ReactNode = null;
   if (named === "anatomy") page = <AnatomyPage {...{ parts, noteAnatomy }} book={shared.book} day={today} />;
   else if (named === "evidence") page = <EvidencePage {...{ parts, moments }} book={shared.book} record={tell} />;
@@ -51,7 +53,7 @@ export function CasePages({ caseId, view, moment, today, readOnly }: CasePagesOp
           {...(readOnly ? {} : { add })}
         />
         <main className="case-page" id="page">
-          {page}
+          <CaseNow.Provider value={now}>{page}</CaseNow.Provider>
         </main>
         <LedgerPanel {...{ caseId, ledger, parts, readOnly }} moment={shown} />
       </div>

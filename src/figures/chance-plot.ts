@@ -1,0 +1,102 @@
+import type { Ends } from "./chance-text.ts";
+import { element, numberText, type SvgNode } from "./svg-tree.ts";
+import { labelNode, type TextLabel, textWidth } from "./text-label.ts";
+import type { Theme } from "./theme.ts";
+
+/** A plot of chances between a column of names and a column of numbers: one row below the other, 0 to 100 % across. */
+export interface ChancePlot {
+  readonly width: number;
+  /** Where the names end, the plot begins and ends, and the numbers end. */
+  readonly names: number;
+  readonly left: number;
+  readonly right: number;
+  readonly numbers: number;
+  readonly x: (share: number) => number;
+}
+
+/** The size of letters in these charts, and what stands back beside them. */
+export const letterSize = 12.5;
+/** See {@link letterSize}. */
+export const quietSize = 11.5;
+/** How far the middle of a row's first line lies below the row's top. */
+export const letterHalf = 7.5;
+const lineHeight = 15;
+const usualWidth = 480;
+const gap = 12;
+
+/** The columns for letters of a size: what stands in the number column says how wide it must be. */
+export function chancePlotFor(letters: number, numbers: readonly string[]): ChancePlot {
+  const width = usualWidth / letters;
+  const widest = Math.max(0, ...numbers.map((text) => textWidth(text, letterSize, "semibold")));
+  const right = width - 4 - widest - gap;
+  const names = Math.round(width * 0.36);
+  const left = names + gap;
+  return { width, names, left, right, numbers: width - 4, x: (share) => left + (right - left) * share };
+}
+
+const marks = [0, 0.25, 0.5, 0.75, 1];
+
+/** The hairlines at every quarter from the top to the foot, and their values below. */
+export function quarterLines(plot: ChancePlot, { top, foot }: { top: number; foot: number }, theme: Theme): SvgNode[] {
+  return marks.flatMap((share, at) => [
+    element("path", {
+      d: `M${numberText(plot.x(share))} ${numberText(top)}V${numberText(foot)}`,
+      ...{ stroke: theme.hairline, "stroke-opacity": at % 2 === 0 ? 0.8 : 0.4, "stroke-width": 1, fill: "none" },
+    }),
+    ...(at % 2 === 0
+      ? [labelNode({ ...quiet(theme), text: axisText(share), x: plot.x(share), y: foot + 15, anchor: "middle" })]
+      : []),
+  ]);
+}
+
+const axisText = (share: number): string => (share === 1 ? "100 %" : numberText(100 * share));
+const quiet = (theme: Theme) => ({ size: quietSize, fill: theme.quiet }) as const;
+
+/** An interval as a line with ends across it; nothing where none is known. */
+export function whisker(
+  plot: ChancePlot,
+  interval: Ends | undefined,
+  y: number,
+  line: { ink: string; weight: number },
+): SvgNode[] {
+  if (interval === undefined) return [];
+  const [from, to] = [plot.x(interval.low), plot.x(interval.high)].map(numberText);
+  const ends = [from, to].map((x) => `M${x} ${numberText(y - 4)}v8`).join("");
+  const d = `M${from} ${numberText(y)}H${to}${ends}`;
+  return [element("path", { "data-part": "interval", d, stroke: line.ink, "stroke-width": line.weight, fill: "none" })];
+}
+
+/** A text that goes on below where its column ends, as lines. */
+export function brokenInto(text: string, width: number, size: number): string[] {
+  const lines: string[] = [];
+  for (const word of text.split(" ")) {
+    const longer = `${lines.at(-1)} ${word}`;
+    const fits = lines.length > 0 && textWidth(longer, size, "medium") <= width;
+    if (fits) lines.pop();
+    lines.push(fits ? longer : word);
+  }
+  return lines;
+}
+
+/** What a row is called, with a quieter line below it. */
+export interface RowWords {
+  readonly label: string;
+  readonly says?: string | undefined;
+}
+
+/** The lines of a row's name, each with how far its baseline lies below the row's top, and the height they take. */
+export function rowName(
+  { label, says }: RowWords,
+  plot: ChancePlot,
+  theme: Theme,
+): { readonly height: number; readonly at: (top: number) => TextLabel[] } {
+  const called = brokenInto(label, plot.names, letterSize).map(
+    (text) => ({ text, size: letterSize, fill: theme.ink, weight: "medium" }) as const,
+  );
+  const quieter = says === undefined || says === "" ? [] : brokenInto(says, plot.names, quietSize);
+  const lines = [...called, ...quieter.map((text) => ({ text, ...quiet(theme) }))];
+  return {
+    height: lines.length * lineHeight,
+    at: (top) => lines.map((line, index) => ({ ...line, x: 0, y: top + 11.5 + index * lineHeight })),
+  };
+}

@@ -29,6 +29,7 @@ export const planPart = definePart({
     options: z.array(z.strictObject({ way: z.enum(ways), forIt: line, againstIt: line })).max(12),
     chosen: z.enum(ways),
     because: words,
+    saidPlainly: words.optional().describe("Why, in words for the patient, as the consent page prints it."),
     visitsExpected: z.int().min(1).max(12).optional(),
     risksNamed: z.array(line).max(20),
   }),

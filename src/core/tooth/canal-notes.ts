@@ -14,6 +14,9 @@ export function rootCountNotes(tooth: ToothFacts, count: number): string[] {
   ];
 }
 
+/** Whether a note is one on an unusual number of roots. Takes a note as {@link rootCountNotes} writes it. */
+export const isRootCountNote = (note: string): boolean => /^\d+ roots? (is|are) unusual for the /.test(note);
+
 /** Notes on a C-shaped root, and on levels where no lumen could be seen. @source docs/methods/canals, C6 */
 export function cShapeNotes(root: CanalRoot): string[] {
   const shapes = root.levels.flatMap((level) => cShapeAt(level) ?? []);

@@ -1,0 +1,60 @@
+import { describe, expect, it } from "vitest";
+import { part, sampleParts } from "../../test/sample-case.ts";
+import type { BodyOf } from "../record/parts.ts";
+import { firstSettings } from "../record/settings.ts";
+import { canalsEntry, canalsRead, isAbout, rootFaults, unusualRootCount } from "./canals-read.ts";
+import { deriveLedger } from "./derive-ledger.ts";
+
+type Roots = BodyOf<"anatomy">["roots"];
+const ledgerOf = (roots: Roots) =>
+  deriveLedger({
+    caseId: "case-sample",
+    parts: [
+      ...sampleParts().filter(({ kind }) => kind === "case"),
+      part("anatomy", "anatomy-1", { roots, foundBy: [] }),
+    ],
+    settings: firstSettings,
+    at: "2024-10-01T10:00:00Z",
+    known: () => undefined,
+  });
+const three: Roots = [
+  { name: "MB", levels: [2, 1] },
+  { name: "DB", levels: [1] },
+  { name: "P", levels: [1] },
+];
+
+describe("an entry about roots and canals", () => {
+  it("is read as it stands, and says whether it is about the roots as they are now", () => {
+    const entry = canalsEntry(ledgerOf(three));
+    expect(canalsRead(entry)).toMatchObject({
+      roots: [{ name: "MB", sequence: "2-1", vertucci: "II" }, { name: "DB" }, { name: "P" }],
+      canalCount: 4,
+      foramenCount: 3,
+    });
+    expect(isAbout(entry, structuredClone(three))).toBe(true);
+    expect(isAbout(entry, [...three].reverse())).toBe(false);
+    expect(isAbout(undefined, three)).toBe(false);
+    expect(unusualRootCount(canalsRead(entry))).toBeUndefined();
+    expect(rootFaults(entry)).toEqual([]);
+  });
+
+  it("says what is unusual in the number of roots", () => {
+    const read = canalsRead(canalsEntry(ledgerOf([{ name: "R", levels: [1] }])));
+    expect(unusualRootCount(read)).toContain("1 root is unusual for the upper");
+  });
+
+  it("that refused gives each fault its place", () => {
+    const entry = canalsEntry(
+      ledgerOf([
+        { name: "MB", levels: [2, { canals: 2, cShape: "C1" }], orifices: ["A"] },
+        { name: "MB", levels: [1] },
+      ]),
+    );
+    expect(canalsRead(entry)).toBeUndefined();
+    expect(rootFaults(entry)).toEqual([
+      { root: 0, level: 1, says: "2 canals do not go with cShape C1, which has 1" },
+      { root: 0, level: undefined, says: "1 orifices are named where the first level has 2" },
+      { root: 1, level: undefined, says: "MB is already the name of another root" },
+    ]);
+  });
+});

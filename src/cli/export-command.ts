@@ -1,6 +1,7 @@
 import { rename, writeFile } from "node:fs/promises";
 import { resolve } from "node:path";
 import { faultAt } from "../core/refusal.ts";
+import { documentKinds } from "../record/document-kind.ts";
 import { comparingHere } from "../server/comparing/comparing-here.ts";
 import { comparisonsOn } from "../server/comparing/comparisons.ts";
 import { pictureCache } from "../server/comparing/picture-cache.ts";
@@ -14,10 +15,11 @@ import { progressLine } from "./progress-line.ts";
 import { recordHome } from "./record-home.ts";
 import { shipped } from "./shipped.ts";
 
-/** `canalog export CASE --as deck|handout`: a document, written whole or not at all. */
+/** `canalog export CASE --as deck|handout|consent`: a document, written whole or not at all. */
 export async function exportCommand(caseId: string, options: { as: string; to?: string }): Promise<void> {
-  const { as } = options;
-  if (as !== "deck" && as !== "handout") throw faultAt("--as", `"${as}" is none of deck, handout`, "input.invalid");
+  const as = documentKinds.find((kind) => kind === options.as);
+  if (as === undefined)
+    throw faultAt("--as", `"${options.as}" is none of ${documentKinds.join(", ")}`, "input.invalid");
   const home = recordHome(`make a ${as}`);
   const { store } = await openStore(home, { hold: "beside" });
   try {

@@ -2,7 +2,7 @@ import { Refusal } from "../core/refusal.ts";
 import type { PageModel } from "../pages/page-model.ts";
 import { writeDeck } from "./deck/write-deck.ts";
 import { figureToPng } from "./figure-to-png.ts";
-import { writeHandout } from "./handout/write-handout.ts";
+import { writePaper } from "./paper/write-paper.ts";
 import { type ExportPlace, picturesOf } from "./pictures.ts";
 
 /** Tells how far the document is: a fraction of 1 and a line of words. */
@@ -11,8 +11,14 @@ export type ExportProgress = (fraction: number, says: string) => void;
 /** Makes a document: see {@link makeDocument}. */
 export type MakeDocument = typeof makeDocument;
 
+const lastStep = {
+  deck: "Writing the deck",
+  handout: "Setting the hand-out",
+  consent: "Setting the consent page",
+} as const;
+
 /**
- * A document model as the bytes of its file: a deck as PPTX, a hand-out as PDF.
+ * A document model as the bytes of its file: a deck as PPTX, a hand-out and a consent page as PDF.
  * @throws Refusal `export.failed` when a writer fails; nothing is kept then
  */
 export async function makeDocument(
@@ -25,10 +31,10 @@ export async function makeDocument(
       progress(0.1 + (0.7 * done) / Math.max(1, all), `Drawing pictures, ${done} of ${all}`),
     );
     const emblem = model.emblem === undefined ? undefined : figureToPng(model.emblem, 1_600, place.fontsFolder);
-    progress(0.85, model.as === "deck" ? "Writing the deck" : "Setting the hand-out");
+    progress(0.85, lastStep[model.as]);
     return model.as === "deck"
       ? await writeDeck(model, pictures, emblem)
-      : await writeHandout(model, pictures, place.fontsFolder);
+      : await writePaper({ ...model, as: model.as }, pictures, place.fontsFolder);
   } catch (thrown) {
     if (thrown instanceof Refusal) throw thrown;
     const why = thrown instanceof Error ? thrown.message : String(thrown);

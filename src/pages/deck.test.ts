@@ -1,34 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { part, sampleParts, sampleSource } from "../../test/sample-case.ts";
+import { valueAtPath as at, wordsOfModel as wordsOf } from "../../test/words-of-model.ts";
 import { deck } from "./deck.ts";
 import { handout } from "./handout.ts";
-import { type Line, numbersIn, type PageModel } from "./page-model.ts";
-
-const wordsOf = (model: PageModel): string => {
-  const lineWords = (line: Line): string => line.map((run) => run.text).join("");
-  const pages = model.pages.map(({ title, subtitle, blocks, notes }) => {
-    const inBlocks = blocks.map((block) => {
-      if (block.kind === "text") return [block.heading ?? "", ...block.lines.map(lineWords)].join("\n");
-      if (block.kind === "table")
-        return [block.caption, ...block.columns.map(({ head }) => head), ...block.rows.flat().map(lineWords)].join(
-          "\n",
-        );
-      return block.kind === "film"
-        ? [lineWords(block.caption), block.alternative].join("\n")
-        : [block.caption, block.figure.alternative].join("\n");
-    });
-    return [title, subtitle ?? "", ...inBlocks, ...notes].join("\n");
-  });
-  return [model.title, model.mark, ...pages].join("\n");
-};
-const at = (value: unknown, path: string): unknown =>
-  path
-    .split(/[.[\]]+/)
-    .filter((step) => step !== "")
-    .reduce<unknown>(
-      (held, step) => (typeof held === "object" && held !== null ? Reflect.get(held, step) : undefined),
-      value,
-    );
+import { numbersIn } from "./page-model.ts";
 
 describe.each([
   ["deck", deck],

@@ -1,4 +1,5 @@
 import type { Figure } from "../figures/svg-tree.ts";
+import type { DocumentKind } from "../record/document-kind.ts";
 
 /** A piece of text; one that is a computed number says which ledger entry and which place in its output it was read from. */
 export interface Run {
@@ -59,6 +60,13 @@ export interface FilmBlock {
   readonly alternative: string;
 }
 
+/** Room for a pen, on paper alone: sentences with a box to tick, then lines with a label each, or with none. */
+export interface Blanks {
+  readonly kind: "blanks";
+  readonly ticks?: readonly string[];
+  readonly labels: readonly string[];
+}
+
 /** What a page holds, in the order of reading. */
 export type Block =
   | {
@@ -67,12 +75,15 @@ export type Block =
       readonly lines: readonly Line[];
       /** To be set small: lists of sources. */
       readonly dense?: boolean;
+      /** Each line is a point of its own. */
+      readonly points?: boolean;
     }
   | Table
+  | Blanks
   | { readonly kind: "figure"; readonly figure: Figure; readonly caption: string }
   | FilmBlock;
 
-/** One slide of a deck or one section of a hand-out. */
+/** One slide of a deck or one section of a document on paper. */
 export interface Page {
   readonly title: string;
   readonly subtitle?: string;
@@ -85,7 +96,7 @@ export interface Page {
 
 /** A document as data: everything that it says, and nothing of how it looks in one format. */
 export interface PageModel {
-  readonly as: "deck" | "handout";
+  readonly as: DocumentKind;
   readonly title: string;
   /** One line that stands on every page: pseudonym, and "Demo: invented" where it is. */
   readonly mark: string;

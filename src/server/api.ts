@@ -2,6 +2,7 @@ import { z } from "zod";
 import type { Fault, RefusalCode } from "../core/refusal.ts";
 import type { CalibrationFilm, PlaceKind } from "../record/calibration-film.ts";
 import type { Change } from "../record/change.ts";
+import type { DocumentKind } from "../record/document-kind.ts";
 import { type Exercise, exerciseMarkSchema } from "../record/exercise.ts";
 import type { CaseFacts } from "../record/facts.ts";
 import type { LedgerEntry } from "../record/ledger-entry.ts";
@@ -105,7 +106,7 @@ export interface Job {
 /** A document that was made. */
 export interface DocumentView {
   readonly id: string;
-  readonly as: "deck" | "handout";
+  readonly as: DocumentKind;
   readonly fileName: string;
   readonly at: string;
   readonly who: string;

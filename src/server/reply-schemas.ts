@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { refusalCodes } from "../core/refusal.ts";
 import { placeKinds } from "../record/calibration-film.ts";
+import { documentKinds } from "../record/document-kind.ts";
 import { exerciseMarkSchema, exerciseSchema } from "../record/exercise.ts";
 import { partTypes } from "../record/parts.ts";
 import { settingsSchema } from "../record/settings.ts";
@@ -54,7 +55,7 @@ const caseView = z.strictObject({
 });
 const printed = z.strictObject({ ledgerEntry: text, path: text, text });
 const documentView = z.strictObject({
-  ...{ id: text, as: z.enum(["deck", "handout"]), fileName: text, at: text, who: text },
+  ...{ id: text, as: z.enum(documentKinds), fileName: text, at: text, who: text },
   ...{ sequence: z.int(), bytes: z.int(), numbers: z.array(printed) },
 });
 /** A refusal as it leaves the server. */

@@ -2,14 +2,22 @@ import { randomUUID } from "node:crypto";
 import { join } from "node:path";
 import { topicList } from "../ledger/topic-list.ts";
 import type { CaseSource } from "../pages/case-source.ts";
+import { consentSheet } from "../pages/consent-sheet.ts";
 import { deck } from "../pages/deck.ts";
 import { handout } from "../pages/handout.ts";
 import { comparedPicture, numbersIn, type PageModel } from "../pages/page-model.ts";
+import type { DocumentKind } from "../record/document-kind.ts";
 import type { DocumentRow } from "../store/document-row.ts";
 import type { Store } from "../store/store.ts";
 import type { Comparisons } from "./comparing/comparisons.ts";
 import type { Documents } from "./documents/documents-aside.ts";
 import type { Progress } from "./jobs.ts";
+
+const models: Readonly<Record<DocumentKind, (source: CaseSource) => PageModel>> = {
+  deck,
+  handout,
+  consent: consentSheet,
+};
 
 /** Where a document is made from and kept. */
 export interface DocumentPlace {
@@ -24,7 +32,7 @@ export interface DocumentPlace {
 /** Makes a document of a case as it stands now and keeps it with the numbers that it carries. */
 export async function writeDocument(
   place: DocumentPlace,
-  asked: { caseId: string; as: "deck" | "handout" },
+  asked: { caseId: string; as: DocumentKind },
   progress: Progress,
 ): Promise<DocumentRow> {
   const { store, shipped } = place;
@@ -42,7 +50,7 @@ export async function writeDocument(
     methods: new Map(topics.map((topic) => [topic.name, topic.summary])),
     theme: "paper",
   };
-  const model = asked.as === "deck" ? deck(source) : handout(source);
+  const model = models[asked.as](source);
   const bytes = await place.documents.make(
     model,
     { readFilm: (name) => readPicture(place, name), fontsFolder: join(shipped, "data", "fonts") },

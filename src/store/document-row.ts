@@ -1,3 +1,5 @@
+import type { DocumentKind } from "../record/document-kind.ts";
+
 /** One number that stands in a document, and the ledger entry and place in its output that it was read from. */
 export interface DocumentNumber {
   readonly ledgerEntry: string;
@@ -11,7 +13,7 @@ export interface DocumentNumber {
 export interface DocumentRow {
   readonly id: string;
   readonly caseId: string;
-  readonly as: "deck" | "handout";
+  readonly as: DocumentKind;
   readonly fileName: string;
   readonly at: string;
   readonly who: string;

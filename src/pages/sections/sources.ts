@@ -38,12 +38,15 @@ function inFull(id: string, { references }: CaseSource): Line {
 
 /** `Ahmed 2017*, Clark 1910*`, and where they stand in full. */
 function byName(ids: readonly string[], { references }: CaseSource): Line[] {
-  const names = ids.map((id) => {
-    const name = id.replace(/(^|-)([a-z])/g, (_all, gap: string, letter: string) => gap + letter.toUpperCase());
-    return `${name.replaceAll("-", " ")}${references.get(id)?.verification === "seen" ? "" : "*"}`;
-  });
+  const names = ids.map((id) => shortSource(id, references));
   const where = "* value from memory. In full in the deck's sources and on the method pages.";
   return [[{ text: `${names.join(", ")}. ` }, { text: where, quiet: true }]];
+}
+
+/** `Ahmed 2017`, with a star where its value was recalled. */
+export function shortSource(id: string, references: CaseSource["references"]): string {
+  const name = id.replace(/(^|-)([a-z])/g, (_all, gap: string, letter: string) => gap + letter.toUpperCase());
+  return `${name.replaceAll("-", " ")}${references.get(id)?.verification === "seen" ? "" : "*"}`;
 }
 
 /** What stands under every document. */

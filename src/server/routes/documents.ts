@@ -1,6 +1,7 @@
 import type { FastifyInstance } from "fastify";
 import type { ZodTypeProvider } from "fastify-type-provider-zod";
 import { z } from "zod";
+import { documentKinds } from "../../record/document-kind.ts";
 import type { DocumentRow } from "../../store/document-row.ts";
 import type { DocumentView, Job } from "../api.ts";
 import type { Bench } from "../bench.ts";
@@ -9,13 +10,14 @@ import { writeDocument } from "../write-document.ts";
 const mediaTypes = {
   deck: "application/vnd.openxmlformats-officedocument.presentationml.presentation",
   handout: "application/pdf",
+  consent: "application/pdf",
 } as const;
 
 /** Documents: made as long work with progress, kept, and given back. */
 export async function documentRoutes(plain: FastifyInstance, bench: Bench): Promise<void> {
   const app = plain.withTypeProvider<ZodTypeProvider>();
   const ofCase = z.object({ caseId: z.string().regex(/^[a-z0-9-]{3,64}$/) });
-  const asked = z.strictObject({ as: z.enum(["deck", "handout"]) });
+  const asked = z.strictObject({ as: z.enum(documentKinds) });
   app.post(
     "/api/cases/:caseId/documents",
     { schema: { params: ofCase, body: asked } },

@@ -1,6 +1,7 @@
 import { useQuery, useQueryClient } from "@tanstack/react-query";
 import { useState } from "react";
 import { Link } from "wouter";
+import type { Part } from "../../../record/parts.ts";
 import type { DocumentView, Job } from "../../../server/api.ts";
 import { Button } from "../../parts/button.tsx";
 import { Opening } from "../../parts/opening.tsx";
@@ -23,6 +24,7 @@ export function DocumentsRoom({ caseId }: { readonly caseId: string }) {
   const making = useMaking(caseId);
   useShortcut("1", "Documents", "Make a deck", () => making.start("deck"));
   useShortcut("2", "Documents", "Make a hand-out", () => making.start("handout"));
+  useShortcut("3", "Documents", "Make a consent page", () => view && isPlanned(view.parts) && making.start("consent"));
   if (view === undefined && error) return <SayRefusal of={error} whole />;
   if (view === undefined) return <Opening says="Opening the documents" />;
   const list = [...(documents.data ?? [])].sort((a, b) => (a.at < b.at ? 1 : -1));
@@ -59,6 +61,17 @@ export function DocumentsRoom({ caseId }: { readonly caseId: string }) {
               make={() => making.start("handout")}
               busy={making.busy}
             />
+            <Way
+              name="Consent page"
+              says={
+                isPlanned(view.parts)
+                  ? "for the patient, in plain words and large print, to be signed by hand (PDF)"
+                  : "for the patient; add a plan to the case first, it is made from it"
+              }
+              hint="3"
+              make={() => making.start("consent")}
+              busy={making.busy || !isPlanned(view.parts)}
+            />
           </div>
           <Progress job={making.job} error={making.error} />
         </section>
@@ -82,6 +95,9 @@ export function DocumentsRoom({ caseId }: { readonly caseId: string }) {
     </>
   );
 }
+
+/** A consent page tells of a choice. */
+const isPlanned = (parts: readonly Part[]): boolean => parts.some(({ kind }) => kind === "plan");
 
 interface WayOptions {
   readonly name: string;

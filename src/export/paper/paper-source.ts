@@ -1,77 +1,93 @@
 import type { Block, Line, Page, PageModel, Table } from "../../pages/page-model.ts";
 import { alternativeOf, isPicture, type PictureBlock, proportionOf } from "../pictures.ts";
+import { blanks } from "./blanks.ts";
+import type { PaperLook } from "./paper-look.ts";
 import { escaped, lineText, quoted } from "./typst-text.ts";
 
-/** A document model as typst source; pictures are named by nameOf, their files laid beside it. */
-export function handoutSource(model: PageModel, nameOf: (block: PictureBlock) => string): string {
-  return [preamble(model), head(model), ...model.pages.map((page) => section(page, nameOf))].join("\n\n");
+/** How a document is set: its sizes, and what the file of each picture is called. */
+export interface PaperSetting {
+  readonly look: PaperLook;
+  readonly nameOf: (block: PictureBlock) => string;
 }
 
-const preamble = (model: PageModel): string => `#set document(title: ${quoted(model.title)}, author: (), date: none)
-#set page(paper: "a4", margin: (x: 15mm, top: 13mm, bottom: 15mm), footer-descent: 25%, footer: context [#text(size: 7.5pt, fill: rgb("#5c554c"))[${escaped(model.mark)} #h(1fr) #counter(page).display("1 of 1", both: true)]])
-#set text(font: "Inter", size: 8.4pt, fill: rgb("#24211d"), number-width: "tabular", lang: "en")
-#set par(leading: 0.5em, spacing: 0.6em)
+/** A document model as typst source; the pictures' files lie beside it. */
+export function paperSource(model: PageModel, setting: PaperSetting): string {
+  const sections = model.pages.map((page) => section(page, setting));
+  return [preamble(model, setting.look), head(model), ...sections].join("\n\n");
+}
+
+const preamble = (
+  model: PageModel,
+  look: PaperLook,
+): string => `#set document(title: ${quoted(model.title)}, author: (), date: none)
+#set page(paper: "a4", margin: (x: 15mm, top: 13mm, bottom: 15mm), footer-descent: 25%, footer: context [#text(size: ${look.footer}pt, fill: rgb("#5c554c"))[${escaped(model.mark)} #h(1fr) #counter(page).display("1 of 1", both: true)]])
+#set text(font: "Inter", size: ${look.body}pt, fill: rgb("#24211d"), number-width: "tabular", lang: "en")
+#set par(leading: ${look.leading}em, spacing: ${look.spacing}em)
 #set table(stroke: (x: none, y: 0.4pt + rgb("#b9b0a2")), inset: (x: 2.5pt, y: 2.7pt))
 #show table: set text(size: 7.8pt)
 #show table.cell.where(y: 0): set text(size: 7.2pt, fill: rgb("#5c554c"))
-#show heading.where(level: 1): it => block(below: 0.5em)[#text(size: 17pt, weight: "semibold")[#it.body]]
-#show heading.where(level: 2): it => block(above: 1.1em, below: 0.6em, breakable: false)[#text(size: 10.5pt, weight: "semibold")[#it.body]]
-#show heading.where(level: 3): it => block(above: 0.8em, below: 0.45em, breakable: false)[#text(size: 8.2pt, weight: "semibold", fill: rgb("#a6401b"))[#it.body]]
-#let quiet(body) = text(fill: rgb("#5c554c"), body)`;
+#show heading.where(level: 1): it => block(below: 0.5em)[#text(size: ${look.title}pt, weight: "semibold")[#it.body]]
+#show heading.where(level: 2): it => block(above: 1.1em, below: 0.6em, breakable: false)[#text(size: ${look.section}pt, weight: "semibold")[#it.body]]
+#show heading.where(level: 3): it => block(above: 0.8em, below: 0.45em, breakable: false)[#text(size: ${look.heading}pt, weight: "semibold", fill: rgb("#a6401b"))[#it.body]]
+#let quiet(body) = text(size: ${look.quietEm}em, fill: rgb("#5c554c"), body)`;
 
 const head = (model: PageModel): string => `= ${escaped(model.title)}\n\n#quiet[${escaped(model.mark)}]`;
 
 /** A section: a drawing at the right of its words, one film at their left, several films side by side above them. */
-function section(page: Page, nameOf: (block: PictureBlock) => string): string {
+function section(page: Page, { look, nameOf }: PaperSetting): string {
   const pictures = page.blocks.filter(isPicture);
   const words = page.blocks
     .filter((block) => !isPicture(block))
-    .map(blockSource)
+    .map((block) => blockSource(block))
     .join("\n\n");
-  const title = `== ${escaped(page.title)}${page.subtitle === undefined ? "" : ` #quiet[#text(weight: "regular", size: 8.4pt)[${escaped(page.subtitle)}]]`}`;
+  const title =
+    page.title === ""
+      ? "#v(1em)"
+      : `== ${escaped(page.title)}${page.subtitle === undefined ? "" : ` #quiet[#text(weight: "regular", size: ${look.body}pt)[${escaped(page.subtitle)}]]`}`;
   const [first] = pictures;
   if (first === undefined) return `${title}\n\n${words}`;
-  if (pictures.length === 2 && words !== "") return `${title}\n\n${besideWords(pictures, words, nameOf)}`;
-  if (pictures.length > 1) return `${title}\n\n${gallery(pictures, nameOf)}\n\n${words}`;
+  if (pictures.length === 2 && words !== "") return `${title}\n\n${besideWords(pictures, words, { look, nameOf })}`;
+  if (pictures.length > 1) return `${title}\n\n${gallery(pictures, { look, nameOf })}\n\n${words}`;
   const wide = proportionOf(first) < 0.55;
-  const drawn = pictureSource(first, nameOf(first), words === "" && wide ? "110mm" : "100%");
+  const drawn = pictureSource(first, { look, nameOf }, words === "" && wide ? "110mm" : "100%");
   if (words === "") return `${title}\n\n${drawn}`;
   const cells = wide
-    ? `(1fr, 74mm), column-gutter: 6mm, [${words}], [${drawn}]`
-    : `(66mm, 1fr), column-gutter: 6mm, [${drawn}], [${words}]`;
+    ? `(1fr, ${look.wideMm}mm), column-gutter: 6mm, [${words}], [${drawn}]`
+    : `(${look.besideMm}mm, 1fr), column-gutter: 6mm, [${drawn}], [${words}]`;
   return `#v(0.9em, weak: true)\n#block(breakable: false)[\n${title}\n\n#grid(columns: ${cells})\n]`;
 }
 
 /** Two pictures and the words to them, side by side. */
-function besideWords(
-  pictures: readonly PictureBlock[],
-  words: string,
-  nameOf: (block: PictureBlock) => string,
-): string {
-  const cells = pictures.map((block) => `[${pictureSource(block, nameOf(block), "100%")}]`);
+function besideWords(pictures: readonly PictureBlock[], words: string, setting: PaperSetting): string {
+  const cells = pictures.map((block) => `[${pictureSource(block, setting, "100%")}]`);
   return `#grid(columns: (1fr, 1fr, 1.3fr), column-gutter: 5mm, ${cells.join(", ")}, [${words}])`;
 }
 
 /** Several pictures, four to a row, or three where there are no more. */
-function gallery(pictures: readonly PictureBlock[], nameOf: (block: PictureBlock) => string): string {
-  const cells = pictures.map((block) => `block(breakable: false)[${pictureSource(block, nameOf(block), "100%")}]`);
+function gallery(pictures: readonly PictureBlock[], setting: PaperSetting): string {
+  const cells = pictures.map((block) => `block(breakable: false)[${pictureSource(block, setting, "100%")}]`);
   const columns = pictures.length > 3 ? "(1fr, 1fr, 1fr, 1fr)" : "(1fr, 1fr, 1fr)";
   return `#grid(columns: ${columns}, column-gutter: 3.5mm, row-gutter: 3mm, ${cells.join(", ")})`;
 }
 
-function pictureSource(block: PictureBlock, name: string, width: string): string {
+function pictureSource(block: PictureBlock, { look, nameOf }: PaperSetting, width: string): string {
   const caption = block.kind === "film" ? lineText(block.caption) : escaped(block.caption);
-  const under = caption === "" ? "" : `\n#block(above: 0.4em)[#text(size: 6.8pt)[#quiet[${caption}]]]`;
-  return `#block[#image(${quoted(name)}, width: ${width}, alt: ${quoted(alternativeOf(block))})]${under}`;
+  const under = caption === "" ? "" : `\n#block(above: 0.4em)[#text(size: ${look.caption}pt)[#quiet[${caption}]]]`;
+  return `#block[#image(${quoted(nameOf(block))}, width: ${width}, alt: ${quoted(alternativeOf(block))})]${under}`;
 }
 
 function blockSource(block: Block): string {
   if (block.kind === "table") return tableSource(block);
+  if (block.kind === "blanks") return blanks(block);
   if (block.kind !== "text") return "";
   const heading = block.heading === undefined ? "" : `=== ${escaped(block.heading)}\n\n`;
   if (block.dense === true) return heading + inColumns(block.lines);
+  if (block.points === true) return heading + inPoints(block.lines);
   return heading + block.lines.map(lineText).join("\n\n");
 }
+
+/** Lines one under the other, each with its point. */
+const inPoints = (lines: readonly Line[]): string => `#list(${lines.map((line) => `[${lineText(line)}]`).join(", ")})`;
 
 /** Small lines in three columns of about the same height. */
 function inColumns(lines: readonly Line[]): string {

@@ -1,0 +1,150 @@
+import { describe, expect, it } from "vitest";
+import { part, sampleParts, sampleSource } from "../../test/sample-case.ts";
+import { sampleWays, withWays } from "../../test/sample-ways.ts";
+import { linesOfModel, valueAtPath, wordsOfModel } from "../../test/words-of-model.ts";
+import { partId } from "../core/ids.ts";
+import { jargonIn } from "../core/plain-words/jargon.ts";
+import { readingGrade } from "../core/plain-words/reading-grade.ts";
+import { teeth } from "../core/tooth/teeth.ts";
+import type { BodyOf, Part } from "../record/parts.ts";
+import { consentWords } from "./consent/consent-words.ts";
+import { notPlain, plainGrade } from "./consent/plain-reason.ts";
+import { toothPlainly } from "./consent/tooth-plainly.ts";
+import { consentSheet } from "./consent-sheet.ts";
+import { numbersIn } from "./page-model.ts";
+
+const plan = (more: Partial<BodyOf<"plan">> = {}) =>
+  part("plan", "plan-1", {
+    ...{ madeOn: "2024-03-04", options: [], chosen: "retreat", because: "", risksNamed: [] },
+    saidPlainly: "One root was not cleaned the first time. Only this way gets to it.",
+    ...more,
+  });
+/** The sample's ledger, worked out once; what these tests change in the parts no sum of it reads. */
+const known = sampleSource();
+const sourceOf = (parts: readonly Part[], ways = sampleWays()) => withWays({ ...known, parts }, ways);
+const sheet = (more: Partial<BodyOf<"plan">> = {}, ways = sampleWays()) =>
+  consentSheet(sourceOf([...sampleParts(), plan(more)], ways));
+const aged = (birthYear: number, demo = false) =>
+  sampleParts().map((one) => (one.kind === "case" ? { ...one, body: { ...one.body, birthYear, demo } } : one));
+
+describe("every sentence that the page brings itself", () => {
+  it.each([...Object.values(consentWords), ...teeth.map(toothPlainly)])(
+    "is read at the age of twelve, without a word of the trade: %s",
+    (words) => {
+      expect(jargonIn(words)).toEqual([]);
+      // A heading of two or three words is no sentence; its grade says nothing.
+      if (words.split(" ").length > 3) expect(readingGrade(words)).toBeLessThanOrEqual(plainGrade);
+    },
+  );
+});
+
+describe("the consent page", () => {
+  it("tells every open way, the advised one first, names those that wait, and no other", () => {
+    const lines = linesOfModel(sheet());
+    const headings = ["Clean and fill the roots again (our advice)", "Take the tooth out"];
+    expect(lines.filter((line) => headings.includes(line))).toEqual([...headings, "Take the tooth out"]);
+    expect(wordsOfModel(sheet())).toContain(`${consentWords.asksFirst} way surgery.`);
+    expect(wordsOfModel(sheet())).not.toContain("Way watch");
+  });
+
+  it("has a line for every risk that the facts call for, of the advised and of the other open ways, each once", () => {
+    const lines = linesOfModel(sheet());
+    const risks = sampleWays().options.flatMap(({ risks: called }) => called.map(({ plain }) => plain));
+    expect(new Set(risks).size).toBe(3);
+    for (const risk of new Set(risks)) expect(lines.filter((line) => line === risk)).toHaveLength(1);
+  });
+
+  it("adds the risks that the clinician named beside them, and not those again", () => {
+    const own = { risksNamed: ["An instrument may break in a canal", "It may go dark."] };
+    const words = wordsOfModel(sheet(own));
+    expect(words).toContain(`${consentWords.alsoSaid}\nIt may go dark.`);
+    expect(words).not.toContain("An instrument may break in a canal");
+  });
+
+  it("says where no risk stands out, no figure is kept, and that the choice is free", () => {
+    const ways = sampleWays();
+    const bare = { ...ways, options: ways.options.map((option) => ({ ...option, risks: [] })) };
+    const words = wordsOfModel(sheet({}, bare));
+    for (const said of [consentWords.noRisk, consentWords.noFigure, consentWords.free, consentWords.stays])
+      expect(words).toContain(said);
+  });
+
+  it("says what is wrong, what happens if nothing is done, and what is asked afterwards", () => {
+    const words = wordsOfModel(sheet());
+    expect(words).toContain("The root of your tooth has an infection.");
+    expect(words).toContain("It will not go away by itself. It may hurt or swell.");
+    expect(words).toContain(`You need a crown.\n${consentWords.callUs}`);
+  });
+
+  it("names for every figure the entry and the place in its output, beside the study", () => {
+    const source = sourceOf([...sampleParts(), plan()]);
+    const model = consentSheet(source);
+    const numbers = numbersIn(model);
+    expect(numbers.map(({ text }) => text)).toEqual(
+      expect.arrayContaining(["About 8 out of 10 teeth like this had healed.", "80", "100", "It takes 2 visits."]),
+    );
+    for (const { ledgerEntry, path, text } of numbers) {
+      const held = valueAtPath(source.ledger.find(({ id }) => id === ledgerEntry)?.output, path);
+      expect(String(held)).toBe(text);
+    }
+    expect(wordsOfModel(model)).toContain("had healed. (80 of 100, Known 2001*)");
+    expect(wordsOfModel(model)).toContain("Known 2001*: Known AB. On canals. J 2001;1:1-2");
+  });
+
+  it("tells a way that was chosen though it waits for an answer", () => {
+    const words = wordsOfModel(sheet({ chosen: "surgery" }));
+    expect(words).toContain("Way surgery (our advice)");
+    expect(words).not.toContain(consentWords.asksFirst);
+  });
+
+  it("prints the reason as it was written for the patient, or the clinician's where it is plain, else lines to write on", () => {
+    expect(wordsOfModel(sheet())).toContain("Only this way gets to it.");
+    const plain = sheet({ saidPlainly: "", because: "It can heal if we clean it." });
+    expect(wordsOfModel(plain)).toContain("It can heal if we clean it.");
+    const trade = sheet({ saidPlainly: "", because: "The obturation is short of the apex." });
+    expect(wordsOfModel(trade)).not.toContain("obturation");
+    expect(wordsOfModel(trade)).toContain(consentWords.whyBlank);
+    expect(wordsOfModel(sheet({ saidPlainly: "", because: "" }))).toContain(consentWords.whyBlank);
+  });
+
+  it("takes the plan that was made last", () => {
+    const later = { ...plan({ madeOn: "2024-05-01", chosen: "extraction" }), id: partId("plan-2") };
+    const model = consentSheet(sourceOf([later, ...sampleParts(), plan()]));
+    expect(wordsOfModel(model)).toContain("Take the tooth out (our advice)");
+  });
+
+  it("has a parent or guardian sign for who is under 18, and for nobody else", () => {
+    const of = (birthYear: number) => consentSheet(sourceOf([...aged(birthYear), plan()]));
+    expect(wordsOfModel(of(2007))).toContain(consentWords.parentName);
+    expect(wordsOfModel(of(2006))).not.toContain(consentWords.parentName);
+  });
+
+  it("carries the pseudonym and, for a demo, that it is invented; no day, no year, no age", () => {
+    const demo = consentSheet(sourceOf([...aged(1967, true), plan()]));
+    expect([demo.as, demo.mark]).toEqual(["consent", "P-0001 · Demo: invented"]);
+    expect(sheet().mark).toBe("P-0001");
+    expect(wordsOfModel(demo)).not.toMatch(/\d{4}-\d{2}-\d{2}|1967|2024/);
+  });
+
+  it("is refused without a plan, and with the ledger's words where the ways are not computed", () => {
+    expect(() => consentSheet(sourceOf(sampleParts()))).toThrow(
+      "Cannot make the consent page: no plan is recorded; add a plan and choose a way",
+    );
+    const source = sourceOf([...sampleParts(), plan()]);
+    const ledger = source.ledger.map(({ output, ...entry }) =>
+      entry.topic === "plan" ? { ...entry, refused: ["no diagnosis is recorded"] } : { ...entry, output },
+    );
+    expect(() => consentSheet({ ...source, ledger })).toThrow(/not computed: no diagnosis is recorded$/);
+    expect(() => consentSheet({ ...source, ledger: [] })).toThrow(/are not computed$/);
+  });
+});
+
+describe("what keeps a patient from understanding", () => {
+  it("is a word of the trade or a sentence that is too hard, each said", () => {
+    expect(notPlain("We clean the root and fill it.")).toBeUndefined();
+    expect(notPlain("The pulp is gone.")).toEqual({ jargon: ["pulp"] });
+    const hard = notPlain("Considering everything, subsequent deterioration remains comparatively improbable.");
+    expect(hard?.jargon).toEqual([]);
+    expect(hard?.grade).toBeGreaterThan(plainGrade);
+  });
+});

@@ -1,0 +1,63 @@
+import { Refusal } from "../core/refusal.ts";
+import type { BodyOf } from "../record/parts.ts";
+import { thePart } from "../record/parts.ts";
+import type { CaseSource } from "./case-source.ts";
+import { aboutTooth } from "./consent/about-tooth.ts";
+import { afterwards, answer, ifNothing, questions, whatIsWrong } from "./consent/around-the-choice.ts";
+import { choicePage } from "./consent/choice.ts";
+import type { ConsentCase } from "./consent/consent-case.ts";
+import { consentWords } from "./consent/consent-words.ts";
+import { risksPage } from "./consent/risks.ts";
+import { waysPage } from "./consent/ways.ts";
+import { whereFrom } from "./consent/where-from.ts";
+import { ledgerReader } from "./ledger-reader.ts";
+import type { PageModel } from "./page-model.ts";
+import { lastPlan, planSubject, waysOfEntry } from "./plan-of-case.ts";
+
+/**
+ * What the patient is told and signs: the tooth, what is wrong, every way that is open, what is advised and why, each risk
+ * that the facts call for, and room for questions and signatures; in plain words, in large print, with no name stored.
+ * @throws Refusal `input.notDeterminable` without a plan, or where the ways of this case can't be computed
+ */
+export function consentSheet(source: CaseSource): PageModel {
+  const of = consentCase(source);
+  const told = [
+    ...[aboutTooth(of), whatIsWrong(of), waysPage(of), choicePage(of), risksPage(of)],
+    ...[ifNothing(of), afterwards(of), questions(), answer(of)],
+  ];
+  const { demo, pseudonym } = of.about;
+  return {
+    as: "consent",
+    title: consentWords.title,
+    mark: demo ? `${pseudonym} · Demo: invented` : pseudonym,
+    demo,
+    pages: [...told, whereFrom(of, told)],
+  };
+}
+
+function consentCase(source: CaseSource): ConsentCase {
+  const about = thePart(source.parts, "case")?.body;
+  const plan = lastPlan(source.parts)?.body;
+  if (about === undefined || plan === undefined)
+    throw new Refusal(
+      "input.notDeterminable",
+      "Cannot make the consent page: no plan is recorded; add a plan and choose a way",
+    );
+  const read = ledgerReader(source.ledger);
+  const subject = planSubject(source.parts);
+  const ways = waysOfEntry(read.entry(subject));
+  if (ways === undefined)
+    throw new Refusal(
+      "input.notDeterminable",
+      `Cannot make the consent page: the ways of this tooth are not computed${whyNot(read.entry(subject)?.refused)}`,
+    );
+  return { source, about, plan, ways, read, subject, isMinor: ageOn(plan.madeOn, about) < ageOfMajority };
+}
+
+const whyNot = (refused: readonly string[] | undefined): string =>
+  refused === undefined ? "" : `: ${refused.join("; ")}`;
+
+/** Who is younger has a parent or guardian sign as well; only the year of birth is kept, so the age is the year's. */
+const ageOfMajority = 18;
+
+const ageOn = (day: string, { birthYear }: BodyOf<"case">): number => Number(day.slice(0, 4)) - birthYear;

@@ -1,0 +1,30 @@
+import { teeth } from "../../core/tooth/teeth.ts";
+import { toothInMouth } from "../../figures/tooth-in-mouth.ts";
+import { thePart } from "../../record/parts.ts";
+import type { Block, Page } from "../page-model.ts";
+import { says } from "../page-model.ts";
+import type { ConsentCase } from "./consent-case.ts";
+import { consentWords } from "./consent-words.ts";
+import { toothPlainly } from "./tooth-plainly.ts";
+
+/** Which tooth it is, in words and in a drawing of the mouth. */
+export function aboutTooth({ source, about, read }: ConsentCase): Page {
+  const tooth = teeth.find(({ twoDigit }) => twoDigit === about.tooth);
+  const number = read.text(`tooth of ${thePart(source.parts, "case")?.id ?? ""}`, source.notation);
+  const blocks: Block[] =
+    tooth === undefined
+      ? []
+      : [
+          { kind: "figure", figure: toothInMouth({ tooth, theme: "print", widthPx: 640 }), caption: "" },
+          {
+            kind: "text",
+            lines: [
+              says(toothPlainly(tooth)),
+              [{ text: `${consentWords.called} ` }, number ?? { text: about.tooth }, { text: "." }],
+              says(consentWords.drawn),
+              says(consentWords.sheet),
+            ],
+          },
+        ];
+  return { title: consentWords.tooth, on: "", blocks, notes: [] };
+}

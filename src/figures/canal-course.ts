@@ -26,10 +26,14 @@ interface CourseBlock {
 interface Level {
   readonly count: number;
   readonly ribbon: number;
+  /** No lumen is seen there. */
+  readonly closed?: boolean;
 }
 /** What lies between two neighbouring levels on one way. */
 interface Piece extends Omit<CourseStretch, "style"> {
   readonly owners: readonly string[];
+  /** It leads to a level at which no lumen is seen. */
+  readonly closed: boolean;
 }
 
 type StateOf = (canal: string) => CanalState;
@@ -61,9 +65,7 @@ export const trackOffset = (track: number, count: number): number =>
   count === 1 ? 0 : (track / (count - 1) - 0.5) * (count === 2 ? 1 : 1.36);
 
 function piecesOf(root: CanalRoot): Piece[] {
-  const levels: readonly Level[] = root.levels
-    .map((level) => ({ count: canalsAt(level), ribbon: ribbonOf(level) }))
-    .filter(({ count }) => count > 0);
+  const levels = drawnLevels(root.levels);
   const steps = Math.max(1, levels.length - 1);
   const pieces: Piece[] = [];
   let owners = canalNames(root).map((name) => [name]);
@@ -76,6 +78,7 @@ function piecesOf(root: CanalRoot): Piece[] {
         owners: owners[from] ?? [],
         from: step / steps,
         to: (step + 1) / steps,
+        closed: lower.closed === true,
         offsetAt: eased(trackOffset(from, upper.count), trackOffset(to, lower.count), step / steps, 1 / steps),
         ribbonAt: eased(upper.ribbon, lower.ribbon, step / steps, 1 / steps),
       });
@@ -84,6 +87,17 @@ function piecesOf(root: CanalRoot): Piece[] {
     ]);
   }
   return pieces;
+}
+
+/** Levels without a lumen keep their place and the number of canals of the level before them. */
+function drawnLevels(levels: readonly CanalLevel[]): readonly Level[] {
+  let before = 1;
+  return levels.map((level) => {
+    const count = canalsAt(level);
+    if (count === 0) return { count: before, ribbon: 0, closed: true };
+    before = count;
+    return { count, ribbon: ribbonOf(level) };
+  });
 }
 
 function ribbonOf(level: CanalLevel): number {
@@ -118,7 +132,8 @@ function stretchesOf(piece: Piece, stateOf: StateOf): CourseStretch[] {
     const from = ends[at] ?? piece.from;
     const looks = states.map((state) => ranks.indexOf(styleAt(state, (from + to) / 2)));
     const { offsetAt, ribbonAt } = piece;
-    return { from, to, style: ranks[Math.max(0, ...looks)] ?? "supposed", offsetAt, ribbonAt };
+    const style = ranks[Math.max(0, ...looks)] ?? "supposed";
+    return { from, to, style: piece.closed && style !== "full" ? "supposed" : style, offsetAt, ribbonAt };
   });
 }
 

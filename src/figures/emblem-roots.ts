@@ -3,11 +3,12 @@ import { canalSequence, sequenceText } from "../core/tooth/canal-sequence.ts";
 import { type CourseStretch, canalCourse, trackOffset } from "./canal-course.ts";
 import { isOpenQuestion } from "./canal-state.ts";
 import { type EmblemDrawing, stateIn } from "./emblem-input.ts";
+import { formNodes, formsReach, isCShaped } from "./level-forms.ts";
 import { lumenNodes } from "./lumen.ts";
+import { rootColumns } from "./root-columns.ts";
 import { isRibbon, pulpNodes, type RootColumn, rootHalfWidth, rootPoint, trunkNodes } from "./root-shape.ts";
 import { element, group, type SvgNode } from "./svg-tree.ts";
 import { labelNode, type TextLabel, textWidth } from "./text-label.ts";
-import { mesialIsRight } from "./tooth-outline.ts";
 
 /** Where the roots go: the left edge, the level of the orifices, and how long the longest root is drawn. */
 export interface RootsPlace {
@@ -25,35 +26,28 @@ const columnGap = 16;
 /** The roots side by side as they stand in the mouth (upper ones point up), each with its canals, and their total width. */
 export function rootsDrawing(drawing: EmblemDrawing, place: RootsPlace) {
   const columns = columnsOf(drawing, place);
+  const formsShown = place.words !== undefined && columns.length === 1;
   const labels = place.words === undefined ? [] : columns.flatMap((column) => columnLabels(drawing, column, place));
   const last = columns.at(-1);
   const nodes = group({ "data-part": "roots" }, [
     ...trunkNodes(columns, drawing.theme),
     ...pulpNodes(columns, drawing.theme),
     ...columns.flatMap((column) => canalNodes(drawing, column)),
+    ...(formsShown ? columns.flatMap((column) => formNodes(column, drawing.theme)) : []),
     ...labels.map(labelNode),
   ]);
   const width = last === undefined ? 0 : last.axis + last.room - place.left;
   return { nodes, labels, width } as const;
 }
 
-/** Roots from the mesial to the distal, in the direction in which the section shows them. */
-function columnsOf(drawing: EmblemDrawing, place: RootsPlace): readonly RootColumn[] {
-  const right = mesialIsRight(drawing.tooth);
-  const inRow = drawing.roots.some(({ name }) => /^[MD]/.test(name));
-  const ordered = right && inRow ? [...drawing.roots].reverse() : drawing.roots;
-  const up = drawing.tooth.arch === "upper";
-  let left = place.left;
-  return ordered.map((root) => {
-    const half = halfWidthOf(root, place);
-    const room = Math.max(half, labelRoom(drawing, root, place) / 2 + 4);
-    const axis = left + room;
-    left = axis + room + columnGap;
-    const length = place.length * lengthShare(drawing, root);
-    const bend = (right ? -1 : 1) * bendOf(drawing, root);
-    return { root, axis, half, room, orificeY: place.orificeY, reach: up ? -length : length, bend };
+/** See {@link rootColumns}: as wide as the names of the canals need it, and without words just as the roots are. */
+const columnsOf = (drawing: EmblemDrawing, place: RootsPlace): readonly RootColumn[] =>
+  rootColumns(drawing, {
+    ...place,
+    gap: columnGap,
+    halfOf: (root) => halfWidthOf(root, place),
+    roomOf: (root, half) => Math.max(half, labelRoom(drawing, root, place) / 2 + 4, formsRoom(drawing, root, place)),
   });
-}
 
 /** Wide enough that the names of its canals stand side by side above their orifices. */
 function halfWidthOf(root: CanalRoot, { words }: RootsPlace): number {
@@ -79,21 +73,12 @@ function rootWords({ roots }: EmblemDrawing, root: CanalRoot): string {
   return roots.length === 1 || (names.length === 1 && names[0] === root.name) ? course : `${root.name} ${course}`;
 }
 
-/** Lengths of roots against the longest of the tooth, as teaching has them; a picture, not a measure. */
-function lengthShare({ tooth, roots }: EmblemDrawing, root: CanalRoot): number {
-  if (roots.length === 1) return tooth.type === "canine" ? 1 : 0.94;
-  const shares: Readonly<Record<string, number>> = { P: 1, MB: 0.95, DB: 0.89, M: 1, D: 0.94, DL: 0.84, ML: 0.97 };
-  return shares[root.name] ?? 0.92;
-}
+/** A lone C-shaped root with words has the form of each level at its side. */
+const formsRoom = ({ roots }: EmblemDrawing, root: CanalRoot, { words }: RootsPlace): number =>
+  words !== undefined && roots.length === 1 && isCShaped(root) ? 62 + formsReach : 0;
 
-/** Roots end a little to the distal; an extra distolingual root turns sharply. */
-function bendOf({ tooth, roots }: EmblemDrawing, root: CanalRoot): number {
-  if (roots.length === 1) return 6;
-  if (tooth.arch === "lower" && (root.name === "DL" || root.name === "RE")) return -26;
-  return root.name.startsWith("D") ? -4 : root.name.startsWith("M") ? 15 : 5;
-}
-
-function canalNodes(drawing: EmblemDrawing, column: RootColumn): readonly SvgNode[] {
+/** The ways of a root's canals in their states, with what blocks them. */
+export function canalNodes(drawing: EmblemDrawing, column: RootColumn): readonly SvgNode[] {
   const { stretches, blocks } = canalCourse(column.root, (canal) => stateIn(drawing, canal));
   const crowd = Math.max(1, canalNames(column.root).length - 1);
   const lumens = stretches.map((stretch) => ({ style: stretch.style, samples: samplesOf(column, stretch, crowd) }));

@@ -4,12 +4,13 @@ import type { CanalRoot } from "../core/tooth/canal-root.ts";
 import { teeth } from "../core/tooth/teeth.ts";
 import { usualRoots } from "../core/tooth/usual-roots.ts";
 import { type CanalState, canalStates } from "./canal-state.ts";
+import { allNodes, labelsIn, shapesIn } from "./drawn-for-tests.ts";
 import { emblem } from "./emblem.ts";
 import { canalsOf } from "./emblem-input.ts";
 import { orificePlaces } from "./orifice-places.ts";
 import { svgText } from "./svg-text.ts";
-import type { Figure, SvgNode } from "./svg-tree.ts";
-import { type Box, boxesMeet, labelBox, type TextWeight } from "./text-label.ts";
+import type { Figure } from "./svg-tree.ts";
+import { boxesMeet } from "./text-label.ts";
 import { mesialIsRight } from "./tooth-outline.ts";
 
 const toothNamed = (twoDigit: string) => {
@@ -21,52 +22,6 @@ const stateOf = (state: CanalState["state"]): CanalState =>
   state === "blocked" ? { state, with: "ledge", at: 0.5 } : { state };
 const drawn = (twoDigit: string, roots: readonly CanalRoot[], states: Record<string, CanalState>, widthPx: number) =>
   emblem({ tooth: toothNamed(twoDigit), roots, states, theme: "paper", widthPx });
-
-interface Found {
-  readonly node: SvgNode;
-  readonly scale: number;
-  readonly shift: { readonly x: number; readonly y: number };
-}
-
-/** Every element with the translation and scale of the groups round it. */
-function allNodes(node: SvgNode, scale = 1, shift = { x: 0, y: 0 }): Found[] {
-  const [x = 0, y = 0, by = 1] = (String(node.attributes.transform ?? "").match(/-?[\d.]+/g) ?? []).map(Number);
-  const own = { scale: scale * by, shift: { x: shift.x + x * scale, y: shift.y + y * scale } };
-  const inner = node.children.flatMap((child) =>
-    typeof child === "string" ? [] : allNodes(child, own.scale, own.shift),
-  );
-  return [{ node, ...own }, ...inner];
-}
-
-const weights: Record<number, TextWeight> = { 400: "regular", 500: "medium", 600: "semibold" };
-function labelsIn(figure: Figure): (Box & { readonly text: string })[] {
-  return allNodes(figure.tree).flatMap(({ node, shift, scale }) => {
-    if (node.tag !== "text") return [];
-    const { x, y, "font-size": size, "text-anchor": anchor, "font-weight": weight } = node.attributes;
-    const box = labelBox({
-      text: String(node.children[0]),
-      x: shift.x + Number(x) * scale,
-      y: shift.y + Number(y) * scale,
-      size: Number(size) * scale,
-      fill: "",
-      anchor: anchor as "start" | "middle" | "end",
-      weight: weights[Number(weight)] ?? "regular",
-    });
-    return [{ ...box, text: String(node.children[0]) }];
-  });
-}
-
-/** Boxes of the outline, the roots and the orifices: everything that a word must keep off. */
-function shapesIn(figure: Figure): Box[] {
-  return allNodes(figure.tree).flatMap(({ node, shift, scale }) => {
-    const part = node.attributes["data-part"];
-    if (part !== "outline" && part !== "root") return [];
-    const numbers = (String(node.attributes.d).match(/-?[\d.]+/g) ?? []).map(Number);
-    const xs = numbers.filter((_, at) => at % 2 === 0).map((x) => shift.x + x * scale);
-    const ys = numbers.filter((_, at) => at % 2 === 1).map((y) => shift.y + y * scale);
-    return [{ left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) }];
-  });
-}
 
 function expectClear(figure: Figure): void {
   const labels = labelsIn(figure);
@@ -158,6 +113,21 @@ describe("emblem", () => {
     const orifices = allNodes(figure.tree).filter(({ node }) => node.attributes["data-part"] === "orifice");
     expect(orifices.map(({ node }) => node.attributes["data-state"]).slice(0, 2)).toEqual(["filled", "located"]);
     expectClear(figure);
+  });
+
+  it("shows the form of each level beside a lone C-shaped root, and says it", () => {
+    const levels: CanalRoot["levels"] = [
+      { canals: 1, cShape: "C1" },
+      { canals: 2, cShape: "C3" },
+      { canals: 1, cShape: "C4" },
+    ];
+    const lone = drawn("47", [{ name: "R", levels, orifices: ["C"] }], {}, 900);
+    expectClear(lone);
+    const texts = labelsIn(lone).map(({ text }) => text);
+    expect(texts.filter((text) => /^C\d$/.test(text))).toEqual(["C1", "C3", "C4"]);
+    expect(lone.alternative).toContain("from orifice to foramen C1, C3, C4");
+    const plain = drawn("47", usualRoots("47").roots, {}, 900);
+    expect(labelsIn(plain).some(({ text }) => /^C\d$/.test(text))).toBe(false);
   });
 });
 

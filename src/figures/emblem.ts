@@ -1,3 +1,4 @@
+import { cShapeAt } from "../core/tooth/canal-root.ts";
 import { canalSequence, sequenceText } from "../core/tooth/canal-sequence.ts";
 import { isOpenQuestion, stateWords } from "./canal-state.ts";
 import { canalsOf, cShapeOf, type EmblemDrawing, type EmblemTooth, stateIn } from "./emblem-input.ts";
@@ -124,6 +125,8 @@ function alternativeOf(drawing: EmblemDrawing): string {
   const states = canalsOf(drawing).map((canal) => `${canal} ${stateWords(stateIn(drawing, canal))}`);
   const counted = `${roots.length} ${roots.length === 1 ? "root" : "roots"}`;
   const c = cShapeOf(drawing);
-  const shaped = c === undefined ? "" : ` The section is C-shaped (${c.form}).`;
+  const forms = c?.root.levels.flatMap((level) => cShapeAt(level) ?? []) ?? [];
+  const byLevel = forms.length > 1 ? `, from orifice to foramen ${forms.join(", ")}` : "";
+  const shaped = c === undefined ? "" : ` The section is C-shaped (${c.form})${byLevel}.`;
   return `Tooth ${tooth.twoDigit}, ${tooth.name}. Section at the orifices, ${outer} side up, and ${counted} (${courses}).${shaped} Canals: ${states.join("; ")}.`;
 }

@@ -97,7 +97,7 @@ export function sampleWays(): PlanOutput {
   };
   return planOutput.parse({
     options: planWays.map((way) => option(way, told[way])),
-    ask: [{ fact: "sinus", says: "How near the sinus is", ways: ["surgery"] }],
+    ask: [{ fact: "sinus", says: "How near the sinus is", ways: ["surgery"], risks: [] }],
     plain: {
       whatIsWrong: ["The root of your tooth has an infection."],
       ifNothingIsDone: ["It will not go away by itself.", "It may hurt or swell."],

@@ -1,4 +1,5 @@
 import { Refusal } from "../core/refusal.ts";
+import { lastPlan, planSubject, planTold } from "../ledger/plan-told.ts";
 import type { BodyOf } from "../record/parts.ts";
 import { thePart } from "../record/parts.ts";
 import type { CaseSource } from "./case-source.ts";
@@ -12,7 +13,6 @@ import { waysPage } from "./consent/ways.ts";
 import { whereFrom } from "./consent/where-from.ts";
 import { ledgerReader } from "./ledger-reader.ts";
 import type { PageModel } from "./page-model.ts";
-import { lastPlan, planSubject, waysOfEntry } from "./plan-of-case.ts";
 
 /**
  * What the patient is told and signs: the tooth, what is wrong, every way that is open, what is advised and why, each risk
@@ -45,7 +45,7 @@ function consentCase(source: CaseSource): ConsentCase {
     );
   const read = ledgerReader(source.ledger);
   const subject = planSubject(source.parts);
-  const ways = waysOfEntry(read.entry(subject));
+  const ways = planTold(read.entry(subject));
   if (ways === undefined)
     throw new Refusal(
       "input.notDeterminable",

@@ -1,15 +1,15 @@
+import type { PlanTold, WayTold } from "../../ledger/plan-told.ts";
 import type { BodyOf } from "../../record/parts.ts";
 import type { CaseSource } from "../case-source.ts";
 import type { LedgerReader } from "../ledger-reader.ts";
 import { type Line, says } from "../page-model.ts";
-import type { WayOfCase, WaysOfCase } from "../plan-of-case.ts";
 
 /** What a consent page is made from. */
 export interface ConsentCase {
   readonly source: CaseSource;
   readonly about: BodyOf<"case">;
   readonly plan: BodyOf<"plan">;
-  readonly ways: WaysOfCase;
+  readonly ways: PlanTold;
   readonly read: LedgerReader;
   /** What the entry of the ways is about. */
   readonly subject: string;
@@ -17,7 +17,7 @@ export interface ConsentCase {
 }
 
 /** A way with its place in the ledger's output. */
-export interface PlacedWay extends WayOfCase {
+export interface PlacedWay extends WayTold {
   readonly at: string;
 }
 

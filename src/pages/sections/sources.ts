@@ -1,6 +1,7 @@
 import { type BodyOf, partsOf } from "../../record/parts.ts";
 import type { CaseSource } from "../case-source.ts";
 import { type Line, numbersIn, type Page, says } from "../page-model.ts";
+import { sourceName } from "../source-name.ts";
 
 /**
  * The references of the case, and the published sources behind every number that the pages print, each with its mark: in
@@ -44,10 +45,8 @@ function byName(ids: readonly string[], { references }: CaseSource): Line[] {
 }
 
 /** `Ahmed 2017`, with a star where its value was recalled. */
-export function shortSource(id: string, references: CaseSource["references"]): string {
-  const name = id.replace(/(^|-)([a-z])/g, (_all, gap: string, letter: string) => gap + letter.toUpperCase());
-  return `${name.replaceAll("-", " ")}${references.get(id)?.verification === "seen" ? "" : "*"}`;
-}
+export const shortSource = (id: string, references: CaseSource["references"]): string =>
+  `${sourceName(id)}${references.get(id)?.verification === "seen" ? "" : "*"}`;
 
 /** What stands under every document. */
 const caution = "These figures support, and never replace, licensed judgement, product labelling and local rules.";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { teeth } from "../core/tooth/teeth.ts";
-import { controlTeeth } from "./control-teeth.ts";
+import { controlTeeth, nextControl } from "./control-teeth.ts";
 
 /** ISO 3950 numbers quadrants 1 upper right, 2 upper left, 3 lower left, 4 lower right; 5 to 8 likewise for primary teeth. */
 describe("the teeth to test against", () => {
@@ -31,5 +31,13 @@ describe("the teeth to test against", () => {
 
   it.each(["", "19", "9", "60"])("are none for %j, which is no tooth", (tooth) => {
     expect(controlTeeth(tooth)).toEqual([]);
+  });
+});
+
+describe("the next tooth to test against", () => {
+  it("is a control that is not on the sheet, then any other tooth, never the tooth itself", () => {
+    expect(nextControl("26", ["26"])).toBe("25");
+    expect(nextControl("26", ["26", "25", "27"])).toBe("16");
+    expect(nextControl("11", ["21", "12"])).toBe("13");
   });
 });

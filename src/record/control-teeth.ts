@@ -20,3 +20,12 @@ export function controlTeeth(tooth: string): readonly string[] {
 
 /** The quadrant on the other side of the midline: quadrants are numbered in pairs of one row. */
 const acrossOf = (quadrant: number): number => (quadrant % 2 === 1 ? quadrant + 1 : quadrant - 1);
+
+/**
+ * The next tooth to test against: the first control that is not on the sheet, else the first tooth that is not.
+ * Takes the tooth and the teeth that are on the sheet.
+ */
+export function nextControl(tooth: string, onSheet: readonly string[]): string {
+  const all = [...controlTeeth(tooth), ...teeth.map(({ twoDigit }) => twoDigit)];
+  return all.find((one) => one !== tooth && !onSheet.includes(one)) ?? "";
+}

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { partId } from "../core/ids.ts";
 import { earlierSheets, earlierValue } from "./earlier-sheets.ts";
 import { type BodyOf, type Part, type PartOf, partTypes } from "./parts.ts";
+import { testsNotDone } from "./words/test-words.ts";
 
 type Tested = BodyOf<"findings">["teeth"][number];
 
@@ -8,27 +10,26 @@ const notDone: Tested = {
   ...{ tooth: "26", role: "tooth", cold: { reply: "notDone" }, heat: { reply: "notDone" }, electric: "notDone" },
   ...{ percussion: "notDone", palpation: "notDone", bite: "notDone", mobility: "notDone", probingMm: {} },
 };
-const sheetOf = (id: string, takenOn: string, ...teeth: Partial<Tested>[]): PartOf<"findings"> =>
-  ({
-    ...{ id, kind: "findings", version: 1, revision: 1 },
-    body: partTypes.findings.body.parse({
-      takenOn,
-      history: {
-        ...{ spontaneousPain: "notAsked", painToCold: "notAsked", painToHeat: "notAsked", relievedByCold: "notAsked" },
-        ...{ painOnBiting: "notAsked", trauma: "notAsked", recentOnset: "notAsked" },
-      },
-      teeth: (teeth.length === 0 ? [{}] : teeth).map((one) => ({ ...notDone, ...one })),
-      seen: {
-        ...{ swelling: "notDone", sinusTract: "notDone", caries: "notDone", crack: "notDone" },
-        ...{ restoration: "", fever: "notAsked" },
-      },
-      onFilm: {
-        ...{ ligament: "notDone", lamina: "notDone", lucency: "notDone", sclerosis: "notAsked" },
-        ...{ resorption: "notDone", apex: "notDone", calcified: "notAsked", earlierFilling: "notDone" },
-      },
-      note: "",
-    }),
-  }) as PartOf<"findings">;
+const sheetOf = (id: string, takenOn: string, ...teeth: Partial<Tested>[]): PartOf<"findings"> => ({
+  ...{ id: partId(id), kind: "findings", revision: 1 },
+  body: partTypes.findings.body.parse({
+    takenOn,
+    history: {
+      ...{ spontaneousPain: "notAsked", painToCold: "notAsked", painToHeat: "notAsked", relievedByCold: "notAsked" },
+      ...{ painOnBiting: "notAsked", trauma: "notAsked", recentOnset: "notAsked" },
+    },
+    teeth: (teeth.length === 0 ? [{}] : teeth).map((one) => ({ ...notDone, ...one })),
+    seen: {
+      ...{ swelling: "notDone", sinusTract: "notDone", caries: "notDone", crack: "notDone" },
+      ...{ restoration: "", fever: "notAsked" },
+    },
+    onFilm: {
+      ...{ ligament: "notDone", lamina: "notDone", lucency: "notDone", sclerosis: "notAsked" },
+      ...{ resorption: "notDone", apex: "notDone", calcified: "notAsked", earlierFilling: "notDone" },
+    },
+    note: "",
+  }),
+});
 
 describe("the sheets before a sheet", () => {
   const first = sheetOf("findings-a", "2026-01-10");
@@ -81,5 +82,19 @@ describe("a value of an earlier sheet", () => {
     expect(says("palpation")).toBe("slight");
     expect(says("bite")).toBe("none");
     expect(says("probingMm")).toBe("3 7 – / – 2 –");
+  });
+});
+
+describe("what a sheet leaves out", () => {
+  it("is counted test by test over all its teeth", () => {
+    expect(testsNotDone([notDone])).toBe(8);
+    const some: Tested = {
+      ...notDone,
+      cold: { reply: "none" },
+      electric: "none",
+      mobility: 0,
+      probingMm: { buccal: 2 },
+    };
+    expect(testsNotDone([some, notDone])).toBe(12);
   });
 });

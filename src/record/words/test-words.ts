@@ -54,12 +54,20 @@ export function testInWords(tested: Tested, test: SheetTest): string {
   }
 }
 
+/** How many tests of a sheet were not done. Takes its columns. */
+export const testsNotDone = (teeth: readonly Tested[]): number =>
+  teeth.flatMap((tested) => sheetTests.filter((test) => testInWords(tested, test) === "")).length;
+
 function thermalInWords({ reply, lingersSeconds }: Tested["cold"]): string {
   const seconds = lingersSeconds === undefined ? [] : [`${lingersSeconds} s`];
   return [...(reply === "notDone" ? [] : [replyWords[reply]]), ...seconds].join(", ");
 }
 
-function probingInWords(depths: Tested["probingMm"]): string {
+/**
+ * Six depths as they are written, a dash where one was not taken; empty where none was.
+ * Takes depths in mm.
+ */
+export function probingInWords(depths: Tested["probingMm"]): string {
   const taken = probingSites.map((site) => depths[site]);
   if (taken.every((depth) => depth === undefined)) return "";
   const written = taken.map((depth) => (depth === undefined ? "–" : String(depth)));

@@ -1,4 +1,5 @@
 import { createContext, type ReactNode, useContext, useEffect, useId, useMemo } from "react";
+import type { Fault } from "../../../core/refusal.ts";
 import type { Part } from "../../../record/parts.ts";
 import { type BodyPath, valueAt, withValueAt } from "../../record/body-path.ts";
 import type { Draft, DraftBook } from "../../record/draft-book.ts";
@@ -9,6 +10,8 @@ interface Editing {
   readonly title: string;
   readonly draft: Draft | undefined;
   readonly book: DraftBook | undefined;
+  /** What the ledger refused in the part as it is recorded; paths are places of the body. */
+  readonly told: readonly Fault[];
   /** Where in the body the fields stand, and whose they are: `of MB1`. */
   readonly at: BodyPath;
   readonly of: string;
@@ -23,13 +26,16 @@ interface EditPartOptions {
   readonly draft: Draft | undefined;
   /** Absent where the case is only looked at. */
   readonly book: DraftBook | undefined;
+  readonly told?: readonly Fault[];
   readonly children: ReactNode;
 }
 
+const nothingTold: readonly Fault[] = [];
+
 /** Binds the fields inside it to one part; what was typed becomes a gesture when the person leaves. */
-export function EditPart({ part, title, draft, book, children }: EditPartOptions) {
+export function EditPart({ part, title, draft, book, told = nothingTold, children }: EditPartOptions) {
   useEffect(() => () => book?.commit(part.id), [book, part.id]);
-  const editing = useMemo(() => ({ part, title, draft, book, at: "", of: "" }), [part, title, draft, book]);
+  const editing = useMemo(() => ({ part, title, draft, book, told, at: "", of: "" }), [part, title, draft, book, told]);
   return (
     <Context.Provider value={editing}>
       <fieldset className="edit-part" disabled={book === undefined} onBlur={() => book?.commit(part.id)}>
@@ -63,6 +69,9 @@ function useEditing(): Editing {
   return editing;
 }
 
+/** The part that is edited, as it is recorded. */
+export const useEditedPart = (): Part => useEditing().part;
+
 const joined = (outer: BodyPath, inner: BodyPath): BodyPath => [outer, inner].filter((place) => place !== "").join(".");
 
 /** One value of the part that is edited. */
@@ -79,10 +88,10 @@ export interface Field {
 
 /** The value at a place of the part that is edited, and how to write it. */
 export function useField(at: BodyPath, label: string): Field {
-  const { part, title, draft, book, at: outer, of } = useEditing();
+  const { part, title, draft, book, told, at: outer, of } = useEditing();
   const place = joined(outer, at);
   const value = valueAt(draft?.body ?? part.body, place);
-  const fault = draft?.faults.find(({ path }) => path === place)?.says;
+  const fault = [...(draft?.faults ?? []), ...told].find(({ path }) => path === place)?.says;
   const fullLabel = of === "" ? label : `${label} of ${of}`;
   const write: Field["write"] = (next, inWords, when) => {
     const about = `${fullLabel.charAt(0).toLowerCase()}${fullLabel.slice(1)}`;

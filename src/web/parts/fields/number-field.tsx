@@ -1,8 +1,9 @@
-import { useState } from "react";
+import { type Ref, useState } from "react";
 import type { BodyPath } from "../../record/body-path.ts";
 import { withUnit } from "../figures-in-words.ts";
 import { useField } from "./editing.tsx";
 import { faultProps, Labelled } from "./labelled.tsx";
+import { isUnset } from "./unset.ts";
 
 interface NumberFieldOptions {
   readonly at: BodyPath;
@@ -15,10 +16,14 @@ interface NumberFieldOptions {
   readonly required?: boolean;
   /** Words that stand instead of a number, by what is typed: { n: "none", "-": "notDone" }. */
   readonly words?: Readonly<Record<string, string>>;
+  /** Shown while it is empty, as "not done". */
+  readonly placeholder?: string;
+  readonly ref?: Ref<HTMLInputElement>;
 }
 
 /** A number with its unit beside it; a comma is taken as a point, anything else is said to be no number. */
-export function NumberField({ at, label, unit = "", bare, digits, required = false, words = {} }: NumberFieldOptions) {
+export function NumberField(options: NumberFieldOptions) {
+  const { at, label, unit = "", bare, digits, required = false, words = {} } = options;
   const field = useField(at, label);
   const [typed, setTyped] = useState<string>();
   const read = typed === undefined ? undefined : readNumber(typed, words, required);
@@ -34,13 +39,15 @@ export function NumberField({ at, label, unit = "", bare, digits, required = fal
     <Labelled field={{ ...field, fault }} label={bare ? field.fullLabel : label} bare={bare}>
       <span className="field-number">
         <input
+          ref={options.ref}
           id={field.id}
           className="field-line"
           inputMode="decimal"
           autoComplete="off"
           value={shown}
-          placeholder={bare ? " " : undefined}
+          placeholder={options.placeholder ?? (bare ? " " : undefined)}
           readOnly={field.readOnly}
+          data-unset={field.value !== undefined && isUnset(field.value)}
           {...faultProps({ id: field.id, fault })}
           onChange={(event) => type(event.target.value)}
           onBlur={() => fault === undefined && setTyped(undefined)}

@@ -1,9 +1,10 @@
-import { type ComponentType, useState } from "react";
+import { type ComponentType, useMemo, useState } from "react";
 import type { BodyOf, Part, PartKind } from "../../../record/parts.ts";
 import { Button } from "../../parts/button.tsx";
 import { dayInWords } from "../../parts/days-in-words.ts";
 import { EditPart } from "../../parts/fields/editing.tsx";
 import type { DraftBook } from "../../record/draft-book.ts";
+import { useCaseNow } from "./case-now.ts";
 import { FilmStrip } from "./film-strip.tsx";
 import { CaseForm } from "./forms/case-form.tsx";
 import { ConsentForm } from "./forms/consent-form.tsx";
@@ -16,6 +17,7 @@ import { PlanForm } from "./forms/plan-form.tsx";
 import { RecallForm } from "./forms/recall-form.tsx";
 import { ReviewForm } from "./forms/review-form.tsx";
 import { VisitForm } from "./forms/visit-form.tsx";
+import { faultsAtPlaces } from "./ledger/faults-at-places.ts";
 import { MomentEmblem } from "./moment-emblem.tsx";
 import "./moment-page.css";
 import { RemoveCase } from "./remove-case.tsx";
@@ -77,10 +79,12 @@ interface PartFormOptions {
 
 /** The form of a part's kind, bound to it. */
 function PartForm({ part, title, book }: PartFormOptions) {
+  const { ledger } = useCaseNow();
+  const told = useMemo(() => faultsAtPlaces(ledger, part.id), [ledger, part.id]);
   const Form = forms[part.kind];
   if (Form === undefined) return null;
   return (
-    <EditPart part={part} title={title} draft={book?.of(part.id)} book={book}>
+    <EditPart part={part} title={title} draft={book?.of(part.id)} book={book} told={told}>
       <Form />
     </EditPart>
   );

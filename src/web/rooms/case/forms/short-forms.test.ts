@@ -1,8 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { replyWords, touchWords } from "../../../../record/words/finding-words.ts";
+import { replyWords, touchWords, yesNoWords } from "../../../../record/words/finding-words.ts";
 import { answerOfKey } from "./answer-of-key.ts";
 import { levelsInWords, readLevels, readNames } from "./levels.ts";
-import { probingInWords, readProbing } from "./probing.ts";
 
 describe("one key a cell", () => {
   it("takes the answer that begins with the letter, and the next one when pressed again", () => {
@@ -15,24 +14,9 @@ describe("one key a cell", () => {
 
   it("clears with x, Delete and Backspace, and leaves other keys alone", () => {
     for (const key of ["x", "Delete", "Backspace"]) expect(answerOfKey(key, touchWords, "painful")).toBe("notDone");
+    expect(answerOfKey("x", yesNoWords, "yes")).toBe("notAsked");
     expect(answerOfKey("q", touchWords, "none")).toBeUndefined();
     expect(answerOfKey("Tab", touchWords, "none")).toBeUndefined();
-  });
-});
-
-describe("a probing in one cell", () => {
-  it("is six depths, a dash for one that was not taken", () => {
-    const { value } = readProbing("3 2 3 / 3 - 4");
-    expect(value).toEqual({ mesiobuccal: 3, buccal: 2, distobuccal: 3, mesiolingual: 3, distolingual: 4 });
-    expect(probingInWords(value)).toBe("3 2 3 / 3 - 4");
-  });
-
-  it("may be empty or short, never longer than six or in words", () => {
-    expect(readProbing("")).toEqual({ value: {} });
-    expect(probingInWords({})).toBe("");
-    expect(readProbing("9").value).toEqual({ mesiobuccal: 9 });
-    expect(readProbing("1 2 3 4 5 6 7").fault).toContain("six");
-    expect(readProbing("3 deep 3").fault).toContain("mm");
   });
 });
 

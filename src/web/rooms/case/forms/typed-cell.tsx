@@ -12,10 +12,12 @@ interface TypedCellOptions {
   readonly inWords: (value: unknown) => string;
   readonly read: ReadText<unknown>;
   readonly placeholder?: string;
+  /** Stands in a table, whose column says what it is. */
+  readonly bare?: boolean;
 }
 
 /** A cell whose value is written in a short form of its own, as `2-1-2` for levels or `3 2 3 / 3 2 3` for depths. */
-export function TypedCell({ at, label, inWords, read, placeholder }: TypedCellOptions) {
+export function TypedCell({ at, label, inWords, read, placeholder, bare = true }: TypedCellOptions) {
   const field = useField(at, label);
   const [typed, setTyped] = useState<string>();
   const fault = (typed === undefined ? undefined : read(typed).fault) ?? field.fault;
@@ -25,7 +27,7 @@ export function TypedCell({ at, label, inWords, read, placeholder }: TypedCellOp
     if (bad === undefined) field.write(value, text === "" ? "emptied" : text, "typing");
   };
   return (
-    <Labelled field={{ ...field, fault }} label={field.fullLabel} bare>
+    <Labelled field={{ ...field, fault }} label={bare ? field.fullLabel : label} bare={bare}>
       <input
         id={field.id}
         className="field-line"

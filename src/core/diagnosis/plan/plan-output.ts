@@ -3,7 +3,9 @@ import { intervalSchema, outputParts } from "../../basis.ts";
 import { planWays } from "./plan-ways.ts";
 
 const share = z.number().min(0).max(1);
-const mark = z.enum(["seen", "memory", "common practice"]).describe("Read in a copy, recalled, or the trade's usage.");
+const mark = z
+  .enum(["seen", "memory", "common practice", "own"])
+  .describe("Read in a copy, recalled, the trade's usage, or the person's own.");
 const from = {
   source: z.string().describe("Id of the published source, a folder of data/; or `common practice`, or `own`."),
   mark,
@@ -87,7 +89,7 @@ const risk = z.strictObject({
   outOf: z
     .strictObject({ events: z.int(), n: z.int(), interval: intervalSchema })
     .optional()
-    .describe("How often, where a count is kept."),
+    .describe("How often, where a count is kept; said at the end of `plain`."),
   ...from,
 });
 
@@ -117,7 +119,11 @@ export const planOption = z.strictObject({
   why: z.array(reason).describe("The rows of the table that put it there."),
   steps: z.array(z.string()),
   mustBeTrueFirst: z.array(mustBeTrue),
-  outcomes: z.array(outcome).describe("Published series, the nearest group first; none is pooled with another."),
+  outcomes: z
+    .array(outcome)
+    .describe(
+      "Published series, the nearest group first; none is pooled with another. Like all that follows empty where the way does not fit.",
+    ),
   conflicts: z.array(z.strictObject({ says: z.string(), sources: z.array(z.string()) })),
   factors: z.array(factor),
   risks: z.array(risk).describe("Every material risk that the facts call for."),
@@ -131,8 +137,15 @@ export type PlanOption = z.infer<typeof planOption>;
 export const planOutput = z.strictObject({
   options: z.array(planOption).length(planWays.length).describe("Every way once, from the least done to the most."),
   ask: z
-    .array(z.strictObject({ fact: z.string(), says: z.string(), ways: z.array(z.enum(planWays)) }))
-    .describe("Facts that are not recorded and would change a standing, with the ways that wait for them."),
+    .array(
+      z.strictObject({
+        fact: z.string(),
+        says: z.string(),
+        ways: z.array(z.enum(planWays)),
+        risks: z.array(z.string()),
+      }),
+    )
+    .describe("Facts that are not recorded, with the ways that wait for them and the risks that they could call for."),
   plain: z.strictObject({
     whatIsWrong: z.array(z.string()),
     ifNothingIsDone: z.array(z.string()),

@@ -1,3 +1,4 @@
+import { testStrengthTopic } from "./diagnosis/test-strength-topic.ts";
 import { calibrateTopic } from "./radiograph/calibrate-topic.ts";
 import { clickErrorTopic } from "./radiograph/click-error-topic.ts";
 import { compareFilmsTopic } from "./radiograph/compare-films-topic.ts";
@@ -35,6 +36,7 @@ export const topics: readonly Topic[] = [
   traceTopic,
   compareFilmsTopic,
   clickErrorTopic,
+  testStrengthTopic,
 ];
 
 /**

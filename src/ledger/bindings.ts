@@ -8,6 +8,7 @@ import { fillingEndBinding } from "./bindings/filling-end.ts";
 import { fragmentOnFilmBinding } from "./bindings/fragment-on-film.ts";
 import { lesionBinding } from "./bindings/lesion.ts";
 import { levelOnCanalBinding } from "./bindings/level-on-canal.ts";
+import { testStrengthBinding } from "./bindings/test-strength.ts";
 import { toothBinding } from "./bindings/tooth.ts";
 import { tubeShiftBinding } from "./bindings/tube-shift.ts";
 import { twoViewBinding } from "./bindings/two-view.ts";
@@ -30,4 +31,5 @@ export const bindings: readonly Binding[] = [
   wallOnFilmBinding,
   crownRootBinding,
   compareFilmsBinding,
+  testStrengthBinding,
 ];

@@ -192,7 +192,8 @@ describe("ends of the scale", () => {
 
   it("seed and draws: the same seed gives the same, another nearly the same, more draws as well", () => {
     const end = (more: object) =>
-      of({ priorCounts: { events: 9, n: 20 }, results: [{ test: "cold", result: "positive" }], draws: 1_000, ...more }).posterior;
+      of({ priorCounts: { events: 9, n: 20 }, results: [{ test: "cold", result: "positive" }], draws: 1_000, ...more })
+        .posterior;
     expect(end({ seed: 5 })).toEqual(end({ seed: 5 }));
     expect(end({ seed: 6 })).not.toEqual(end({ seed: 5 }));
     expect(end({ seed: 6 }).mean).toBeCloseTo(end({ seed: 5 }).mean, 1);

@@ -102,6 +102,7 @@ const findings: Moment = {
         calcified: "no",
         earlierFilling: "none",
       },
+      prior: { events: 31, n: 72, dependence: 0.5, from: "Invented: teeth opened in this clinic in a year" },
       note: "Straight film: a first small lucency at the mesial root; two roots at first sight, but the distal one shows two outlines and its canal fades at half its length. A second film with the tube 25° from mesial parts a slender third root from it, which goes with the tube and so lies on the lingual side.",
     }),
   ],

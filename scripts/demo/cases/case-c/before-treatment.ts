@@ -102,6 +102,7 @@ const findings: Moment = {
         calcified: "no",
         earlierFilling: "none",
       },
+      prior: { events: 31, n: 72, dependence: 0.5, from: "Invented: teeth opened in this clinic in a year" },
       note: "Gutta-percha point in the tract leads to the apex of 35. Root about three quarters of its length, walls thin and diverging, opening about 2.5 mm on the film. Electric test is weak evidence in a tooth with an open apex; cold, tract and film together carry the diagnosis. 45 has its cone and a normal reply: to be protected before it breaks.",
     }),
   ],

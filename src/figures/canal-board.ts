@@ -1,4 +1,4 @@
-import { type CanalRoot, canalNames, canalsAt, cShapeAt } from "../core/tooth/canal-root.ts";
+import { type CanalLevel, type CanalRoot, canalNames, canalsAt, cShapeAt } from "../core/tooth/canal-root.ts";
 import { canalSequence, sequenceText } from "../core/tooth/canal-sequence.ts";
 import type { ToothFacts } from "../core/tooth/teeth.ts";
 import { trackOffset } from "./canal-course.ts";
@@ -10,14 +10,15 @@ import { rootColumns } from "./root-columns.ts";
 import { isRibbon, pulpNodes, type RootColumn, rootHalfWidth, rootPoint, trunkNodes } from "./root-shape.ts";
 import { element, type Figure, figureOf, group, pathThrough, type Spot, type SvgNode } from "./svg-tree.ts";
 import { labelNode, type TextLabel, textWidth } from "./text-label.ts";
-import { type ThemeName, themes } from "./theme.ts";
+import { type Theme, type ThemeName, themes } from "./theme.ts";
 import { sideWords } from "./tooth-outline.ts";
 
 /** A level on the board by its root and its place in it, with the middle of where it is pressed, as shares of the drawing. */
 export interface BoardLevel extends Spot {
   readonly root: number;
   readonly level: number;
-  /** Half of what it takes across, as a share of the width. */
+  /** From its middle to where its line ends, and to the end of the root's room, as shares of the width. */
+  readonly edge: number;
   readonly reach: number;
 }
 
@@ -38,7 +39,7 @@ interface BoardInput {
 }
 
 const margin = 8;
-const length = 330;
+const length = 312;
 const size = 15;
 /** Beyond the orifices, towards the crown: the trunk and the names. */
 const crownRoom = 82;
@@ -75,7 +76,8 @@ export function canalBoard({ tooth, roots, theme: ground }: BoardInput): CanalBo
   const share = ({ x, y }: Spot) => ({ x: x / width, y: y / height });
   const at = ({ column, root }: (typeof places)[number], along: (level: number) => number, level: number) => {
     const spot = rootPoint(column, along(level), 0);
-    return { root, level, ...share({ x: spot.x, y: spot.y }), reach: column.room / width };
+    const [edge, reach] = [edgeOf(column, along(level)) / width, (column.axis + column.room - spot.x) / width];
+    return { root, level, ...share(spot), edge, reach };
   };
   return {
     figure: figureOf({ width, height }, width, alternativeOf(drawing), nodes),
@@ -117,37 +119,36 @@ function halfOf(root: CanalRoot): number {
 
 /** Beside each root its numbers and forms have room with what changes them, and below it its course and type. */
 const roomOf = (root: CanalRoot, half: number): number =>
-  Math.max(86, half + (root.levels.some((level) => cShapeAt(level) !== undefined) ? 76 : 54));
+  Math.max(90, half + (root.levels.some((level) => cShapeAt(level) !== undefined) ? 84 : 58));
+
+/** From the middle of a level to the ends of its line: a little beyond the root. */
+const edgeOf = (column: RootColumn, share: number): number => Math.max(rootHalfWidth(column, share), 10) + 7;
 
 /** A hairline across the root at each level, and at its right the number of canals or the form of the section. */
 function rungNodes(column: RootColumn, { theme, roots }: EmblemDrawing): readonly SvgNode[] {
   const { levels } = column.root;
-  const aside = Math.min(15, (Math.abs(column.reach) / levels.length) * 0.36);
   return levels.flatMap((level, at) => {
     const share = shareOfLevel(at, levels.length);
-    const middle = rootPoint(column, share, 0);
-    const edge = Math.max(rootHalfWidth(column, share), 10) + 7;
-    const form = cShapeAt(level);
-    const right = middle.x + edge;
-    // Between roots the floor of the pulp chamber runs through the first level; its number stands on the side of the tips.
-    const y = middle.y + (at === 0 && roots.length > 1 ? Math.sign(column.reach) * aside : 0);
-    const text = form ?? String(canalsAt(level));
-    const rung = element("path", {
-      "data-part": "rung",
-      d: pathThrough([
-        { x: middle.x - edge, y: middle.y },
-        { x: right, y: middle.y },
-      ]),
-      stroke: theme.quiet,
-      "stroke-width": 1,
-      "stroke-dasharray": "1.5 3",
-      fill: "none",
-    });
-    const x = right + (form === undefined ? 6 : 24);
-    const label: TextLabel = { text, x, y: y + 5, size: 14, fill: theme.ink, weight: "semibold" };
-    const mark = form === undefined ? [] : [formMark(level, { x: right + 11, y }, 9, theme)];
-    return [rung, ...mark, labelNode(label)];
+    const { x, y } = rootPoint(column, share, 0);
+    const edge = edgeOf(column, share);
+    const line = pathThrough([
+      { x: x - edge, y },
+      { x: x + edge, y },
+    ]);
+    const rung = { stroke: theme.quiet, "stroke-width": 1, "stroke-dasharray": "1.5 3", fill: "none" };
+    // Between roots there is no room beside the first level: what it holds stands under the pulp chamber.
+    const isUnder = at === 0 && roots.length > 1;
+    const spot = isUnder ? { x: x - 4, y: y - Math.sign(column.reach) * 29 } : { x: x + edge + 6, y };
+    return [element("path", { "data-part": "rung", d: line, ...rung }), ...heldNodes(level, spot, theme)];
   });
+}
+
+/** What a level holds: its number of canals, or its form with the section drawn small. */
+function heldNodes(level: CanalLevel, { x, y }: Spot, theme: Theme): readonly SvgNode[] {
+  const form = cShapeAt(level);
+  const label = { y: y + 5, size: 14, fill: theme.ink, weight: "semibold" } as const;
+  if (form === undefined) return [labelNode({ ...label, text: String(canalsAt(level)), x })];
+  return [formMark(level, { x: x + 5, y }, 9, theme), labelNode({ ...label, text: form, x: x + 18 })];
 }
 
 /** The canals' names beyond their orifices. */

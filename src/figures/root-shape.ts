@@ -73,13 +73,14 @@ function around(columns: readonly RootColumn[], column: RootColumn, at: number):
   ];
 }
 
-/** An arch from one root to the next, rising towards the crown. */
+/** An arch from one root to the next, rising towards the crown out of the sides of both. */
 function roof(from: Spot, to: Spot, { reach }: RootColumn): Spot[] {
   const across = Math.abs(to.x - from.x);
   const rise = -Math.sign(reach) * Math.min(Math.max(14, across * 0.26), across * 0.5);
-  return Array.from({ length: 9 }, (_, step) => {
-    const way = (step + 1) / 10;
-    return { x: from.x + (to.x - from.x) * way, y: from.y + (to.y - from.y) * way + rise * Math.sin(Math.PI * way) };
+  return Array.from({ length: 15 }, (_, step) => {
+    const turn = (Math.PI * (step + 1)) / 16;
+    const way = (1 - Math.cos(turn)) / 2;
+    return { x: from.x + (to.x - from.x) * way, y: from.y + (to.y - from.y) * way + rise * Math.sin(turn) };
   });
 }
 

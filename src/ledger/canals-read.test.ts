@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { part, sampleParts } from "../../test/sample-case.ts";
 import type { BodyOf } from "../record/parts.ts";
 import { firstSettings } from "../record/settings.ts";
-import { canalsEntry, canalsRead, isAbout, rootFaults, unusualRootCount } from "./canals-read.ts";
+import { canalsEntry, canalsRead, isAbout, unusualRootCount } from "./canals-read.ts";
 import { deriveLedger } from "./derive-ledger.ts";
 
 type Roots = BodyOf<"anatomy">["roots"];
@@ -35,7 +35,6 @@ describe("an entry about roots and canals", () => {
     expect(isAbout(entry, [...three].reverse())).toBe(false);
     expect(isAbout(undefined, three)).toBe(false);
     expect(unusualRootCount(canalsRead(entry))).toBeUndefined();
-    expect(rootFaults(entry)).toEqual([]);
   });
 
   it("says what is unusual in the number of roots", () => {
@@ -43,18 +42,12 @@ describe("an entry about roots and canals", () => {
     expect(unusualRootCount(read)).toContain("1 root is unusual for the upper");
   });
 
-  it("that refused gives each fault its place", () => {
-    const entry = canalsEntry(
-      ledgerOf([
-        { name: "MB", levels: [2, { canals: 2, cShape: "C1" }], orifices: ["A"] },
-        { name: "MB", levels: [1] },
-      ]),
-    );
-    expect(canalsRead(entry)).toBeUndefined();
-    expect(rootFaults(entry)).toEqual([
-      { root: 0, level: 1, says: "2 canals do not go with cShape C1, which has 1" },
-      { root: 0, level: undefined, says: "1 orifices are named where the first level has 2" },
-      { root: 1, level: undefined, says: "MB is already the name of another root" },
+  it("that refused can't be read", () => {
+    const twice = ledgerOf([
+      { name: "MB", levels: [1] },
+      { name: "MB", levels: [1] },
     ]);
+    expect(canalsRead(canalsEntry(twice))).toBeUndefined();
+    expect(canalsEntry(twice)?.refused).toEqual(["roots[1].name: MB is already the name of another root"]);
   });
 });

@@ -34,20 +34,3 @@ export function isAbout(entry: LedgerEntry | undefined, roots: unknown): boolean
 
 /** What is unusual in the number of roots, in words; undefined where nothing is. */
 export const unusualRootCount = (read: CanalsRead | undefined): string | undefined => read?.notes.find(isRootCountNote);
-
-/** One contradiction in the roots. */
-interface RootFault {
-  /** The root by its place in the list; undefined where it is about all of them. */
-  readonly root: number | undefined;
-  /** The level by its place in the root's, where it is about one. */
-  readonly level: number | undefined;
-  readonly says: string;
-}
-
-/** Why an entry about roots refused, each fault at its place. */
-export const rootFaults = (entry: LedgerEntry | undefined): readonly RootFault[] =>
-  (entry?.refused ?? []).map((line) => {
-    const [, root, level, says = line] = /^roots\[(\d+)\](?:\.levels\[(\d+)\])?[^:]*: (.*)$/.exec(line) ?? [];
-    const place = (text: string | undefined) => (text === undefined ? undefined : Number(text));
-    return { root: place(root), level: place(level), says };
-  });

@@ -84,9 +84,13 @@ export function shapeHere(hand: RootsInHand, form: CShape | undefined): RootStep
   return levelChanged(hand, { canals, cShape: form }, `${name} ${form} ${where(hand)}`);
 }
 
+/** The forms that a C-shaped section can have at a level, in their order; at the orifice there is a lumen. */
+export const shapesAt = (level: number): readonly CShape[] =>
+  level === 0 ? ["C1", "C2", "C3", "C4"] : ["C1", "C2", "C3", "C4", "C5"];
+
 /** The form that comes after that of the chosen level: none, C1 to C5, none again; C5 is passed over at the orifice. */
 export function nextShape(hand: RootsInHand): CShape | undefined {
-  const forms: readonly CShape[] = hand.at.level === 0 ? ["C1", "C2", "C3", "C4"] : ["C1", "C2", "C3", "C4", "C5"];
+  const forms = shapesAt(hand.at.level);
   const form = cShapeAt(chosen(hand).level);
   return forms[form === undefined ? 0 : forms.indexOf(form) + 1];
 }

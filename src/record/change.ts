@@ -3,7 +3,7 @@ import { type CaseId, type PartId, partId } from "../core/ids.ts";
 import { faultAt, Refusal } from "../core/refusal.ts";
 import { canonicalJson, hashOf } from "./canonical-json.ts";
 import { partIdSchema } from "./part.ts";
-import { type Part, partTypes } from "./parts.ts";
+import { type Part, partsOf, partTypes } from "./parts.ts";
 import { checkBody, kindOf } from "./read-part.ts";
 
 /** What a gesture asks to be done to one part; baseRevision is the revision that the person saw, 0 for a new part. */
@@ -76,8 +76,8 @@ export interface Conflict {
 /**
  * The patches that a gesture makes on the parts of a case.
  * @throws Refusal `input.invalid` for a body that does not fit, `record.conflict` (facts.conflicts: {@link Conflict}[])
- * when a part has changed since the person saw it, `input.impossible` for a second part of a kind that stands once, for
- * a part that is touched twice in one gesture, and for taking away what says which tooth of whom it is.
+ * when a part has changed since the person saw it, `input.impossible` for a second part of a kind that stands once or
+ * a second search for one thing, for a part that is touched twice in one gesture, and for taking away what says which tooth of whom it is.
  */
 export function patchesOf(gesture: Gesture, parts: readonly Part[]): PartPatch[] {
   checkGesture(gesture);
@@ -131,6 +131,10 @@ function checkSingles(parts: readonly Part[]): void {
   for (const type of Object.values(partTypes))
     if (type.single && parts.filter((part) => part.kind === type.kind).length > 1)
       throw new Refusal("input.impossible", `Cannot record a second ${type.kind}: a case has one`);
+  const sought = partsOf(parts, "search").map(({ body }) => body.feature);
+  const twice = sought.find((feature, at) => sought.indexOf(feature) < at);
+  if (twice !== undefined)
+    throw new Refusal("input.impossible", `Cannot record a second search for ${twice}: add the look to the first`);
 }
 
 /** The parts after patches: each touched part gets its next revision, counted on even where a part was removed and comes back. */

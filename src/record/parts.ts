@@ -15,6 +15,7 @@ import { mishapPart } from "./parts/mishap.ts";
 import { pairingPart } from "./parts/pairing.ts";
 import { planPart } from "./parts/plan.ts";
 import { recallPart } from "./parts/recall.ts";
+import { searchPart } from "./parts/search.ts";
 import { visitPart } from "./parts/visit.ts";
 
 /** Every kind of part that a case can hold; the only register. */
@@ -30,6 +31,7 @@ export const partTypes = {
   mark: markPart,
   pairing: pairingPart,
   comparison: comparisonPart,
+  search: searchPart,
   visit: visitPart,
   mishap: mishapPart,
   handback: handbackPart,

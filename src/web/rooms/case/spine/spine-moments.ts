@@ -126,6 +126,7 @@ export const titles: Readonly<Record<PartKind, string>> = {
   mark: "Mark",
   pairing: "Films of a canal's course",
   comparison: "Two dates compared",
+  search: "Hidden canal",
   visit: "Visit",
   mishap: "Mishap",
   handback: "Hand-back",

@@ -88,7 +88,7 @@ describe("the consent page", () => {
       expect(String(held)).toBe(text);
     }
     expect(wordsOfModel(model)).toContain("had healed. (80 of 100, Known 2001*)");
-    expect(wordsOfModel(model)).toContain("Known 2001*: Known AB. On canals. J 2001;1:1-2");
+    expect(wordsOfModel(model)).toContain("Known AB. On canals. J 2001;1:1-2* (* from memory)");
   });
 
   it("tells a way that was chosen though it waits for an answer", () => {

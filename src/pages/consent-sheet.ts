@@ -4,7 +4,7 @@ import type { BodyOf } from "../record/parts.ts";
 import { thePart } from "../record/parts.ts";
 import type { CaseSource } from "./case-source.ts";
 import { aboutTooth } from "./consent/about-tooth.ts";
-import { afterwards, answer, ifNothing, questions, whatIsWrong } from "./consent/around-the-choice.ts";
+import { afterwards, answer, ifNothing, questions } from "./consent/around-the-choice.ts";
 import { choicePage } from "./consent/choice.ts";
 import type { ConsentCase } from "./consent/consent-case.ts";
 import { consentWords } from "./consent/consent-words.ts";
@@ -22,7 +22,7 @@ import type { PageModel } from "./page-model.ts";
 export function consentSheet(source: CaseSource): PageModel {
   const of = consentCase(source);
   const told = [
-    ...[aboutTooth(of), whatIsWrong(of), waysPage(of), choicePage(of), risksPage(of)],
+    ...[aboutTooth(of), waysPage(of), choicePage(of), risksPage(of)],
     ...[ifNothing(of), afterwards(of), questions(), answer(of)],
   ];
   const { demo, pseudonym } = of.about;

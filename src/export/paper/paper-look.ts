@@ -26,6 +26,6 @@ export const paperLooks: Readonly<Record<Exclude<PageModel["as"], "deck">, Paper
   },
   consent: {
     ...{ body: 12, quietEm: 0.75, caption: 9.5, footer: 9, title: 19, section: 14.5, heading: 12 },
-    ...{ leading: 0.58, spacing: 0.72, wideMm: 62, besideMm: 54 },
+    ...{ leading: 0.55, spacing: 0.66, wideMm: 62, besideMm: 52 },
   },
 };

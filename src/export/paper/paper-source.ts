@@ -45,6 +45,9 @@ function section(page: Page, { look, nameOf }: PaperSetting): string {
       ? "#v(1em)"
       : `== ${escaped(page.title)}${page.subtitle === undefined ? "" : ` #quiet[#text(weight: "regular", size: ${look.body}pt)[${escaped(page.subtitle)}]]`}`;
   const [first] = pictures;
+  // What is signed stands on one page with its lines.
+  if (page.blocks.some(({ kind }) => kind === "blanks"))
+    return `#block(breakable: false, above: 1.2em)[\n${title}\n\n${words}\n]`;
   if (first === undefined) return `${title}\n\n${words}`;
   if (pictures.length === 2 && words !== "") return `${title}\n\n${besideWords(pictures, words, { look, nameOf })}`;
   if (pictures.length > 1) return `${title}\n\n${gallery(pictures, { look, nameOf })}\n\n${words}`;

@@ -3,12 +3,13 @@ import { toothInMouth } from "../../figures/tooth-in-mouth.ts";
 import { thePart } from "../../record/parts.ts";
 import type { Block, Page } from "../page-model.ts";
 import { says } from "../page-model.ts";
-import type { ConsentCase } from "./consent-case.ts";
+import { type ConsentCase, inOneLine, told } from "./consent-case.ts";
 import { consentWords } from "./consent-words.ts";
 import { toothPlainly } from "./tooth-plainly.ts";
 
-/** Which tooth it is, in words and in a drawing of the mouth. */
-export function aboutTooth({ source, about, read }: ConsentCase): Page {
+/** Which tooth it is, in words and in a drawing of the mouth, and what is wrong with it by the clinician's diagnosis. */
+export function aboutTooth(of: ConsentCase): Page {
+  const { source, about, read } = of;
   const tooth = teeth.find(({ twoDigit }) => twoDigit === about.tooth);
   const number = read.text(`tooth of ${thePart(source.parts, "case")?.id ?? ""}`, source.notation);
   const blocks: Block[] =
@@ -26,5 +27,7 @@ export function aboutTooth({ source, about, read }: ConsentCase): Page {
             ],
           },
         ];
-  return { title: consentWords.tooth, on: "", blocks, notes: [] };
+  const wrong = of.ways.plain.whatIsWrong.map((one, at) => told(of, one, `plain.whatIsWrong[${at}]`));
+  const said: Block = { kind: "text", heading: consentWords.wrong, lines: [inOneLine(wrong)] };
+  return { title: consentWords.tooth, on: "", blocks: [...blocks, said], notes: [] };
 }

@@ -4,12 +4,6 @@ import { consentWords } from "./consent-words.ts";
 
 const page = (title: string, blocks: readonly Block[]): Page => ({ title, on: "", blocks, notes: [] });
 
-/** What is wrong with the tooth, from the clinician's diagnosis. */
-export function whatIsWrong(of: ConsentCase): Page {
-  const lines = of.ways.plain.whatIsWrong.map((one, at) => told(of, one, `plain.whatIsWrong[${at}]`));
-  return page(consentWords.wrong, [{ kind: "text", lines: [inOneLine(lines)] }]);
-}
-
 /** What is likely to happen to the tooth as it is. */
 export function ifNothing(of: ConsentCase): Page {
   const lines = of.ways.plain.ifNothingIsDone.map((one, at) => told(of, one, `plain.ifNothingIsDone[${at}]`));

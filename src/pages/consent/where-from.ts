@@ -1,5 +1,5 @@
-import { numbersIn, type Page } from "../page-model.ts";
-import { shortSource } from "../sections/sources.ts";
+import { type Line, numbersIn, type Page } from "../page-model.ts";
+import { sourceName } from "../source-name.ts";
 import type { ConsentCase } from "./consent-case.ts";
 import { consentWords } from "./consent-words.ts";
 
@@ -13,21 +13,11 @@ export function whereFrom({ source, ways }: ConsentCase, pages: readonly Page[])
         : [],
     ),
   );
-  const lines = [...new Set(ids)].sort().map((id) => [
-    {
-      text: `${shortSource(id, source.references)}: ${source.references.get(id)?.reference ?? id}`,
-      quiet: true,
-    },
-  ]);
-  const stars = { text: ` ${consentWords.recalled}`, quiet: true };
-  const heading = [
-    { text: consentWords.studies, quiet: true },
-    ...(lines.some(([run]) => run?.text.includes("*")) ? [stars] : []),
-  ];
-  return {
-    title: "",
-    on: "",
-    blocks: lines.length === 0 ? [] : [{ kind: "text", lines: [heading, ...lines] }],
-    notes: [],
-  };
+  const studies = [...new Set(ids)].sort().map((id) => {
+    const known = source.references.get(id);
+    return `${known?.reference ?? sourceName(id)}${known?.verification === "seen" ? "" : "*"}`;
+  });
+  const stars = studies.some((study) => study.endsWith("*")) ? ` (${consentWords.recalled})` : "";
+  const line: Line = [{ text: `${consentWords.studies} ${studies.join("; ")}${stars}`, quiet: true }];
+  return { title: "", on: "", blocks: studies.length === 0 ? [] : [{ kind: "text", lines: [line] }], notes: [] };
 }

@@ -1,0 +1,33 @@
+import { z } from "zod";
+import crosswalk from "../../../../data/diagnosis-rules/codes.json" with { type: "json" };
+import type { Facts } from "./facts-of.ts";
+import { holds } from "./hold.ts";
+
+const wanted = z.enum(["yes", "no", "unknown", "notYes", "notNo"]);
+const rowSchema = z.strictObject({
+  term: z.string(),
+  when: z.record(z.string(), wanted),
+  icd10: z.string(),
+  icd10Cm: z.string(),
+  icd11: z.string(),
+});
+
+/** Our own crosswalk from terms to codes; the codes are published, which goes with which term is not. */
+export const codeRows = z.array(rowSchema).parse(crosswalk.rows);
+
+const lists = ["icd10", "icd11", "icd10Cm"] as const;
+const none = "no code";
+
+/**
+ * The codes of both terms in each list; `no code` where no title fits.
+ * @source WHO, ICD-10, 2016, K04 (seen); ICD-10-CM, 2025 (seen); WHO, ICD-11, 2024, DA09 (seen); docs/methods/diagnosis, C11
+ */
+export function codesOf(terms: { readonly pulpal: string; readonly apical: string }, facts: Facts) {
+  const pulpal = codeRow(terms.pulpal, facts);
+  const apical = codeRow(terms.apical, facts);
+  const pair = (list: (typeof lists)[number]) => ({ pulpal: pulpal?.[list] ?? none, apical: apical?.[list] ?? none });
+  return { icd10: pair("icd10"), icd11: pair("icd11"), icd10Cm: pair("icd10Cm") };
+}
+
+const codeRow = (term: string, facts: Facts) =>
+  codeRows.find((row) => row.term === term && holds(row.when, facts) === "yes");

@@ -1,0 +1,99 @@
+import lee from "../../../../data/lee-2023/source.json" with { type: "json" };
+import type { TestedTooth } from "./diagnosis-input.ts";
+import type { Examined } from "./examined.ts";
+import { answerIs, anyOf, type Fact, fact, joined, type Truth } from "./fact.ts";
+
+type Touch = "percussion" | "palpation" | "bite";
+const touches: readonly Touch[] = ["percussion", "palpation", "bite"];
+
+/** What touch, probing, soft tissues and tract say of the tissues round the tooth. @source docs/methods/diagnosis, C6 and C8 */
+export function tissueFacts({ input: { history, seen, medical }, tooth, controls }: Examined) {
+  const touched = touches.map((one) => touchOf(tooth, one));
+  const biting = toldBiting(history.painOnBiting);
+  const hurts = [...touched, biting].some(({ is }) => is === "yes");
+  const [percussion, palpation] = touched.map(({ is }) => is);
+  const tender = hurts ? "yes" : percussion === "no" && palpation === "no" ? "no" : "unknown";
+  const pressed = touched.filter((_, at) => touches[at] !== "palpation");
+  const toothSays = { tracedTo: seen.tracedTo, own: tooth.tooth };
+  return {
+    tender: joined(tender, [...touched, biting]),
+    notTenderSoFar: joined(
+      hurts ? "no" : touched.some(({ is }) => is === "no") ? "yes" : "unknown",
+      touched.map(turned),
+    ),
+    painOnPressure: joined(anyOf([...pressed, biting].map(({ is }) => is)), [...pressed, biting]),
+    bitingTold: biting,
+    biteTested: touched[2] ?? biting,
+    ...tractFacts(seen.sinusTract, toothSays),
+    narrowPocket: narrowPocket(tooth),
+    antiresorptive: yesNoFact(medical.antiresorptive, "an antiresorptive drug", "medical.antiresorptive"),
+    controlHurts: controlHurts(controls, tender),
+  };
+}
+
+/** A fact of an answer yes, no or not asked. */
+export function yesNoFact(answer: string, words: string, at: string): Fact {
+  const is = answerIs(answer, ["yes", "present"]);
+  return fact(is, is === "yes" ? words : `no ${words.replace(/^an? /, "")}`, at);
+}
+
+function touchOf(tested: TestedTooth, which: Touch): Fact {
+  const found = tested[which];
+  const words = { none: "not painful", slight: "slightly painful", painful: "painful", notDone: "" }[found];
+  return fact(answerIs(found, ["slight", "painful"]), `${which} ${words}`, `tooth ${tested.tooth}: ${which}`);
+}
+
+const toldBiting = (answer: string): Fact => yesNoFact(answer, "pain on biting", "history.painOnBiting");
+
+/** A thing that is absent, as a thing that holds. */
+const turned = ({ is, says, at }: Fact): Fact => ({ is: is === "no" ? "yes" : is === "yes" ? "no" : is, says, at });
+
+function tractFacts(found: string, { tracedTo, own }: { tracedTo: string | undefined; own: string }) {
+  const traced = found === "traced" && tracedTo !== undefined;
+  const elsewhere: Truth = traced ? (tracedTo === own ? "no" : "yes") : "unknown";
+  const is = answerIs(found, ["present", "traced"]);
+  const says = is === "yes" ? `a sinus tract${traced ? ` traced to ${tracedTo}` : ""}` : "no sinus tract";
+  return {
+    tract: fact(is, says, "seen.sinusTract"),
+    traced: fact(is === "yes" ? (traced ? "yes" : "no") : "unknown", says, "seen.sinusTract"),
+    tracedElsewhere: fact(elsewhere, says, "seen.tracedTo"),
+    tracedToNamed: fact(tracedTo === undefined ? "unknown" : "yes", `a tract traced to ${tracedTo}`, "seen.tracedTo"),
+  };
+}
+
+/** The six sites in their order round the tooth. */
+const ring = ["mesiobuccal", "buccal", "distobuccal", "distolingual", "lingual", "mesiolingual"] as const;
+/** Probing of a healthy site ends here (common practice). */
+const shallowToMm = 3;
+
+/**
+ * A narrow deep defect: one site of 5 mm or more whose two neighbours are at most 3 mm deep.
+ * @source Lee K et al., J Endod, 2023, 1617-1624 (seen) for 5 mm; common practice for 3 mm; docs/methods/diagnosis, C8
+ */
+function narrowPocket({ tooth, probingMm }: TestedTooth): Fact {
+  const depths = ring.map((site) => probingMm[site]);
+  const sites = ring.map((site, at): { site: string; is: Truth; depth: number } => {
+    const depth = depths[at];
+    if (depth === undefined) return { site, is: "unknown", depth: 0 };
+    if (depth < lee.isolatedFromMm) return { site, is: "no", depth };
+    const beside = [depths[(at + 5) % 6], depths[(at + 1) % 6]];
+    if (beside.some((one) => one !== undefined && one > shallowToMm)) return { site, is: "no", depth };
+    return { site, is: beside.includes(undefined) ? "unknown" : "yes", depth };
+  });
+  const narrow = sites.filter(({ is }) => is === "yes");
+  const words = narrow.map(({ site, depth }) => `a narrow probing of ${depth} mm at the ${site} site`).join("; ");
+  const is = anyOf(sites.map((one) => one.is));
+  return fact(is, is === "yes" ? words : "no narrow deep probing", `tooth ${tooth}: probingMm`);
+}
+
+/** Touch hurts at a control and, all of it done, not at the tooth. */
+function controlHurts(controls: readonly TestedTooth[], tender: Truth): Fact {
+  const hurting = controls.flatMap((control) =>
+    touches
+      .map((one) => touchOf(control, one))
+      .filter(({ is }) => is === "yes")
+      .map((one) => ({ ...one, says: `control ${control.tooth}: ${one.says}` })),
+  );
+  if (hurting.length === 0) return fact(controls.length === 0 ? "unknown" : "no", "no control hurts");
+  return joined(tender === "no" ? "yes" : tender === "yes" ? "no" : "unknown", hurting);
+}

@@ -1,3 +1,4 @@
+import { sourceName } from "../../pages/source-name.ts";
 import { wordsOfName } from "./words-of-name.ts";
 
 /** What the inputs and outputs of computations are called where they stand alone. */
@@ -94,10 +95,7 @@ export function valueInWords(name: string): string {
 }
 
 /** A source's id as one would say it: `schneider-1971` as Schneider 1971. */
-export const sourceInWords = (id: string): string =>
-  id
-    .replaceAll(/(^|-)([a-z])/g, (_, gap: string, letter: string) => (gap === "" ? "" : " ") + letter.toUpperCase())
-    .replaceAll("-", " ");
+export const sourceInWords = sourceName;
 
 /** A sentence of a computation with the names of the code in it said in words. */
 export function sentenceInWords(sentence: string): string {

@@ -4,13 +4,10 @@ import type { Part } from "../../../record/parts.ts";
 import type { DocumentView } from "../../../server/api.ts";
 import { Button } from "../../parts/button.tsx";
 import { momentInWords } from "../../parts/days-in-words.ts";
-import { Dialog } from "../../parts/dialog.tsx";
 import { bytesInWords, countOf } from "../../parts/figures-in-words.ts";
-import { SayRefusal } from "../../parts/say-refusal.tsx";
 import { useCase } from "../../record/case-access.tsx";
-import { useLedgerEntry } from "../../record/readings.ts";
+import { EntryDialog } from "../case/ledger/entry-dialog.tsx";
 import { entrySubject, entryTitle } from "../case/ledger/entry-subject.ts";
-import { LedgerEntryView } from "../case/ledger/ledger-entry-view.tsx";
 import { numbersInWords } from "./numbers-in-words.ts";
 
 interface DocumentEntryOptions {
@@ -99,24 +96,5 @@ function NumbersOf({ entry, parts, numbers, show }: NumbersOfOptions) {
       {subject !== undefined && subject.film !== "" && <span className="quiet">{subject.film}</span>}
       <span className="document-values">{numbersInWords(numbers, entry?.topic).join(" · ")}</span>
     </li>
-  );
-}
-
-interface EntryDialogOptions {
-  readonly caseId: string;
-  readonly entryId: string;
-  readonly close: () => void;
-}
-
-function EntryDialog({ caseId, entryId, close }: EntryDialogOptions) {
-  const entry = useLedgerEntry(entryId);
-  const { view } = useCase(caseId);
-  const holds = view?.ledger.some(({ id }) => id === entryId) ?? true;
-  return (
-    <Dialog title="From the ledger" close={close}>
-      {entry.error && <SayRefusal of={entry.error} />}
-      {!holds && <p className="look">This entry no longer holds: its input or its method has changed since.</p>}
-      {entry.data && <LedgerEntryView caseId={caseId} entry={entry.data} parts={view?.parts ?? []} open />}
-    </Dialog>
   );
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { partId } from "../core/ids.ts";
-import { earlierSheets, earlierValue } from "./earlier-sheets.ts";
+import { earlierSheets, earlierValue, sheetsUpTo } from "./earlier-sheets.ts";
 import { type BodyOf, type Part, type PartOf, partTypes } from "./parts.ts";
 import { testsNotDone } from "./words/test-words.ts";
 
@@ -47,6 +47,20 @@ describe("the sheets before a sheet", () => {
   it("hold of the same day only those that stood in the record before", () => {
     expect(idsBefore(third)).toEqual(["findings-b", "findings-a"]);
     expect(idsBefore(second)).toEqual(["findings-a"]);
+  });
+});
+
+describe("the sheets up to a day", () => {
+  const parts: readonly Part[] = [
+    sheetOf("findings-a", "2026-03-01"),
+    sheetOf("findings-b", "2026-03-01"),
+    sheetOf("findings-c", "2026-01-10"),
+  ];
+
+  it("hold that day, the latest first, of one day the later in the record first", () => {
+    expect(sheetsUpTo(parts, "2026-03-01").map(({ id }) => id)).toEqual(["findings-b", "findings-a", "findings-c"]);
+    expect(sheetsUpTo(parts, "2026-02-28").map(({ id }) => id)).toEqual(["findings-c"]);
+    expect(sheetsUpTo(parts, "2026-01-09")).toEqual([]);
   });
 });
 

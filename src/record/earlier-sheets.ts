@@ -18,6 +18,16 @@ export function earlierSheets(parts: readonly Part[], sheet: Findings): readonly
     .sort((a, b) => b.body.takenOn.localeCompare(a.body.takenOn));
 }
 
+/**
+ * The sheets that a judgement of a day can rest on: those of that day and before, the latest first.
+ * Takes the parts of a case and the day.
+ */
+export const sheetsUpTo = (parts: readonly Part[], day: string): readonly Findings[] =>
+  partsOf(parts, "findings")
+    .filter(({ body }) => body.takenOn <= day)
+    .reverse()
+    .sort((a, b) => b.body.takenOn.localeCompare(a.body.takenOn));
+
 /** What a tooth said to a test on an earlier day, and whether it says something else now. */
 export interface EarlierValue {
   /** Empty where it was not done. */

@@ -27,9 +27,11 @@ describe("what stands out in a probing", () => {
     expect(probingStanding({ ...without, buccal: 8 })).toEqual({ buccal: "deep" });
   });
 
-  it("begins at 4 mm", () => {
-    expect(probingStanding({ ...shallow, lingual: 3.9 })).toEqual({});
-    expect(probingStanding({ ...shallow, lingual: 4 })).toEqual({ lingual: "narrow" });
+  it("begins beyond 3 mm, and is narrow from 5 mm on", () => {
+    expect(probingStanding({ ...shallow, lingual: 3 })).toEqual({});
+    expect(probingStanding({ ...shallow, lingual: 4 })).toEqual({ lingual: "deep" });
+    expect(probingStanding({ ...shallow, lingual: 5 })).toEqual({ lingual: "narrow" });
+    expect(probingStanding({ ...shallow, lingual: 9, mesiolingual: 3.5 }).lingual).toBe("deep");
   });
 
   it("names the same places when mesial and distal change sides", () => {

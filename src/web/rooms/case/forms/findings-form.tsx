@@ -3,6 +3,7 @@ import { DayField } from "../../../parts/fields/day-field.tsx";
 import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
 import { TicksField } from "../../../parts/fields/tick-field.tsx";
+import { FindingsSay, UrgentHere } from "../diagnosis/findings-say.tsx";
 import { Answers } from "../findings/answers.tsx";
 import { ExistingPart } from "../findings/existing-part.tsx";
 import { filmQuestions, historyQuestions, seenQuestions, urgentQuestions } from "../findings/questions.ts";
@@ -21,6 +22,7 @@ export function FindingsForm() {
       <div className="fields">
         <DayField at="takenOn" label="Examined on" />
       </div>
+      <UrgentHere />
       <Answers title="Signs that can't wait" questions={urgentQuestions}>
         <NumberField at="seen.temperatureC" label="Temperature" unit="°C" />
         <TicksField at="seen.swellingAt" label="Swelling, where" words={swellingAtWords} />
@@ -56,6 +58,7 @@ export function FindingsForm() {
         <NumberField at="onFilm.earlierFillingEndMm" label="Earlier filling's end, short of the apex" unit="mm" />
       </Answers>
       <ExistingPart />
+      <FindingsSay />
       <TestStrength />
       <TextField at="note" label="Note" prose />
     </>

@@ -41,7 +41,11 @@ const cases: readonly { readonly kind: PartKind; readonly form: React.ReactNode;
     form: <HistoryForm />,
     body: { ...newBodies.medicalHistory(day), flags: [{ flag: "other" }], medicines: ["x"] },
   },
-  { kind: "findings", form: <FindingsForm />, body: newBodies.findings(day, "26") },
+  {
+    kind: "findings",
+    form: <FindingsForm />,
+    body: { ...newBodies.findings(day, "26"), existing: [{ canal: "MB1", is: "opened" }], prior: { from: "" } },
+  },
   { kind: "diagnosis", form: <DiagnosisForm />, body: newBodies.diagnosis(day) },
   {
     kind: "plan",

@@ -20,9 +20,9 @@ const partIn = (record: string, parts: readonly Part[]): Part | undefined =>
 export interface EntrySubject {
   /** The canal whose course was measured; empty where it is about none. */
   readonly canal: string;
-  /** The film or films that it was measured on, as `final film of 12 Mar 2026`; empty where there is none. */
+  /** What it was measured or read on, as `final film of 12 Mar 2026` or `findings of 10 Feb 2026`; empty where there is none. */
   readonly film: string;
-  /** The day of that film; empty where there is none. */
+  /** The day of that film or of those findings; empty where there is none. */
   readonly day: string;
 }
 const aboutNoFilm: EntrySubject = { canal: "", film: "", day: "" };
@@ -33,12 +33,16 @@ export function entrySubject(entry: Pick<LedgerEntry, "subject" | "topic">, part
   if (entry.topic === "twoView" || entry.topic === "tubeShift") return subjectInSpace(about, parts);
   const part = parts.find(({ id }) => id === about);
   if (part?.kind === "film") return { canal: "", ...namedFilm(part, parts) };
+  if (part?.kind === "findings") return ofFindings(part.body.takenOn);
   if (part?.kind === "comparison") return subjectOfTwoDates([part.body.before, part.body.after], parts);
   if (part?.kind !== "mark") return aboutNoFilm;
   const film = parts.find((one) => one.id === part.body.film);
   const canal = part.body.shape === "trace" ? (part.body.canal ?? "a course") : ownerOf(part.body);
   return film === undefined ? { ...aboutNoFilm, canal } : { canal, ...namedFilm(film, parts) };
 }
+
+/** What a sheet of findings gave is named by its day. */
+const ofFindings = (day: string): EntrySubject => ({ canal: "", film: `findings of ${dayInWords(day)}`, day });
 
 /** A course in space is named by its canal and the films that gave it: `DL film-1 film-2`. */
 function subjectInSpace(about: string, parts: readonly Part[]): EntrySubject {

@@ -39,6 +39,28 @@ const shown: Readonly<Record<string, readonly Shown[]>> = {
     { at: "foramenCount", name: "Foramina", unit: "" },
     { at: "extraRoot", name: "Extra root", unit: "" },
   ],
+  diagnosis: [
+    { at: "pulpal.term", name: "Pulp, from the findings", unit: "" },
+    { at: "pulpal.status", name: "That is", unit: "" },
+    { at: "apical.term", name: "Apex, from the findings", unit: "" },
+    { at: "apical.status", name: "That is", unit: "" },
+    { at: "apicalAlso", name: "Beside it", unit: "" },
+    { at: "source", name: "The complaint comes from", unit: "" },
+    { at: "codes.icd10.pulpal", name: "ICD-10, pulp", unit: "" },
+    { at: "codes.icd10.apical", name: "ICD-10, apex", unit: "" },
+    { at: "codes.icd11.pulpal", name: "ICD-11, pulp", unit: "" },
+    { at: "codes.icd11.apical", name: "ICD-11, apex", unit: "" },
+  ],
+  testStrength: [
+    {
+      at: "posterior.mean",
+      name: "Non-vital pulp, after the tests",
+      unit: "",
+      interval: "posterior.interval",
+      digits: 2,
+    },
+    { at: "prior.mean", name: "Before the tests", unit: "", interval: "prior.interval", digits: 2 },
+  ],
   calibrate: [{ at: "mmPerPx.column", name: "Scale", unit: "mm/px", interval: "interval" }],
   workingLength: [
     { at: "recommendedMm", name: "Working length by film", unit: "mm", interval: "recommendedInterval" },

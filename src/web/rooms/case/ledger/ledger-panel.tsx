@@ -106,6 +106,7 @@ interface WouldFillOptions {
 function WouldFill({ told }: WouldFillOptions) {
   const has = (topic: string) => told.some((entry) => entry.topic === topic);
   const missing = [
+    ...(has("diagnosis") ? [] : ["findings say which pulpal and apical terms they speak for"]),
     ...(has("canals") ? [] : ["roots and canals give the code of the tooth's form"]),
     ...(has("calibrate") ? [] : ["a film with a mark of known length gives its scale"]),
     ...(has("curvature") ? [] : ["a canal traced on a film gives its length and its bend"]),

@@ -1,0 +1,35 @@
+import { useEditedPart } from "../../../parts/fields/editing.tsx";
+import { AxisSays } from "./axis-told.tsx";
+import { NotTold } from "./not-told.tsx";
+import { Codes, Doubts, SourceSays, Urgent } from "./told-parts.tsx";
+import "./told.css";
+import { useTold } from "./use-told.ts";
+
+/** What can't wait in these findings, over everything else. */
+export function UrgentHere() {
+  const { told } = useTold(useEditedPart().id);
+  return told === undefined ? null : <Urgent told={told} />;
+}
+
+/** What these findings speak for, under them. */
+export function FindingsSay() {
+  const { entry, told } = useTold(useEditedPart().id);
+  return (
+    <section className="form-part">
+      <h2>What these findings speak for</h2>
+      {told === undefined ? (
+        <NotTold entry={entry} />
+      ) : (
+        <>
+          <SourceSays told={told} />
+          <div className="axes-told">
+            <AxisSays name="Pulp" axis={told.pulpal} />
+            <AxisSays name="Apex" axis={told.apical} also={told.apicalAlso} />
+          </div>
+          <Doubts told={told} />
+          <Codes told={told} />
+        </>
+      )}
+    </section>
+  );
+}

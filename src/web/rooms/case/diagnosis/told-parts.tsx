@@ -1,0 +1,117 @@
+import type { DiagnosisTold } from "../../../../ledger/diagnosis-told.ts";
+import { sentenceInWords } from "../../../words/value-words.ts";
+import { Reason, RuleLink } from "./rule-link.tsx";
+
+interface ToldOptions {
+  readonly told: DiagnosisTold;
+}
+
+/** What can't wait, each named with what to do; nothing where nothing is urgent. */
+export const Urgent = ({ told: { urgent } }: ToldOptions) =>
+  urgent.length === 0 ? null : (
+    <section className="told-urgent" aria-label="Can't wait">
+      <h3>This can't wait</h3>
+      <ul>
+        {urgent.map(({ row, finding, says }) => (
+          <li key={row}>
+            <strong>{sentenceInWords(says)}.</strong> {finding !== "" && `Found: ${finding}.`} <RuleLink row={row} />
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+
+/** Whose pain it is, as far as the findings tell: said first where it may not be this tooth's. */
+export function SourceSays({ told: { source, sourceBecause } }: ToldOptions) {
+  return (
+    <section className="told-source" data-elsewhere={sourceBecause.length > 0}>
+      <p>
+        Where the complaint comes from: <strong>{source}</strong>
+        {sourceBecause.length > 0 && ", until something else is shown"}
+      </p>
+      <ul>
+        {sourceBecause.map((reason) => (
+          <Reason key={reason.row + reason.finding} reason={reason} />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** Findings that do not go together, what to look for next, and what is to be kept in mind. */
+export function Doubts({ told: { contradictions, asks, cautions } }: ToldOptions) {
+  if (contradictions.length + asks.length + cautions.length === 0) return null;
+  return (
+    <section className="told-doubts">
+      {contradictions.length > 0 && <h3>Findings that do not go together</h3>}
+      <ul data-side="conflict">
+        {contradictions.map((reason) => (
+          <Reason key={reason.row + reason.finding} reason={reason} />
+        ))}
+      </ul>
+      {asks.length > 0 && <h3>Look for next</h3>}
+      <ul>
+        {asks.map((reason) => (
+          <li key={reason.row + reason.finding}>
+            {sentenceInWords(reason.says)} <span className="quiet">{reason.finding}</span> <RuleLink row={reason.row} />
+          </li>
+        ))}
+      </ul>
+      {cautions.length > 0 && <h3>Keep in mind</h3>}
+      <ul>
+        {cautions.map((caution) => (
+          <Caution key={caution} caution={caution} />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** A caution names its row at its end, in brackets. */
+function Caution({ caution }: { readonly caution: string }) {
+  const [, says = caution, row] = /^(.*?)(?: \[(\w+)\])?$/s.exec(caution) ?? [];
+  return (
+    <li>
+      {sentenceInWords(says)} {row !== undefined && <RuleLink row={row} />}
+    </li>
+  );
+}
+
+const lists = [
+  ["icd10", "ICD-10"],
+  ["icd10Cm", "ICD-10-CM (United States)"],
+  ["icd11", "ICD-11"],
+] as const;
+
+/** The codes of both terms in each list, and what the European guideline calls them where it differs. */
+export const Codes = ({ told: { codes, european, pulpal, apical } }: ToldOptions) => (
+  <details className="told-codes" open>
+    <summary>Codes of what the findings speak for</summary>
+    <table>
+      <thead>
+        <tr>
+          <td />
+          <th scope="col">{sentenceInWords(pulpal.term)}</th>
+          <th scope="col">{sentenceInWords(apical.term)}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {lists.map(([list, name]) => (
+          <tr key={list}>
+            <th scope="row">{name}</th>
+            <td>{codes[list]?.pulpal ?? "no code"}</td>
+            <td>{codes[list]?.apical ?? "no code"}</td>
+          </tr>
+        ))}
+        {(european.pulpal ?? european.apical) !== undefined && (
+          <tr>
+            <th scope="row">European guideline of 2023</th>
+            <td>{european.pulpal ?? "the same"}</td>
+            <td>{european.apical ?? "the same"}</td>
+          </tr>
+        )}
+      </tbody>
+    </table>
+    <p className="quiet">The codes are published; which of them goes with which term is our own reading.</p>
+  </details>
+);

@@ -1,0 +1,17 @@
+import { type DiagnosisTold, diagnosisEntry, diagnosisTold } from "../../../../ledger/diagnosis-told.ts";
+import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
+import { useCaseNow } from "../case-now.ts";
+
+/** What the ledger says of a sheet of findings. */
+export interface FindingsTold {
+  readonly entry: LedgerEntry | undefined;
+  /** Absent where nothing is computed, or the ledger refused. */
+  readonly told: DiagnosisTold | undefined;
+}
+
+/** See {@link FindingsTold}. */
+export function useTold(findings: string | undefined): FindingsTold {
+  const { ledger } = useCaseNow();
+  const entry = findings === undefined ? undefined : diagnosisEntry(ledger, findings);
+  return { entry, told: diagnosisTold(entry) };
+}

@@ -15,6 +15,7 @@ import { wallOnFilmTopic } from "./radiograph/wall-on-film-topic.ts";
 import { workingLengthTopic } from "./radiograph/working-length-topic.ts";
 import { Refusal } from "./refusal.ts";
 import { canalsTopic } from "./tooth/canals-topic.ts";
+import { missedCanalTopic } from "./tooth/missed-canal-topic.ts";
 import { toothTopic } from "./tooth/tooth-topic.ts";
 import type { Topic } from "./topic.ts";
 
@@ -22,6 +23,7 @@ import type { Topic } from "./topic.ts";
 export const topics: readonly Topic[] = [
   toothTopic,
   canalsTopic,
+  missedCanalTopic,
   calibrateTopic,
   workingLengthTopic,
   curvatureTopic,

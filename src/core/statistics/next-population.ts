@@ -29,7 +29,7 @@ export interface NextPopulation {
  * estimator of Paule and Mandel; a count over m populations varies by the m-th part of the spread's square.
  * @source Paule RC, Mandel J, Consensus values and weighting factors, J Res Natl Bur Stand, 1982;87:377-385 (memory);
  * Higgins JPT, Thompson SG, Spiegelhalter DJ, A re-evaluation of random-effects meta-analysis, J R Stat Soc A,
- * 2009;172:137-159 for the interval of a new study (memory); Tippett 1925 for the range (memory); docs/methods/missed-canal C3
+ * 2009;172:137-159 for the interval of a new study (memory); Tippett 1925 for the range (memory); docs/methods/missed-canal C4
  */
 export function nextPopulation(series: readonly CountedSeries[]): NextPopulation {
   const logits = series.map(logitOf);

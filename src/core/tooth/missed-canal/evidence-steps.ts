@@ -25,7 +25,7 @@ export interface CountedEvidence {
  * The looks of the input, each as far as it can be counted.
  * Takes the input and the chance before the first look.
  * @throws Refusal `input.impossible` with the path of each look that can't have come out so, alone or after those before it
- * @source docs/methods/missed-canal, C5-C6
+ * @source docs/methods/missed-canal, C5-C6 and C9
  */
 export function evidenceSteps({ evidence, tooth, feature }: MissedCanalInput, before: Standing): CountedEvidence {
   const weighed = evidence.map((look, at) => weigh(look, at, accuracyOfLook(look, tooth, feature)));

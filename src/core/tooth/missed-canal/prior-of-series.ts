@@ -70,10 +70,10 @@ function spanOf(series: readonly PublishedSeries[]): Pick<Prior, "mean" | "inter
   };
 }
 
-/** The mean is that of 500 equal parts of the distribution, each at its middle. */
+/** The mean is that of 2000 equal parts of the distribution, each at its middle. */
 function fromSeveral(series: readonly PublishedSeries[]): Prior {
   const next = nextPopulation(series);
-  const parts = 500;
+  const parts = 2_000;
   const shares = Array.from({ length: parts }, (_, at) => shareOfNext(next, (at + 0.5) / parts));
   return {
     mean: shares.reduce((sum, one) => sum + one, 0) / parts,

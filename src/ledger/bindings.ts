@@ -8,6 +8,7 @@ import { fillingEndBinding } from "./bindings/filling-end.ts";
 import { fragmentOnFilmBinding } from "./bindings/fragment-on-film.ts";
 import { lesionBinding } from "./bindings/lesion.ts";
 import { levelOnCanalBinding } from "./bindings/level-on-canal.ts";
+import { missedCanalBinding } from "./bindings/missed-canal.ts";
 import { testStrengthBinding } from "./bindings/test-strength.ts";
 import { toothBinding } from "./bindings/tooth.ts";
 import { tubeShiftBinding } from "./bindings/tube-shift.ts";
@@ -19,6 +20,7 @@ import { workingLengthBinding } from "./bindings/working-length.ts";
 export const bindings: readonly Binding[] = [
   toothBinding,
   canalsBinding,
+  missedCanalBinding,
   calibrateBinding,
   curvatureBinding,
   twoViewBinding,

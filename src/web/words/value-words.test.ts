@@ -22,6 +22,7 @@ describe("values in words", () => {
       "The published classes disagree: moderate by angle after Schneider (Schneider 1971), mild by radius of that bend (Estrela 2008).",
     );
     expect(sentenceInWords("views[0] shows more than views[1].")).toBe("Film 1 shows more than film 2.");
+    expect(sentenceInWords("evidence[1] is a further look.")).toBe("Look 2 is a further look.");
     expect(sentenceInWords("Mark it again (at the apex).")).toBe("Mark it again (at the apex).");
   });
 

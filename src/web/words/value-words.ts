@@ -90,6 +90,8 @@ const names: Readonly<Record<string, string>> = {
 
 /** A value's name in words: known ones by hand, others as the code writes them, without their unit. */
 export function valueInWords(name: string): string {
+  const look = /^evidence\[(\d+)\]$/.exec(name)?.[1];
+  if (look !== undefined) return `Look ${Number(look) + 1}`;
   const inList = name.replace(/^\w+\[\d+\]\./, "");
   return names[name] ?? names[inList] ?? wordsOfName(inList.replace(/(?<=[a-z])(MmPerPx|Mm2|Mm|Deg|Px|Min|Ml)$/, ""));
 }
@@ -102,6 +104,7 @@ export function sentenceInWords(sentence: string): string {
   return sentence
     .replaceAll(/\bviews\[(\d+)\]/g, (_, index: string) => `film ${Number(index) + 1}`)
     .replaceAll(/\bknown\[(\d+)\]/g, (_, index: string) => `known length ${Number(index) + 1}`)
+    .replaceAll(/\bevidence\[(\d+)\]/g, (_, index: string) => `look ${Number(index) + 1}`)
     .replaceAll(/\(([a-z]+(?:-[a-z]+)*-\d{4})\)/g, (_, id: string) => `(${sourceInWords(id)})`)
     .replaceAll(/\b[a-z]+(?:[A-Z][a-z]+)+\d?\b/g, (name) => lowered(valueInWords(name)))
     .replace(/^./, (letter) => letter.toUpperCase());

@@ -1,6 +1,7 @@
 import type { InputPath, LedgerEntry } from "../../../../record/ledger-entry.ts";
 import { type Part, type PartOf, partsOf } from "../../../../record/parts.ts";
 import { purposeWords } from "../../../../record/words/later-words.ts";
+import { featureWords } from "../../../../record/words/search-words.ts";
 import { dayInWords } from "../../../parts/days-in-words.ts";
 import { valueInWords } from "../../../words/value-words.ts";
 import { titles } from "../spine/spine-moments.ts";
@@ -34,6 +35,7 @@ export function entrySubject(entry: Pick<LedgerEntry, "subject" | "topic">, part
   const part = parts.find(({ id }) => id === about);
   if (part?.kind === "film") return { canal: "", ...namedFilm(part, parts) };
   if (part?.kind === "findings") return ofFindings(part.body.takenOn);
+  if (part?.kind === "search") return { ...aboutNoFilm, canal: featureWords[part.body.feature] };
   if (part?.kind === "comparison") return subjectOfTwoDates([part.body.before, part.body.after], parts);
   if (part?.kind !== "mark") return aboutNoFilm;
   const film = parts.find((one) => one.id === part.body.film);
@@ -125,8 +127,13 @@ function placeOf(part: Part, parts: readonly Part[], caseId: string, rest: reado
     return { from: `mark on a film: ${field}`, href: `/case/${caseId}/light-box/${part.body.film}` };
   if (part.kind === "comparison")
     return { from: `two dates compared: ${field}`, href: `/case/${caseId}/light-box/compare/${part.id}` };
+  if (part.kind === "search") return { from: `search: ${searchPlace(rest)}`, href: `/case/${caseId}/hidden` };
   return { from: `${titles[part.kind].toLowerCase()}: ${field}`, href: `/case/${caseId}/${part.id}` };
 }
+
+/** A look of a search by its number, else the field. */
+const searchPlace = ([field = "", index]: readonly string[]): string =>
+  index === undefined ? valueInWords(field).toLowerCase() : `look ${Number(index) + 1}`;
 
 /** The parts that an entry's inputs came from directly. */
 export const partsBehind = (entry: Pick<LedgerEntry, "inputPaths">, parts: readonly Part[]): readonly Part[] => [

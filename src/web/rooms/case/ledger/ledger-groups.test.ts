@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { caseId, ledgerEntryId, partId } from "../../../../core/ids.ts";
 import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
 import type { Part } from "../../../../record/parts.ts";
+import { entryTitle, inputOrigin } from "./entry-subject.ts";
 import { ledgerGroups } from "./ledger-groups.ts";
 import { lengthsOnFilms } from "./ledger-lines.ts";
 
@@ -82,6 +83,19 @@ describe("the lengths on single films", () => {
     expect(lengthsOnFilms(entry("curvature of t-mb", both), [entry("curvature of t-mb")])).toEqual([]);
     expect(lengthsOnFilms(entry("twoView of MB1 film-early film-late", both), [])).toEqual([]);
   });
+});
+
+it("a search is about what it looks for, and each look of it has its number", () => {
+  const looks = [{ on: "2026-01-01", kind: "cbct", result: "seen", note: "" }];
+  const body = { feature: "secondMesiobuccal", looks };
+  const search = { id: partId("search-1"), kind: "search", revision: 1, body } as Part;
+  const asked = entry("missedCanal of search-1");
+  expect(entryTitle(asked, [search])).toBe("second mesiobuccal canal: chance that it is there");
+  expect(ledgerGroups([asked], [search]).map(({ name }) => name)).toEqual([""]);
+  const from = (input: string, record: string) => inputOrigin({ input, record }, [search], "case-1");
+  const href = "/case/case-1/hidden";
+  expect(from("evidence[0]", "search-1/looks/0")).toEqual({ input: "Look 1", from: "search: look 1", href });
+  expect(from("feature", "search-1/feature")).toEqual({ input: "Feature", from: "search: feature", href });
 });
 
 it("two films that are compared stand under both of their days", () => {

@@ -61,6 +61,10 @@ const shown: Readonly<Record<string, readonly Shown[]>> = {
     },
     { at: "prior.mean", name: "Before the tests", unit: "", interval: "prior.interval", digits: 2 },
   ],
+  missedCanal: [
+    { at: "posterior.mean", name: "Chance that it is there", unit: "", interval: "posterior.interval", digits: 2 },
+    { at: "prior.mean", name: "Before any look", unit: "", interval: "prior.interval", digits: 2 },
+  ],
   calibrate: [{ at: "mmPerPx.column", name: "Scale", unit: "mm/px", interval: "interval" }],
   workingLength: [
     { at: "recommendedMm", name: "Working length by film", unit: "mm", interval: "recommendedInterval" },

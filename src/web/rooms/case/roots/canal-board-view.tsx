@@ -46,6 +46,7 @@ export function CanalBoardView({ tooth, steps, readOnly, chosen, below }: CanalB
                   ref={isChosen(one) ? chosen : undefined}
                   checked={isChosen(one)}
                   onChange={() => choose({ root: one.root, level: one.level })}
+                  onFocus={() => choose({ root: one.root, level: one.level })}
                   aria-label={levelName(roots, one)}
                 />
               </label>

@@ -1,4 +1,4 @@
-import { useRef } from "react";
+import { useEffect, useRef } from "react";
 import type { BodyOf, PartOf } from "../../../../record/parts.ts";
 import { useAnnounce } from "../../../parts/announcer.tsx";
 import { ask } from "../../../record/api.ts";
@@ -31,6 +31,10 @@ export function CanalEditor({ part, tooth, book }: CanalEditorOptions) {
   const announce = useAnnounce();
   // The control of the level that is chosen then stands only after the step has been drawn.
   const back = () => requestAnimationFrame(() => chosen.current?.focus());
+  useEffect(() => {
+    // Where nothing has the keyboard, as after the usual form was taken, the drawing has it at once.
+    if (document.activeElement === document.body) chosen.current?.focus({ preventScroll: true });
+  }, []);
   const usual = () => {
     ask<Pick<BodyOf<"anatomy">, "roots">>(`/teeth/${tooth.twoDigit}/usual`).then(
       ({ roots }) => act({ roots, at: { root: 0, level: 0 }, says: "the usual form again" }),

@@ -45,4 +45,19 @@ describe("canalStatesOn", () => {
       with: "not said",
     });
   });
+
+  it("puts a block into the third that the canal's last mishap up to the day names", () => {
+    const mishap = (on: string, canal: string, third: string): Part =>
+      ({ id: `mishap-${on}`, kind: "mishap", revision: 1, body: { on, canal, third } }) as unknown as Part;
+    const parts = [
+      visit("2024-03-06", [{ canal: "MB1", state: "blocked", blockedBy: "ledge" }]),
+      mishap("2024-03-20", "MB1", "apical"),
+      mishap("2024-03-06", "MB1", "middle"),
+      mishap("2024-03-06", "P", "coronal"),
+      mishap("2024-04-01", "MB1", "notRecorded"),
+    ];
+    expect(canalStatesOn(parts, "2024-03-06").MB1).toEqual({ state: "blocked", with: "ledge", at: 1 / 2 });
+    expect(canalStatesOn(parts).MB1).toEqual({ state: "blocked", with: "ledge", at: 5 / 6 });
+    expect(canalStatesOn(parts, "2024-03-05")).toEqual({});
+  });
 });

@@ -10,6 +10,7 @@ import "./canal-editor.css";
 import { RootKeys } from "./root-keys.tsx";
 import { BelowRoot, RootNotes, RootsInNumbers } from "./root-numbers.tsx";
 import { RootStrip } from "./root-strip.tsx";
+import { StrayNames } from "./stray-names.tsx";
 import { UnusualRoots } from "./unusual-roots.tsx";
 import { useRootSteps } from "./use-root-steps.ts";
 import { useRootsRead } from "./use-roots-read.ts";
@@ -62,6 +63,7 @@ export function CanalEditor({ part, tooth, book }: CanalEditorOptions) {
         </p>
       )}
       {book && <RootStrip steps={steps} />}
+      <StrayNames />
       <RootNotes read={read} tooth={tooth.twoDigit} />
       <UnusualRoots unusual={read.unusual} because={typeof because === "string" ? because : ""} />
     </section>

@@ -1,3 +1,4 @@
+import { canalsEntry, canalsRead, unusualRootCount } from "../../ledger/canals-read.ts";
 import { thePart } from "../../record/parts.ts";
 import type { CaseSource } from "../case-source.ts";
 import { ledgerReader } from "../ledger-reader.ts";
@@ -35,7 +36,15 @@ export function anatomyPages(source: CaseSource): Page[] {
           ]),
         },
       ],
-      notes: [],
+      notes: formNotes(source, anatomy.body.unusualBecause),
     },
   ];
+}
+
+/** What is unusual in the form, and why it is right or that nobody has said so yet. */
+function formNotes({ ledger }: CaseSource, because = ""): readonly string[] {
+  const unusual = unusualRootCount(canalsRead(canalsEntry(ledger)));
+  const reason = because === "" ? "No reason is recorded for it yet." : `Why this form is right: ${because}`;
+  if (unusual !== undefined) return [unusual, reason];
+  return because === "" ? [] : [reason];
 }

@@ -35,12 +35,18 @@ const Table = ({ head, rows }: Extract<Block, { is: "table" }>) => (
       </thead>
       <tbody>
         {rows.map((cells, row) =>
-          keyed(row, <tr>{cells.map((cell, index) => keyed(index, <td>{line(cell)}</td>))}</tr>),
+          keyed(
+            row,
+            <tr {...place(cells[0] ?? "")}>{cells.map((cell, index) => keyed(index, <td>{line(cell)}</td>))}</tr>,
+          ),
         )}
       </tbody>
     </table>
   </div>
 );
+
+/** A row that is called by a name, as P3, is a place of its own that an address can lead to. */
+const place = (name: string) => (/^[A-Z]\d+$/.test(name) ? { id: name, tabIndex: -1 } : {});
 
 const line = (text: string): ReactNode => spansOf(text).map((span, index) => keyed(index, piece(span)));
 

@@ -1,3 +1,4 @@
+import { useEffect } from "react";
 import { Link } from "wouter";
 import type { TopicView } from "../../../server/api.ts";
 import { numberInWords } from "../../parts/figures-in-words.ts";
@@ -53,23 +54,33 @@ function ClickErrorNow() {
   );
 }
 
-const Page = ({ topic }: { readonly topic: TopicView }) => (
-  <article>
-    <p className="quiet">
-      {topic.name}, version {topic.version}
-    </p>
-    {topic.name === "clickError" && <ClickErrorNow />}
-    <MarkdownView text={topic.method} />
-    <h2>Sources</h2>
-    <ul className="methods-sources">
-      {topic.sources.map(({ id, reference, verification }) => (
-        <li key={id}>
-          {reference}{" "}
-          <span className="source-mark" data-seen={verification === "seen"}>
-            {verification === "seen" ? "seen" : "from memory"}
-          </span>
-        </li>
-      ))}
-    </ul>
-  </article>
-);
+function Page({ topic }: { readonly topic: TopicView }) {
+  useEffect(goToPlace, []);
+  return (
+    <article>
+      <p className="quiet">
+        {topic.name}, version {topic.version}
+      </p>
+      {topic.name === "clickError" && <ClickErrorNow />}
+      <MarkdownView text={topic.method} />
+      <h2>Sources</h2>
+      <ul className="methods-sources">
+        {topic.sources.map(({ id, reference, verification }) => (
+          <li key={id}>
+            {reference}{" "}
+            <span className="source-mark" data-seen={verification === "seen"}>
+              {verification === "seen" ? "seen" : "from memory"}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </article>
+  );
+}
+
+/** An address that names a row of a page leads to it. */
+function goToPlace(): void {
+  const row = document.getElementById(window.location.hash.slice(1));
+  row?.scrollIntoView({ block: "center" });
+  row?.focus({ preventScroll: true });
+}

@@ -39,7 +39,7 @@ export function BesideFindings({ own }: BesideOptions) {
           {sheets.length > 1 ? "open them" : `findings of ${dayInWords(sheet.body.takenOn)}`}
         </Link>
       </p>
-      {told === undefined && <NotTold entry={entry} />}
+      {told === undefined && <NotTold entry={entry} sheet={sheet} link />}
       {take && !isTaken && (
         <Button weight="strong" hint="t" onClick={take}>
           Take both terms as your own

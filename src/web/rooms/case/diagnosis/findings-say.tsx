@@ -13,12 +13,14 @@ export function UrgentHere() {
 
 /** What these findings speak for, under them. */
 export function FindingsSay() {
-  const { entry, told } = useTold(useEditedPart().id);
+  const part = useEditedPart();
+  const { entry, told } = useTold(part.id);
+  if (part.kind !== "findings") return null;
   return (
     <section className="form-part">
       <h2>What these findings speak for</h2>
       {told === undefined ? (
-        <NotTold entry={entry} />
+        <NotTold entry={entry} sheet={part} />
       ) : (
         <>
           <SourceSays told={told} />

@@ -15,7 +15,6 @@ export const PriorPart = () => (
         <NumberField at="share" label="Share, 0 to 1" />
         <NumberField at="events" label="or diseased teeth" />
         <NumberField at="n" label="among so many" />
-        <TextField at="from" label="Where it comes from" wraps />
         <SliderField
           at="dependence"
           label="How far tests repeat each other"
@@ -25,6 +24,7 @@ export const PriorPart = () => (
           unset={{ value: 0, says: "taken as independent" }}
           inWords={dependenceInWords}
         />
+        <TextField at="from" label="Where it comes from" prose />
       </Optional>
     </div>
   </>

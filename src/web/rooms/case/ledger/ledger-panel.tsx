@@ -92,6 +92,7 @@ const AsItStood = () => (
 function restsOn(entry: LedgerEntry, moment: Moment, parts: readonly Part[]): boolean {
   const films: readonly string[] = moment.films.map(({ id }) => id);
   const subject = entry.subject.split(" of ").at(-1) ?? "";
+  if (moment.part?.kind === "diagnosis" && moment.part.body.suggestion === entry.id) return true;
   return [...partsBehind(entry, parts), ...parts.filter(({ id }) => id === subject)].some(
     (part) =>
       part.id === moment.id || films.includes(part.id) || (part.kind === "mark" && films.includes(part.body.film)),

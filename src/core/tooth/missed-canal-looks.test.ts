@@ -96,6 +96,18 @@ describe("missedCanal: cautions", () => {
     expect(chance("36", "cShaped").cautions.join(" ")).not.toContain("differ:");
   });
 
+  it("ask after a scan for its reason, and after a trough for the wall", () => {
+    const both = [seen(0.9, 0.8), notSeen(0.9, 0.8, "troughing")];
+    const reason = "No reason is written why less than a CBCT was not enough.";
+    const wall = "There was troughing, and the wall where it cuts is not known.";
+    expect(third(both).cautions).toEqual(expect.arrayContaining([reason, wall]));
+    const told = { lessWasNotEnough: "A post covers the floor.", wallKnownMm: 1.2 };
+    const { cautions } = chance("38", "thirdRoot", both, told);
+    expect(cautions).not.toContain(reason);
+    expect(cautions).not.toContain(wall);
+    expect(third().cautions).not.toContain(reason);
+  });
+
   it("speak of two looks of one kind, and of figures that are turned round", () => {
     const { cautions } = third([seen(0.9, 0.8), seen(0.9, 0.8), notSeen(0.2, 0.3, "dye")]);
     expect(cautions).toContain("evidence[1] is a further cbct: two looks of one kind are hardly independent.");
@@ -147,6 +159,12 @@ describe("missedCanal C1 and C9: what is refused", () => {
       },
       "input.impossible",
       ["evidence[0].result", "evidence[1].result", "evidence[1].depthMm"],
+    ],
+    [
+      "a tooth that can't have it and a result of another kind, together",
+      { tooth: "11", evidence: [{ kind: "dye", result: "no" }] },
+      "input.impossible",
+      ["feature", "evidence[0].result"],
     ],
     ["a result that can't be had", { evidence: [seen(0, 1)] }, "input.impossible", ["evidence[0].result"]],
     [

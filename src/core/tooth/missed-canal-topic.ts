@@ -35,8 +35,7 @@ export const missedCanalTopic = defineTopic({
 
 function missedCanal(input: MissedCanalInput): MissedCanalOutput {
   const tooth = knownTooth(input.tooth);
-  const prior = priorOfSeries(tooth, input.feature, input.population);
-  checkResults(input);
+  const prior = withFaults(resultFaults(input), () => priorOfSeries(tooth, input.feature, input.population));
   const { steps, standing, notComputed, sources: counted } = evidenceSteps(input, prior);
   const nextBestLook = nextLooks(input, standing.mean);
   return {
@@ -69,9 +68,9 @@ function knownTooth(twoDigit: string): ToothFacts {
   ]);
 }
 
-/** @throws Refusal `input.impossible` for a sign that is seen or not seen, a look that is yes or no, a depth of no trough. */
-function checkResults({ evidence }: MissedCanalInput): void {
-  const faults = evidence.flatMap(({ kind, result, depthMm }, at): Fault[] => {
+/** A sign that is seen or not seen, a look that is yes or no, a depth of no trough. */
+const resultFaults = ({ evidence }: MissedCanalInput): Fault[] =>
+  evidence.flatMap(({ kind, result, depthMm }, at): Fault[] => {
     const accepted = lookFacts[kind].sign ? ["yes", "no"] : ["seen", "notSeen"];
     return [
       ...(accepted.includes(result)
@@ -82,8 +81,17 @@ function checkResults({ evidence }: MissedCanalInput): void {
         : [{ path: `evidence[${at}].depthMm`, says: `a depth is of troughing, not of ${kind}` }]),
     ];
   });
-  if (faults.length > 0)
-    throw new Refusal("input.impossible", "Cannot weigh the looks: a result does not fit its kind", {}, faults);
+
+/** The prior, unless a result is at fault; where the prior is refused too, all faults stand together. */
+function withFaults(faults: readonly Fault[], prior: () => Prior): Prior {
+  try {
+    const found = prior();
+    if (faults.length === 0) return found;
+  } catch (thrown) {
+    if (!(thrown instanceof Refusal)) throw thrown;
+    throw new Refusal(thrown.code, thrown.message, thrown.facts, [...thrown.faults, ...faults]);
+  }
+  throw new Refusal("input.impossible", "Cannot weigh the looks: a result does not fit its kind", {}, faults);
 }
 
 function priorText({ mean, interval, method, series }: Prior): MissedCanalOutput["prior"] {

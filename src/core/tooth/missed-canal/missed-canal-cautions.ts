@@ -59,7 +59,8 @@ function differText(series: readonly PublishedSeries[]): string {
 const namesOf = (series: readonly PublishedSeries[]): string =>
   series.map(({ region, source }) => `${region} (${source})`).join(", ");
 
-function lookCautions({ evidence, feature }: MissedCanalInput, steps: Steps): string[] {
+function lookCautions(input: MissedCanalInput, steps: Steps): string[] {
+  const { evidence, feature } = input;
   const twice = evidence.flatMap(({ kind }, at) =>
     evidence.findIndex((one) => one.kind === kind) < at
       ? [`evidence[${at}] is a further ${kind}: two looks of one kind are hardly independent.`]
@@ -68,8 +69,18 @@ function lookCautions({ evidence, feature }: MissedCanalInput, steps: Steps): st
   const turned = steps
     .filter(({ sensitivity, specificity }) => sensitivity + specificity < 1)
     .map(({ evidence: at }) => `evidence[${at}]: by these figures seeing it speaks against it; are they mixed up?`);
-  return [...twice, ...turned, ...troughingCaution(feature, steps), ...scanCaution(steps)];
+  return [...twice, ...turned, ...unmetNeeds(input), ...troughingCaution(feature, steps), ...scanCaution(steps)];
 }
+
+/** What C8 asks for before a scan or a trough, where one was made without it. */
+const unmetNeeds = ({ evidence, lessWasNotEnough = "", wallKnownMm }: MissedCanalInput): string[] => [
+  ...(evidence.some(({ kind }) => kind === "cbct") && lessWasNotEnough === ""
+    ? ["No reason is written why less than a CBCT was not enough."]
+    : []),
+  ...(evidence.some(({ kind }) => kind === "troughing") && wallKnownMm === undefined
+    ? ["There was troughing, and the wall where it cuts is not known."]
+    : []),
+];
 
 function troughingCaution(feature: Feature, steps: Steps): string[] {
   const bound = steps.some(({ kind, from }) => kind === "troughing" && from.includes("upper bound"));

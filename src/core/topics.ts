@@ -1,3 +1,4 @@
+import { planTopic } from "./diagnosis/plan-topic.ts";
 import { testStrengthTopic } from "./diagnosis/test-strength-topic.ts";
 import { calibrateTopic } from "./radiograph/calibrate-topic.ts";
 import { clickErrorTopic } from "./radiograph/click-error-topic.ts";
@@ -39,6 +40,7 @@ export const topics: readonly Topic[] = [
   compareFilmsTopic,
   clickErrorTopic,
   testStrengthTopic,
+  planTopic,
 ];
 
 /**

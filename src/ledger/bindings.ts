@@ -9,6 +9,7 @@ import { fragmentOnFilmBinding } from "./bindings/fragment-on-film.ts";
 import { lesionBinding } from "./bindings/lesion.ts";
 import { levelOnCanalBinding } from "./bindings/level-on-canal.ts";
 import { missedCanalBinding } from "./bindings/missed-canal.ts";
+import { planBinding } from "./bindings/plan.ts";
 import { testStrengthBinding } from "./bindings/test-strength.ts";
 import { toothBinding } from "./bindings/tooth.ts";
 import { tubeShiftBinding } from "./bindings/tube-shift.ts";
@@ -34,4 +35,5 @@ export const bindings: readonly Binding[] = [
   crownRootBinding,
   compareFilmsBinding,
   testStrengthBinding,
+  planBinding,
 ];

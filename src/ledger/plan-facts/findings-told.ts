@@ -1,0 +1,90 @@
+import { type Part, type PartOf, partsOf } from "../../record/parts.ts";
+import { probingStanding } from "../../record/probing-standing.ts";
+import { latestOf } from "../latest-of.ts";
+import { type Told, told } from "./told.ts";
+
+type Findings = PartOf<"findings">;
+
+/** What the last findings say of the facts that a plan asks for; what was not done or not asked is not told. */
+export function findingsTold(parts: readonly Part[]): Told[] {
+  const findings = latestOf(partsOf(parts, "findings"));
+  return findings === undefined ? [] : [...filmTold(findings), ...seenTold(findings), ...toothTold(findings)];
+}
+
+/** What a list of words becomes in the plan's; a word that is missing in it is not told. */
+const as =
+  (words: Readonly<Record<string, string>>) =>
+  (value: string | undefined): string | undefined =>
+    value === undefined ? undefined : words[value];
+
+const presence = as({ yes: "present", no: "none", present: "present", none: "none", traced: "present" });
+const yesOrNo = as({ yes: "yes", no: "no" });
+
+function filmTold({ id, body: { onFilm } }: Findings): Told[] {
+  const at = (field: string): string => `${id}/onFilm/${field}`;
+  const lesion = as({ none: "none", apical: "present" })(onFilm.lucency);
+  return [
+    ...told("lesion", lesion, at("lucency")),
+    ...told("lesionMm", lesion === "present" ? onFilm.lucencyMm : undefined, at("lucencyMm")),
+    ...told("apex", as({ open: "open", closed: "closed" })(onFilm.apex), at("apex")),
+    ...told("calcified", yesOrNo(onFilm.calcified), at("calcified")),
+    ...told(
+      "resorption",
+      as({ none: "none", internal: "present", external: "present" })(onFilm.resorption),
+      at("resorption"),
+    ),
+    ...told("earlierFilling", presence(onFilm.earlierFilling), at("earlierFilling")),
+    ...told(
+      "earlierFillingEndMm",
+      onFilm.earlierFilling === "present" ? onFilm.earlierFillingEndMm : undefined,
+      at("earlierFillingEndMm"),
+    ),
+  ];
+}
+
+function seenTold({ id, body: { seen, history } }: Findings): Told[] {
+  const at = (field: string): string => `${id}/seen/${field}`;
+  const done = (value: string | undefined): string | undefined => (value === "notDone" ? undefined : value);
+  const pains = (["spontaneousPain", "painToCold", "painToHeat", "painOnBiting"] as const).map((field) => ({
+    field,
+    answer: history[field],
+  }));
+  const hurts = pains.filter(({ answer }) => answer === "yes");
+  const pain = hurts.length > 0 ? "present" : pains.every(({ answer }) => answer === "no") ? "none" : undefined;
+  const painFields = (hurts.length > 0 ? hurts : pains).map(({ field }) => `${id}/history/${field}`);
+  return [
+    ...told("caries", done(seen.caries), at("caries")),
+    ...told("exposure", done(seen.exposure), at("exposure")),
+    ...told("crack", done(seen.crack), at("crack")),
+    ...told("sinusTract", presence(seen.sinusTract), at("sinusTract")),
+    ...told("post", yesOrNo(seen.post), at("post")),
+    ...told("crowned", crownIn(seen.restoration), at("restoration")),
+    ...told("ferruleHeightMm", seen.ferruleHeightMm, at("ferruleHeightMm")),
+    ...told("ferruleWidthMm", seen.ferruleWidthMm, at("ferruleWidthMm")),
+    ...told("pain", pain, ...painFields),
+  ];
+}
+
+/** A restoration whose note names a crown or a bridge; any other note leaves it open. */
+const crownIn = (note: string): string | undefined =>
+  /\b(crown|bridge)\b/i.test(note) && !/\b(no|without)\b/i.test(note) ? "yes" : undefined;
+
+/** From this depth a probing that stands alone is a narrow defect, as the diagnosis reads it. */
+const narrowFromMm = 5;
+
+function toothTold({ id, body: { teeth } }: Findings): Told[] {
+  const place = teeth.findIndex(({ role }) => role === "tooth");
+  const tooth = teeth[place];
+  if (tooth === undefined) return [];
+  const at = (field: string): string => `${id}/teeth/${place}/${field}`;
+  const depths = Object.values(tooth.probingMm).flatMap((depth) => depth ?? []);
+  const standing = Object.entries(probingStanding(tooth.probingMm));
+  const narrow = standing.some(
+    ([site, is]) => is === "narrow" && Number(Reflect.get(tooth.probingMm, site)) >= narrowFromMm,
+  );
+  return [
+    ...told("mobility", tooth.mobility === "notDone" ? undefined : tooth.mobility, at("mobility")),
+    ...told("deepestProbingMm", depths.length === 0 ? undefined : Math.max(...depths), at("probingMm")),
+    ...told("narrowDefect", narrow ? "yes" : depths.length === 6 ? "no" : undefined, at("probingMm")),
+  ];
+}

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { part, sampleParts } from "../../test/sample-case.ts";
 import type { BodyOf } from "../record/parts.ts";
 import { firstSettings } from "../record/settings.ts";
-import { canalsEntry, canalsRead, isAbout, unusualRootCount } from "./canals-read.ts";
+import { canalsEntry, canalsRead, isAbout, isReasonOpen, unusualRootCount } from "./canals-read.ts";
 import { deriveLedger } from "./derive-ledger.ts";
 
 type Roots = BodyOf<"anatomy">["roots"];
@@ -40,6 +40,21 @@ describe("an entry about roots and canals", () => {
   it("says what is unusual in the number of roots", () => {
     const read = canalsRead(canalsEntry(ledgerOf([{ name: "R", levels: [1] }])));
     expect(unusualRootCount(read)).toContain("1 root is unusual for the upper");
+  });
+
+  it("leaves a question open until a reason stands beside an unusual number", () => {
+    const lone: Roots = [{ name: "R", levels: [1] }];
+    const standing = (unusualBecause?: string) => [
+      part("anatomy", "anatomy-1", {
+        roots: lone,
+        foundBy: [],
+        ...(unusualBecause === undefined ? {} : { unusualBecause }),
+      }),
+    ];
+    expect(isReasonOpen(ledgerOf(lone), standing())).toBe(true);
+    expect(isReasonOpen(ledgerOf(lone), standing("all roots fused, seen in the volume"))).toBe(false);
+    expect(isReasonOpen(ledgerOf(three), standing())).toBe(false);
+    expect(isReasonOpen([], [])).toBe(false);
   });
 
   it("that refused can't be read", () => {

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { isRootCountNote } from "../core/tooth/canal-notes.ts";
 import { canonicalJson } from "../record/canonical-json.ts";
 import type { LedgerEntry } from "../record/ledger-entry.ts";
+import { type Part, thePart } from "../record/parts.ts";
 
 const answered = z.looseObject({
   roots: z.array(z.looseObject({ name: z.string(), sequence: z.string(), vertucci: z.string().nullable() })),
@@ -34,3 +35,10 @@ export function isAbout(entry: LedgerEntry | undefined, roots: unknown): boolean
 
 /** What is unusual in the number of roots, in words; undefined where nothing is. */
 export const unusualRootCount = (read: CanalsRead | undefined): string | undefined => read?.notes.find(isRootCountNote);
+
+/** Whether the roots of a case are unusual in number for its tooth and nobody has said yet why that is right. */
+export function isReasonOpen(ledger: readonly LedgerEntry[], parts: readonly Part[]): boolean {
+  const anatomy = thePart(parts, "anatomy")?.body;
+  const unusual = unusualRootCount(canalsRead(canalsEntry(ledger)));
+  return anatomy !== undefined && unusual !== undefined && (anatomy.unusualBecause ?? "") === "";
+}

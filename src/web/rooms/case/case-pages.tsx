@@ -1,5 +1,6 @@
-import { type ReactNode, useMemo } from "react";
+import { type ReactNode, useMemo, useState } from "react";
 import { useLocation } from "wouter";
+import { isReasonOpen } from "../../../ledger/canals-read.ts";
 import { type CanalStanding, canalStatesOn } from "../../../record/canal-states.ts";
 import type { Operation } from "../../../record/change.ts";
 import type { BodyOf, Part } from "../../../record/parts.ts";
@@ -13,11 +14,13 @@ import { Canals } from "./canals.ts";
 import { CaseNow } from "./case-now.ts";
 import { EvidencePage } from "./evidence-page.tsx";
 import { LedgerPanel } from "./ledger/ledger-panel.tsx";
+import { LookedAt } from "./looked-at.tsx";
 import { MomentPage } from "./moment-page.tsx";
 import { newBodies } from "./new-bodies.ts";
 import type { Addable } from "./spine/addable.ts";
 import { Spine, type StandingPage } from "./spine/spine.tsx";
 import { type Moment, spineMoments, titles } from "./spine/spine-moments.ts";
+import { statesAlong } from "./spine/states-along.ts";
 
 interface CasePagesOptions {
   readonly caseId: string;
@@ -34,30 +37,39 @@ export function CasePages({ caseId, view, moment, today, readOnly }: CasePagesOp
   const moments = useMemo(() => spineMoments(parts, facts.nextOn, today), [parts, facts.nextOn, today]);
   const shown = standingPages.some(({ id }) => id === named) ? undefined : shownMoment(moments, named);
   const canals = useMemo(() => canalStatesOn(parts), [parts]);
+  const states = useMemo(() => statesAlong(parts, moments), [parts, moments]);
+  const [looked, look] = useState<string>();
+  const lookedAt = moments.find(({ id }) => id === looked);
   const book = useDraftBook(caseId);
   const { tell, add, remove, noteAnatomy } = useGestures(caseId, view, today, canals);
   useNeighbourKeys(caseId, moments, shown);
   const shared = { caseId, parts, book: readOnly ? undefined : book, noteAnatomy };
+  const isOpen = isReasonOpen(ledger, parts);
   const now = useMemo(() => ({ caseId, parts, ledger }), [caseId, parts, ledger]);
+  const standing = standingPages.map((one) => (one.id === "anatomy" && isOpen ? openAnatomy : one));
+  const titleShown = shown?.title ?? standing.find(({ id }) => id === named)?.title ?? "";
   let page: ReactNode = null;
   if (named === "anatomy") page = <AnatomyPage {...{ parts, noteAnatomy }} book={shared.book} day={today} />;
   else if (named === "evidence") page = <EvidencePage {...{ parts, moments }} book={shared.book} record={tell} />;
   else if (shown) page = <MomentPage key={shown.id} {...shared} moment={shown} remove={remove} recordDue={add} />;
   return (
-    <Canals.Provider value={canals}>
-      <div className="case-columns">
-        <Spine
-          {...{ caseId, moments }}
-          standing={standingPages}
-          shown={shown?.id ?? named}
-          {...(readOnly ? {} : { add })}
-        />
-        <main className="case-page" id="page">
-          <CaseNow.Provider value={now}>{page}</CaseNow.Provider>
-        </main>
-        <LedgerPanel {...{ caseId, ledger, parts, readOnly }} moment={shown} />
-      </div>
-    </Canals.Provider>
+    <CaseNow.Provider value={now}>
+      <Canals.Provider value={canals}>
+        <div className="case-columns">
+          <Spine
+            {...{ caseId, moments, states, looked, look }}
+            standing={standing}
+            shown={shown?.id ?? named}
+            {...(readOnly ? {} : { add })}
+          />
+          <main className="case-page" id="page">
+            {lookedAt && <LookedAt moment={lookedAt} parts={parts} stays={titleShown} />}
+            {page}
+          </main>
+          <LedgerPanel {...{ caseId, ledger, parts, readOnly }} moment={shown} />
+        </div>
+      </Canals.Provider>
+    </CaseNow.Provider>
   );
 }
 
@@ -65,6 +77,11 @@ const standingPages: readonly StandingPage[] = [
   { id: "anatomy", title: "Roots and canals", line: "what the emblem is drawn from" },
   { id: "evidence", title: "References and claims", line: "for and against each decision" },
 ];
+
+/** The page of the roots while an unusual form stands there without a reason. */
+const openAnatomy: StandingPage = {
+  ...{ id: "anatomy", title: "Roots and canals", line: "? unusual, without a reason", look: true },
+};
 
 /** The page on which a part stands that has no moment of its own. */
 function pageOf(named: string, parts: readonly Part[]): string {

@@ -1,15 +1,27 @@
-import { type KeyboardEvent, useEffect, useRef } from "react";
-import { Link } from "wouter";
+import { type KeyboardEvent, useEffect, useMemo, useRef } from "react";
+import { Link, useLocation } from "wouter";
+import { stateWords } from "../../../../figures/canal-state.ts";
+import { emblem } from "../../../../figures/emblem.ts";
+import type { Figure } from "../../../../figures/svg-tree.ts";
+import { thePart } from "../../../../record/parts.ts";
+import { dayInWords } from "../../../parts/days-in-words.ts";
+import { FigureView } from "../../../parts/figure-view.tsx";
+import { useTeeth } from "../../../record/readings.ts";
+import { useCaseNow } from "../case-now.ts";
 import { AddMoment } from "./add-moment.tsx";
 import type { Addable } from "./addable.ts";
 import "./spine.css";
 import type { Moment } from "./spine-moments.ts";
+import { SpineScrub } from "./spine-scrub.tsx";
+import type { StatesThen } from "./states-along.ts";
 
 /** A page of the case that stands beside time. */
 export interface StandingPage {
   readonly id: string;
   readonly title: string;
   readonly line: string;
+  /** Something on it is open. */
+  readonly look?: boolean;
 }
 
 interface SpineOptions {
@@ -17,12 +29,17 @@ interface SpineOptions {
   readonly moments: readonly Moment[];
   readonly standing: readonly StandingPage[];
   readonly shown: string;
+  /** The canals as each moment left them. */
+  readonly states: ReadonlyMap<string, StatesThen>;
+  /** The moment that is looked at while another page is open. */
+  readonly looked: string | undefined;
+  readonly look: (id: string | undefined) => void;
   /** Absent where the case is only looked at. */
   readonly add?: (kind: Addable) => void;
 }
 
-/** The moments of a case from the first day on; arrow keys walk, the page follows. */
-export function Spine({ caseId, moments, standing, shown, add }: SpineOptions) {
+/** The moments of a case from the first day on; arrow keys walk, the page follows; along its line the canals are looked at. */
+export function Spine({ caseId, moments, standing, shown, states, looked, look, add }: SpineOptions) {
   const list = useRef<HTMLElement>(null);
   const walk = (event: KeyboardEvent) => {
     const step = { ArrowDown: 1, ArrowRight: 1, ArrowUp: -1, ArrowLeft: -1 }[event.key];
@@ -34,6 +51,14 @@ export function Spine({ caseId, moments, standing, shown, add }: SpineOptions) {
     next.focus();
     next.click();
   };
+  const [, go] = useLocation();
+  const ids = useMemo(() => moments.map(({ id }) => id), [moments]);
+  const at = Math.max(0, ids.indexOf(looked ?? shown));
+  const marks = useEmblemMarks(moments, states);
+  useEffect(() => {
+    const item = looked === undefined ? null : list.current?.querySelector('[data-looked="true"]');
+    item?.scrollIntoView({ block: "nearest", inline: "nearest" });
+  }, [looked]);
   useEffect(() => {
     const link = shown === "" ? null : list.current?.querySelector('[aria-current="page"]');
     link?.scrollIntoView({ block: "nearest", inline: "nearest" });
@@ -41,13 +66,33 @@ export function Spine({ caseId, moments, standing, shown, add }: SpineOptions) {
   return (
     <nav className="spine" aria-label="Moments of the case" ref={list} onKeyDown={walk}>
       <div className="spine-scroll">
-        <ol className="spine-line">
-          {moments.map((moment, index) => (
-            <li key={moment.id} data-shape={moment.shape} data-shown={moment.id === shown}>
-              <SpineLink {...{ caseId, shown }} page={withDay(moment, moments[index - 1])} mark={moment.shape} />
-            </li>
-          ))}
-        </ol>
+        <div className="spine-track">
+          {moments.length > 1 && (
+            <SpineScrub
+              {...{ ids, at, look }}
+              says={saysThen(moments[at], states)}
+              open={(id) => go(`/case/${caseId}/${id}`)}
+            />
+          )}
+          <ol className="spine-line">
+            {moments.map((moment, index) => (
+              <li
+                key={moment.id}
+                data-shape={moment.shape}
+                data-shown={moment.id === shown}
+                data-looked={moment.id === looked}
+                data-at={index === at}
+              >
+                <SpineLink
+                  {...{ caseId, shown }}
+                  page={withDay(moment, moments[index - 1])}
+                  mark={moment.shape}
+                  emblem={marks.get(moment.id)}
+                />
+              </li>
+            ))}
+          </ol>
+        </div>
         <ul className="spine-standing">
           {standing.map((page) => (
             <li key={page.id} data-shown={page.id === shown}>
@@ -68,6 +113,39 @@ function withDay(moment: Moment, before: Moment | undefined): StandingPage {
   return { ...moment, line: [day, moment.line].filter((text) => text !== "").join(" · ") };
 }
 
+const markPx = 24;
+
+/** The tooth, small, at each moment that left its canals otherwise than the moment before. */
+function useEmblemMarks(
+  moments: readonly Moment[],
+  states: ReadonlyMap<string, StatesThen>,
+): ReadonlyMap<string, Figure> {
+  const { parts } = useCaseNow();
+  const teeth = useTeeth();
+  const number = thePart(parts, "case")?.body.tooth;
+  const roots = thePart(parts, "anatomy")?.body.roots;
+  const tooth = teeth.data?.find(({ twoDigit }) => twoDigit === number);
+  return useMemo(() => {
+    if (tooth === undefined || roots === undefined) return new Map();
+    const changed = moments.flatMap(({ id }) => {
+      const then = states.get(id);
+      return then?.changed ? [[id, then.states] as const] : [];
+    });
+    return new Map(
+      changed.map(([id, then]) => [id, emblem({ tooth, roots, states: then, theme: "paper", widthPx: markPx })]),
+    );
+  }, [moments, states, tooth, roots]);
+}
+
+/** A moment as the slider reads it out: its name, its day, and every canal. */
+function saysThen(moment: Moment | undefined, states: ReadonlyMap<string, StatesThen>): string {
+  if (moment === undefined) return "";
+  const canals = Object.entries(states.get(moment.id)?.states ?? {}).map(
+    ([name, state]) => `${name} ${stateWords(state)}`,
+  );
+  return `${moment.title}, ${dayInWords(moment.day)}: ${canals.length === 0 ? "no canals noted" : canals.join(", ")}`;
+}
+
 const shapeWords = { done: "", mishap: "mishap: ", due: "due: " } as const;
 
 interface SpineLinkOptions {
@@ -75,9 +153,11 @@ interface SpineLinkOptions {
   readonly page: StandingPage;
   readonly shown: string;
   readonly mark?: Moment["shape"];
+  /** The tooth as it stood then, where it had changed. */
+  readonly emblem?: Figure | undefined;
 }
 
-const SpineLink = ({ caseId, page, shown, mark }: SpineLinkOptions) => (
+const SpineLink = ({ caseId, page, shown, mark, emblem: then }: SpineLinkOptions) => (
   <Link
     href={`/case/${caseId}/${page.id}`}
     className="spine-link"
@@ -95,6 +175,13 @@ const SpineLink = ({ caseId, page, shown, mark }: SpineLinkOptions) => (
       )}
       {page.title}
     </span>
-    <span className="spine-says">{page.line}</span>
+    <span className="spine-says" data-look={page.look}>
+      {page.line}
+    </span>
+    {then && (
+      <span className="spine-emblem" aria-hidden="true">
+        <FigureView figure={then} />
+      </span>
+    )}
   </Link>
 );

@@ -47,10 +47,12 @@ export function CanalEditor({ part, tooth, book }: CanalEditorOptions) {
     field?.focus();
     field?.select();
   };
-  const because = valueAt(book?.of(part.id)?.body ?? part.body, "unusualBecause");
+  const written = valueAt(book?.of(part.id)?.body ?? part.body, "unusualBecause");
+  const because = typeof written === "string" ? written : "";
+  const giveReason = () => editor.current?.querySelector<HTMLTextAreaElement>(".unusual-roots textarea")?.focus();
   return (
     <section className="canal-editor" ref={editor} aria-label="Drawn roots">
-      <RootsInNumbers read={read} />
+      <RootsInNumbers read={read} giveReason={read.unusual !== undefined && because === "" ? giveReason : undefined} />
       <CanalBoardView
         {...{ tooth, steps, chosen }}
         readOnly={book === undefined || !drawable}
@@ -65,7 +67,7 @@ export function CanalEditor({ part, tooth, book }: CanalEditorOptions) {
       {book && <RootStrip steps={steps} />}
       <StrayNames />
       <RootNotes read={read} tooth={tooth.twoDigit} />
-      <UnusualRoots unusual={read.unusual} because={typeof because === "string" ? because : ""} />
+      <UnusualRoots unusual={read.unusual} because={because} />
     </section>
   );
 }

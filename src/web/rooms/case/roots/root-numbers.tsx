@@ -1,5 +1,6 @@
 import type { Fault } from "../../../../core/refusal.ts";
 import type { CanalsRead } from "../../../../ledger/canals-read.ts";
+import { Button } from "../../../parts/button.tsx";
 import { sideOfTooth } from "../../../words/two-view-words.ts";
 import type { RootsAsRead } from "./use-roots-read.ts";
 
@@ -28,8 +29,14 @@ const Faults = ({ faults }: { readonly faults: readonly Fault[] }) => (
   <span className="look board-root-faults">{faults.map(({ says }) => says).join("; ")}</span>
 );
 
+interface RootsInNumbersOptions {
+  readonly read: RootsAsRead;
+  /** Leads to the field for the reason, where an unusual form stands without one. */
+  readonly giveReason: (() => void) | undefined;
+}
+
 /** The tooth's code and what it counts; its line keeps its place while they are worked out. */
-export function RootsInNumbers({ read: { now, entry, isAbout } }: { readonly read: RootsAsRead }) {
+export function RootsInNumbers({ read: { now, entry, isAbout }, giveReason }: RootsInNumbersOptions) {
   if (now === undefined)
     return (
       <p className="root-numbers">
@@ -45,6 +52,13 @@ export function RootsInNumbers({ read: { now, entry, isAbout } }: { readonly rea
       <span className="root-code">{now.code.display}</span>
       <span className="quiet">{countsInWords(now)}</span>
       {now.extraRoot && <span>{now.extraRoot}</span>}
+      {giveReason && (
+        <span className="look">
+          <Button weight="bare" onClick={giveReason}>
+            ? unusual for this tooth: give a reason, or change
+          </Button>
+        </span>
+      )}
     </p>
   );
 }

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import type { Interval } from "../core/basis.ts";
 import type { Fault, RefusalCode } from "../core/refusal.ts";
 import type { CalibrationFilm, PlaceKind } from "../record/calibration-film.ts";
 import type { Change } from "../record/change.ts";
@@ -7,7 +8,7 @@ import { type Exercise, exerciseMarkSchema } from "../record/exercise.ts";
 import type { CaseFacts } from "../record/facts.ts";
 import type { LedgerEntry } from "../record/ledger-entry.ts";
 import { casePart } from "../record/parts/case.ts";
-import type { Part } from "../record/parts.ts";
+import type { BodyOf, Part } from "../record/parts.ts";
 import type { Settings } from "../record/settings.ts";
 
 /**
@@ -36,6 +37,7 @@ import type { Settings } from "../record/settings.ts";
  * POST   /api/calibration/exercises/:id/marks  NewExerciseMark gives ExerciseView; /take-back { number } the same
  * POST   /api/calibration/exercises/:id/finish ExerciseView    /use { which } gives Job
  * GET    /api/calibration/films/:name          8-bit grey PNG
+ * GET    /api/teeth/:tooth/hidden              HiddenView
  * GET    /api/topics                           TopicView[]
  * POST   /api/demo   loads it                  DELETE /api/demo removes it
  * Every refusal: RefusalView with the status that docs/refusals.md names.
@@ -126,6 +128,35 @@ export interface TopicView {
     readonly reference: string;
     readonly verification: "seen" | "memory";
   }[];
+}
+
+/** The canals and roots that may hide in a tooth and that somebody counted. */
+export interface HiddenView {
+  readonly tooth: string;
+  readonly features: readonly FeatureView[];
+}
+
+/** One of them: the chance in the next population, and every published count. */
+export interface FeatureView {
+  readonly feature: BodyOf<"search">["feature"];
+  /** As a sentence names it: `a second canal in the mesiobuccal root`. */
+  readonly is: string;
+  readonly prior: ChanceView;
+  readonly series: readonly (ChanceView & {
+    readonly region: string;
+    readonly n: number;
+    readonly N: number;
+    readonly reference: string;
+    readonly verification: "seen" | "memory";
+    /** Its teeth are counted in a wider series of the same list. */
+    readonly within: boolean;
+  })[];
+}
+
+/** A chance with its interval. */
+export interface ChanceView {
+  readonly mean: number;
+  readonly interval: Interval;
 }
 
 /** A refusal as it goes over the API. */

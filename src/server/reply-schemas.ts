@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { intervalSchema } from "../core/basis.ts";
 import { refusalCodes } from "../core/refusal.ts";
 import { placeKinds } from "../record/calibration-film.ts";
 import { documentKinds } from "../record/document-kind.ts";
@@ -91,6 +92,17 @@ const exercise = z.strictObject({
 });
 const source = z.strictObject({ id: text, reference: text, verification: z.enum(["seen", "memory"]) });
 const topic = z.strictObject({ name: text, version: z.int(), summary: text, method: text, sources: z.array(source) });
+const chance = { mean: z.number().min(0).max(1), interval: intervalSchema };
+const counted = z.strictObject({
+  ...{ ...chance, region: text, n: z.int().min(0), N: z.int().min(1), within: z.boolean() },
+  ...{ reference: text, verification: z.enum(["seen", "memory"]) },
+});
+const hidden = z.strictObject({
+  tooth: text,
+  features: z.array(
+    z.strictObject({ feature: text, is: text, prior: z.strictObject(chance), series: z.array(counted).min(1) }),
+  ),
+});
 const demoState = z.enum(["loaded", "removed", "loading"]);
 const tooth = z.object({ twoDigit: text, universal: text, quadrant: text, name: text });
 
@@ -127,6 +139,7 @@ export const replySchemas: Readonly<Record<string, z.ZodType>> = {
   "POST /api/calibration/exercises/:id/use": job,
   "GET /api/teeth": z.array(tooth),
   "GET /api/teeth/:tooth/usual": z.object({ roots: z.array(z.unknown()), basis: z.literal("common practice") }),
+  "GET /api/teeth/:tooth/hidden": hidden,
   "POST /api/demo": z.strictObject({ demo: demoState }),
   "DELETE /api/demo": z.strictObject({ demo: demoState }),
 };

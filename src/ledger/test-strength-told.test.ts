@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { caseId, ledgerEntryId } from "../core/ids.ts";
 import type { LedgerEntry } from "../record/ledger-entry.ts";
 import { testStrengthRungs, testStrengthTold } from "./test-strength-told.ts";
 
@@ -29,7 +30,13 @@ const input = {
   ],
 };
 const entry = (over: Partial<LedgerEntry> = {}): LedgerEntry => ({
-  ...{ id: "e", caseId: "c", subject: "testStrength of findings-a", topic: "testStrength", topicVersion: 1 },
+  ...{
+    id: ledgerEntryId("e"),
+    caseId: caseId("c"),
+    subject: "testStrength of findings-a",
+    topic: "testStrength",
+    topicVersion: 1,
+  },
   ...{ input, inputPaths: [], output, at: "2026-01-02T10:00:00Z" },
   ...over,
 });

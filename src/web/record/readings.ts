@@ -2,7 +2,7 @@ import { useMutation, useQuery, useQueryClient } from "@tanstack/react-query";
 import type { CaseFacts } from "../../record/facts.ts";
 import type { LedgerEntry } from "../../record/ledger-entry.ts";
 import type { Settings } from "../../record/settings.ts";
-import type { CaseView, ChangeLine, DocumentView, SessionView, TopicView } from "../../server/api.ts";
+import type { CaseView, ChangeLine, DocumentView, HiddenView, SessionView, TopicView } from "../../server/api.ts";
 import { ask, type Refused } from "./api.ts";
 
 /** One tooth in the three notations, as the server names it. */
@@ -32,6 +32,12 @@ export const useSettings = () => useQuery<Settings, Refused>(reading<Settings>([
 export const useCases = () => useQuery<CaseFacts[], Refused>(reading<CaseFacts[]>(["cases"], "/cases"));
 /** The 52 teeth in every notation. */
 export const useTeeth = () => useQuery<ToothView[], Refused>(reading<ToothView[]>(["teeth"], "/teeth", forGood));
+/** What may hide in a tooth and was counted somewhere; nothing is read while the tooth is not known. */
+export const useHidden = (tooth: string) =>
+  useQuery<HiddenView, Refused>({
+    ...reading<HiddenView>(["hidden", tooth], `/teeth/${tooth}/hidden`, forGood),
+    enabled: tooth !== "",
+  });
 /** The computations with their method pages. */
 export const useTopics = () => useQuery<TopicView[], Refused>(reading<TopicView[]>(["topics"], "/topics", forGood));
 

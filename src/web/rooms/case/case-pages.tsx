@@ -4,6 +4,7 @@ import { isReasonOpen } from "../../../ledger/canals-read.ts";
 import { type CanalStanding, canalStatesOn } from "../../../record/canal-states.ts";
 import type { Operation } from "../../../record/change.ts";
 import type { BodyOf, Part } from "../../../record/parts.ts";
+import { featureWords } from "../../../record/words/search-words.ts";
 import type { CaseView } from "../../../server/api.ts";
 import { useShortcut } from "../../parts/shortcuts.ts";
 import { useDraftBook } from "../../record/case-access.tsx";
@@ -13,6 +14,7 @@ import { AnatomyPage } from "./anatomy-page.tsx";
 import { Canals } from "./canals.ts";
 import { CaseNow } from "./case-now.ts";
 import { EvidencePage } from "./evidence-page.tsx";
+import { HiddenPage, type HiddenPageOptions } from "./hidden/hidden-page.tsx";
 import { LedgerPanel } from "./ledger/ledger-panel.tsx";
 import { LookedAt } from "./looked-at.tsx";
 import { MomentPage } from "./moment-page.tsx";
@@ -41,7 +43,7 @@ export function CasePages({ caseId, view, moment, today, readOnly }: CasePagesOp
   const [looked, look] = useState<string>();
   const lookedAt = moments.find(({ id }) => id === looked);
   const book = useDraftBook(caseId);
-  const { tell, add, remove, noteAnatomy } = useGestures(caseId, view, today, canals);
+  const { tell, add, remove, noteAnatomy, searches } = useGestures(caseId, view, today, canals);
   useNeighbourKeys(caseId, moments, shown);
   const shared = { caseId, parts, book: readOnly ? undefined : book, noteAnatomy };
   const isOpen = isReasonOpen(ledger, parts);
@@ -50,6 +52,8 @@ export function CasePages({ caseId, view, moment, today, readOnly }: CasePagesOp
   const titleShown = shown?.title ?? standing.find(({ id }) => id === named)?.title ?? "";
   let page: ReactNode = null;
   if (named === "anatomy") page = <AnatomyPage {...{ parts, noteAnatomy }} book={shared.book} day={today} />;
+  else if (named === "hidden")
+    page = <HiddenPage {...{ caseId, parts, ledger, noteAnatomy, ...searches }} book={shared.book} day={today} />;
   else if (named === "evidence") page = <EvidencePage {...{ parts, moments }} book={shared.book} record={tell} />;
   else if (shown) page = <MomentPage key={shown.id} {...shared} moment={shown} remove={remove} recordDue={add} />;
   return (
@@ -75,6 +79,7 @@ export function CasePages({ caseId, view, moment, today, readOnly }: CasePagesOp
 
 const standingPages: readonly StandingPage[] = [
   { id: "anatomy", title: "Roots and canals", line: "what the emblem is drawn from" },
+  { id: "hidden", title: "Hidden canals", line: "what may be there, unseen" },
   { id: "evidence", title: "References and claims", line: "for and against each decision" },
 ];
 
@@ -87,6 +92,7 @@ const openAnatomy: StandingPage = {
 function pageOf(named: string, parts: readonly Part[]): string {
   const kind = parts.find(({ id }) => id === named)?.kind;
   if (kind === "anatomy") return "anatomy";
+  if (kind === "search") return "hidden";
   return kind === "reference" || kind === "claim" ? "evidence" : named;
 }
 
@@ -100,7 +106,7 @@ function useGestures(caseId: string, view: CaseView, today: string, canals: Read
   const record = useRecording(caseId);
   const [, go] = useLocation();
   const tell = (words: string, operations: readonly Operation[]) => record({ words, operations: [...operations] });
-  const put = (kind: Addable | "anatomy", words: string, body: unknown): string => {
+  const put = (kind: Addable | "anatomy" | "search", words: string, body: unknown): string => {
     const id = newPartId(kind);
     tell(words, [{ op: "put", id, kind, baseRevision: 0, body }]);
     return id;
@@ -122,7 +128,14 @@ function useGestures(caseId: string, view: CaseView, today: string, canals: Read
     put("anatomy", "Roots and canals noted in the usual form", body);
     go(`/case/${caseId}/anatomy`);
   };
-  return { tell, add, remove, noteAnatomy };
+  const searches: Pick<HiddenPageOptions, "begin" | "takeOut"> = {
+    begin: (feature) => void put("search", `Search for a ${featureWords[feature]} begun`, { feature, looks: [] }),
+    takeOut: ({ id, revision, body }) =>
+      tell(`Search for a ${featureWords[body.feature]} taken out`, [
+        { op: "remove", id, kind: "search", baseRevision: revision },
+      ]),
+  };
+  return { tell, add, remove, noteAnatomy, searches };
 }
 
 function useNeighbourKeys(caseId: string, moments: readonly Moment[], shown: Moment | undefined): void {

@@ -1,3 +1,5 @@
+import { diagnosisTopic } from "./diagnosis/diagnosis-topic.ts";
+import { difficultyTopic } from "./diagnosis/difficulty-topic.ts";
 import { planTopic } from "./diagnosis/plan-topic.ts";
 import { testStrengthTopic } from "./diagnosis/test-strength-topic.ts";
 import { calibrateTopic } from "./radiograph/calibrate-topic.ts";
@@ -39,7 +41,9 @@ export const topics: readonly Topic[] = [
   traceTopic,
   compareFilmsTopic,
   clickErrorTopic,
+  diagnosisTopic,
   testStrengthTopic,
+  difficultyTopic,
   planTopic,
 ];
 

@@ -4,6 +4,8 @@ import { canalsBinding } from "./bindings/canals.ts";
 import { compareFilmsBinding } from "./bindings/compare-films.ts";
 import { crownRootBinding } from "./bindings/crown-root.ts";
 import { curvatureBinding } from "./bindings/curvature.ts";
+import { diagnosisBinding } from "./bindings/diagnosis.ts";
+import { difficultyBinding } from "./bindings/difficulty.ts";
 import { fillingEndBinding } from "./bindings/filling-end.ts";
 import { fragmentOnFilmBinding } from "./bindings/fragment-on-film.ts";
 import { lesionBinding } from "./bindings/lesion.ts";
@@ -34,6 +36,8 @@ export const bindings: readonly Binding[] = [
   wallOnFilmBinding,
   crownRootBinding,
   compareFilmsBinding,
+  diagnosisBinding,
   testStrengthBinding,
+  difficultyBinding,
   planBinding,
 ];

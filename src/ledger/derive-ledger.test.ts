@@ -140,7 +140,7 @@ describe("the ledger", () => {
     );
     const after = deriveLedger(source({ parts }));
     const changed = after.filter((entry) => !before.some((one) => one.id === entry.id)).map(({ subject }) => subject);
-    expect(changed.sort()).toEqual(["curvature of trace-1", "workingLength of trace-1"]);
+    expect(changed.sort()).toEqual(["curvature of trace-1", "difficulty of about", "workingLength of trace-1"]);
   });
 
   it("gives a course on a film without a scale its angles and says why it has no length; a known length gives one", () => {

@@ -130,7 +130,7 @@ describe("difficulty", () => {
     ["physicalStatus", "Physical status class 4; 1 above 3", "above", 1],
     ["rotation", "The tooth is rotated by 30°; 15° above 15°", "above", 15],
     ["deflection", "MB1 turns by 48°; 18° above 30°", "above", 18],
-    ["radius", "The tightest bend of MB1 has a radius of 3.2 mm; 1.8 mm below 5.0 mm", "below", 1.8],
+    ["radius", "The largest bend of MB1 has a radius of 3.2 mm; 1.8 mm below 5.0 mm", "below", 1.8],
     ["length", "MB1 is 26.5 mm long; 1.5 mm above 25.0 mm", "above", 1.5],
     ["fillingShort", "The earlier filling ends 4.5 mm short of the apex; 2.5 mm above 2.0 mm", "above", 2.5],
     ["extraRoot", "There is an extra root: radix entomolaris", "present", undefined],
@@ -222,7 +222,7 @@ describe("difficulty", () => {
       atLeast: true,
     });
     expect(seen(20).within[1]?.says).toBe(
-      "The tightest bend of MB1 has a radius of 9.0 mm on one film; 4.0 mm above 5.0 mm",
+      "The largest bend of MB1 has a radius of 9.0 mm on one film; 4.0 mm above 5.0 mm",
     );
     expect(seen(20).cautions.join()).toContain("may be larger: MB1");
     expect(seen(20).asked).toContainEqual({

@@ -16,7 +16,12 @@ const canal = z.strictObject({
     .optional()
     .describe("Angle between the tangents before and after the largest bend."),
   deflectionInterval: intervalSchema.optional(),
-  radiusMm: z.number().gt(0).max(1_000).optional().describe("Radius of the tightest bend."),
+  radiusMm: z
+    .number()
+    .gt(0)
+    .max(1_000)
+    .optional()
+    .describe("Radius of the circle that touches both tangents of the largest bend."),
   radiusInterval: intervalSchema.optional(),
   lengthMm: z.number().gt(0).max(60).optional().describe("From the reference point to the apex."),
   lengthInterval: intervalSchema.optional(),

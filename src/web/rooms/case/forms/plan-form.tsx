@@ -1,69 +1,45 @@
-import { useMemo } from "react";
-import { planSubject, planTold } from "../../../../ledger/plan-told.ts";
 import { wayWords, wordFor } from "../../../../record/words/case-words.ts";
 import { SelectField } from "../../../parts/fields/choice-field.tsx";
 import { DayField } from "../../../parts/fields/day-field.tsx";
 import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { Rows } from "../../../parts/fields/rows.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
-import { sentenceInWords } from "../../../words/value-words.ts";
-import { useCaseNow } from "../case-now.ts";
-import { ChosenField } from "../plan/chosen-field.tsx";
-import { SaidPlainly } from "../plan/said-plainly.tsx";
-import { WaysWeighed } from "../plan/ways-weighed.tsx";
 import { rowName } from "./row-name.ts";
 
-/** What can be done, what was chosen and why. */
-export function PlanForm() {
-  const { caseId, parts, ledger } = useCaseNow();
-  const entry = ledger.find(({ subject }) => subject === planSubject(parts));
-  const told = useMemo(() => planTold(entry), [entry]);
-  const stands = { planEntry: entry?.id };
-  return (
-    <>
-      <div className="fields">
-        <ChosenField stands={stands} />
-        <NumberField at="visitsExpected" label="Visits expected" />
-        <DayField at="madeOn" label="Made on" />
-        <TextField at="because" label="Because" prose />
-        <SaidPlainly />
-      </div>
-      {entry?.refused?.map((why) => (
-        <p key={why} className="look">
-          {sentenceInWords(why.replace(/^[\w.[\]]+: /, ""))}
-        </p>
-      ))}
-      {told && entry ? <WaysWeighed {...{ caseId, told, entry, stands }} /> : <WaysByHand />}
-      <section className="form-part">
-        <h2>Risks named to the patient</h2>
-        <Rows
-          at="risksNamed"
-          label="Risks named"
-          add="Add a risk"
-          start={() => ""}
-          nameOf={(row, index) => (typeof row === "string" && row !== "" ? row : `risk ${index + 1}`)}
-          columns={[{ head: "Risk", cell: <TextField at="" label="Risk" wraps bare /> }]}
-        />
-      </section>
-    </>
-  );
-}
-
-/** The ways as the person lists them, where the ledger has nothing to lay beside them. */
-const WaysByHand = () => (
-  <section className="form-part">
-    <h2>The ways that were weighed</h2>
-    <Rows
-      at="options"
-      label="Ways that were weighed"
-      add="Add a way"
-      start={() => ({ way: "watch", forIt: "", againstIt: "" })}
-      nameOf={(row, index) => wordFor(wayWords, rowName(row, "way", `way ${index + 1}`))}
-      columns={[
-        { head: "Way", cell: <SelectField at="way" label="Way" words={wayWords} bare /> },
-        { head: "For it", cell: <TextField at="forIt" label="For it" wraps bare />, wide: true },
-        { head: "Against it", cell: <TextField at="againstIt" label="Against it" wraps bare />, wide: true },
-      ]}
-    />
-  </section>
+/** What could be done, what was chosen and why. */
+export const PlanForm = () => (
+  <>
+    <div className="fields">
+      <SelectField at="chosen" label="Chosen" words={wayWords} />
+      <NumberField at="visitsExpected" label="Visits expected" />
+      <DayField at="madeOn" label="Made on" />
+      <TextField at="because" label="Because" prose />
+    </div>
+    <section className="form-part">
+      <h2>The ways that were weighed</h2>
+      <Rows
+        at="options"
+        label="Ways that were weighed"
+        add="Add a way"
+        start={() => ({ way: "watch", forIt: "", againstIt: "" })}
+        nameOf={(row, index) => wordFor(wayWords, rowName(row, "way", `way ${index + 1}`))}
+        columns={[
+          { head: "Way", cell: <SelectField at="way" label="Way" words={wayWords} bare /> },
+          { head: "For it", cell: <TextField at="forIt" label="For it" wraps bare />, wide: true },
+          { head: "Against it", cell: <TextField at="againstIt" label="Against it" wraps bare />, wide: true },
+        ]}
+      />
+    </section>
+    <section className="form-part">
+      <h2>Risks named to the patient</h2>
+      <Rows
+        at="risksNamed"
+        label="Risks named"
+        add="Add a risk"
+        start={() => ""}
+        nameOf={(row, index) => (typeof row === "string" && row !== "" ? row : `risk ${index + 1}`)}
+        columns={[{ head: "Risk", cell: <TextField at="" label="Risk" wraps bare /> }]}
+      />
+    </section>
+  </>
 );

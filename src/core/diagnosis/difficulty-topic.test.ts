@@ -227,7 +227,7 @@ describe("difficulty", () => {
     expect(seen(20).cautions.join()).toContain("may be larger: MB1");
     expect(seen(20).asked).toContainEqual({
       ...{ id: "deflection", group: "shape", canal: "MB1" },
-      says: "a second film at another angle: the bend of MB1 was seen on one alone",
+      says: "a second film at another angle, read together with the first: the bend of MB1 is known from one alone",
     });
     const inSpace = of({ canals: [{ name: "MB1", deflectionDeg: 20, fromOneFilm: false }] });
     expect(inSpace.within[0]).not.toHaveProperty("atLeast");

@@ -78,7 +78,7 @@ function cautionsOf(facts: readonly DifficultyFact[], within: readonly Difficult
       : [`${asked} ${asked === 1 ? "fact was" : "facts were"} not recorded: none of them counts as easy`]),
     ...(oneFilm.length === 0
       ? []
-      : [`Seen on one film alone, the true bend is at least as large and may be larger: ${canals}`]),
+      : [`Known from one film alone, the true bend is at least as large and may be larger: ${canals}`]),
     ...unsure.map(({ says, threshold }) => `${says}: the interval reaches across ${threshold.value ?? ""}`),
   ];
 }

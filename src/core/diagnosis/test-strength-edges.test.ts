@@ -218,6 +218,13 @@ describe("what replies mean", () => {
     expect(of({ ...silent, controls: "replied" }).cautions.join()).not.toContain("control");
   });
 
+  it("a reply is said not to mean a healthy pulp; where nothing replied, or nothing was asked, that is not said", () => {
+    const said = (test: string, result: string) => one({ test, result }).cautions.join();
+    expect(said("heat", "negative")).toContain("a vital pulp, not for a healthy one");
+    expect(said("heat", "positive")).not.toContain("healthy one");
+    expect(said("percussion", "negative")).not.toContain("healthy one");
+  });
+
   it("what may keep a vital pulp from replying is said of a lack of reply, not of a reply", () => {
     const replyMayFailFor = ["openApex", "trauma", "calcified"];
     expect(of({ ...silent, replyMayFailFor }).cautions.join()).toContain(

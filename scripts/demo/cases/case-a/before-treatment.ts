@@ -94,6 +94,11 @@ const findings: Moment = {
         crack: "none",
         restoration: "amalgam, mesial and occlusal, worn at the margin; no crown",
         fever: "no",
+        post: "no",
+        rotationDeg: 0,
+        tiltDeg: 10,
+        mouthOpeningMm: 38,
+        gag: "no",
       },
       onFilm: {
         ligament: "widened",

@@ -90,6 +90,11 @@ const findings: Moment = {
         crack: "none",
         restoration: "none",
         fever: "no",
+        post: "no",
+        rotationDeg: 0,
+        tiltDeg: 0,
+        mouthOpeningMm: 47,
+        gag: "no",
       },
       onFilm: {
         ligament: "widened",

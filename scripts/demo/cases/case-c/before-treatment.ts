@@ -90,6 +90,11 @@ const findings: Moment = {
         crack: "none",
         restoration: "none; facet of dentine with a dark point where the tubercle was",
         fever: "no",
+        post: "no",
+        rotationDeg: 0,
+        tiltDeg: 0,
+        mouthOpeningMm: 41,
+        gag: "yes",
       },
       onFilm: {
         ligament: "widened",

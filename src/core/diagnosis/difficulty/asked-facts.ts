@@ -44,7 +44,7 @@ function secondFilms({ id, group }: DifficultyRow, recorded: readonly RecordedFa
             id,
             group,
             canal: one.canal,
-            says: `a second film at another angle: the bend of ${one.canal} was seen on one alone`,
+            says: `a second film at another angle, read together with the first: the bend of ${one.canal} is known from one alone`,
           },
         ]
       : [],

@@ -93,11 +93,16 @@ const failures = {
   calcified: "a calcified canal",
 } as const;
 
+const repliedNotHealthy =
+  "A reply speaks for a vital pulp, not for a healthy one: it does not tell whether an inflammation will settle, and in a tooth of " +
+  "several roots another canal may be necrotic";
+
 function cautionsOfReplies({ controls, replyMayFailFor = [] }: TestStrengthInput, { steps }: FoundStrength): string[] {
   const sensed = steps.filter(({ test }) => test === "cold" || test === "heat" || test === "electric");
   const silent = sensed.some(({ result }) => result === "positive");
   if (sensed.length === 0) return [];
   return [
+    ...(sensed.some(({ result }) => result === "negative") ? [repliedNotHealthy] : []),
     ...(controls === "noneReplied"
       ? [
           "No control tooth replied: the lack of a reply in this tooth then says little or nothing, and the result is unreferenced",

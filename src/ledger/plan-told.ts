@@ -19,3 +19,17 @@ export const lastPlan = (parts: readonly Part[]): PartOf<"plan"> | undefined =>
   partsOf(parts, "plan")
     .sort((a, b) => (a.body.madeOn < b.body.madeOn ? -1 : a.body.madeOn > b.body.madeOn ? 1 : 0))
     .at(-1);
+
+/** A way that stands elsewhere than it did. */
+export interface WayChange {
+  readonly way: WayTold["way"];
+  readonly was: WayTold["standing"];
+  readonly now: WayTold["standing"];
+}
+
+/** The ways whose standing changed between two answers. */
+export const waysSince = (then: PlanTold, now: PlanTold): readonly WayChange[] =>
+  now.options.flatMap(({ way, standing }) => {
+    const before = then.options.find((option) => option.way === way)?.standing ?? standing;
+    return before === standing ? [] : [{ way, was: before, now: standing }];
+  });

@@ -38,10 +38,14 @@ const outcomeSays = ({ definition, definitionSays, imaging, followUp, recall, gr
     imagingWords[imaging],
     followUp,
     ...(recall === undefined ? [] : [`${recall.examined} of ${recall.of} seen again`]),
-    group,
+    lowered(group),
   ]
     .filter((piece) => piece !== "")
     .join("; ");
+
+/** Begins small, unless it begins with letters that stand for words. */
+const lowered = (text: string): string =>
+  /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 
 /** The drawing of a way's published outcomes; undefined where none is kept. */
 export function outcomeFigure(

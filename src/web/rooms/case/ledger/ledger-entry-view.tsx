@@ -11,7 +11,8 @@ import { sideOfTooth } from "../../../words/two-view-words.ts";
 import { sentenceInWords, valueInWords } from "../../../words/value-words.ts";
 import { clickOrigins } from "./click-origin.ts";
 import { entrySubject, entryTitle, inputOrigin } from "./entry-subject.ts";
-import { type LedgerLine, ledgerLines } from "./ledger-lines.ts";
+import type { LedgerLine } from "./ledger-line.ts";
+import { ledgerLines } from "./ledger-lines.ts";
 
 interface EntryOptions {
   readonly caseId: string;

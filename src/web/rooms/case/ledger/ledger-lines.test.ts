@@ -26,6 +26,17 @@ describe("ledger lines", () => {
     expect(ledgerLines({ topic: "calibrate" })).toEqual([]);
   });
 
+  it("tell a chance in percent, and never as certain where it is not", () => {
+    const output = {
+      prior: { mean: 0.692, interval: { low: 0.24, high: 0.96, level: 0.95 } },
+      posterior: { mean: 0.9998 },
+    };
+    expect(ledgerLines({ topic: "missedCanal", output })).toEqual([
+      { at: "posterior.mean", name: "Chance that it is there", value: `>99.9${thin}%` },
+      { at: "prior.mean", name: "Before any look", value: `69${thin}%`, interval: "24\u201396" },
+    ]);
+  });
+
   it("read a topic that is new to them by the names of its numbers", () => {
     expect(ledgerLines({ topic: "removal", output: { wallLeftMm: 0.41, note: "x" } })).toEqual([
       { at: "wallLeftMm", name: "Wall left", value: `0.41${thin}mm` },

@@ -1,4 +1,5 @@
 import type { Interval } from "../../../../core/basis.ts";
+import { percentText } from "../../../../figures/chance-text.ts";
 import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
 import {
   type Ends,
@@ -11,6 +12,8 @@ import { valueAt } from "../../../record/body-path.ts";
 import { bendSideWords, liesSideWords } from "../../../words/side-words.ts";
 import { valueInWords } from "../../../words/value-words.ts";
 import { wordsOfName } from "../../../words/words-of-name.ts";
+import type { LedgerLine } from "./ledger-line.ts";
+import { listLines, listNames, nameInWays } from "./list-lines.ts";
 
 /** How one value of a topic's output is read. */
 interface Shown {
@@ -23,11 +26,18 @@ interface Shown {
   readonly digits?: number;
   /** The sides that the sign stands for: above 0, below 0. */
   readonly ends?: readonly [string, string];
+  /** A chance or a share, told in percent. */
+  readonly share?: true;
   /** What its answers are called, where they are words of the code. */
   readonly words?: Readonly<Record<string, string>>;
 }
 
 const fillingLiesWords = { short: "short of the apex", beyond: "beyond the apex", notDecided: "not decided" } as const;
+
+/** A chance with its interval: `posterior.mean` and `posterior.interval`. */
+const shareAt = (place: string, name: string): Shown => ({
+  ...{ at: `${place}.mean`, name, unit: "", interval: `${place}.interval`, share: true },
+});
 
 /** What stands of a topic's output in the ledger: the first value speaks for the entry. */
 const shown: Readonly<Record<string, readonly Shown[]>> = {
@@ -51,20 +61,8 @@ const shown: Readonly<Record<string, readonly Shown[]>> = {
     { at: "codes.icd11.pulpal", name: "ICD-11, pulp", unit: "" },
     { at: "codes.icd11.apical", name: "ICD-11, apex", unit: "" },
   ],
-  testStrength: [
-    {
-      at: "posterior.mean",
-      name: "Non-vital pulp, after the tests",
-      unit: "",
-      interval: "posterior.interval",
-      digits: 2,
-    },
-    { at: "prior.mean", name: "Before the tests", unit: "", interval: "prior.interval", digits: 2 },
-  ],
-  missedCanal: [
-    { at: "posterior.mean", name: "Chance that it is there", unit: "", interval: "posterior.interval", digits: 2 },
-    { at: "prior.mean", name: "Before any look", unit: "", interval: "prior.interval", digits: 2 },
-  ],
+  testStrength: [shareAt("posterior", "Non-vital pulp, after the tests"), shareAt("prior", "Before the tests")],
+  missedCanal: [shareAt("posterior", "Chance that it is there"), shareAt("prior", "Before any look")],
   calibrate: [{ at: "mmPerPx.column", name: "Scale", unit: "mm/px", interval: "interval" }],
   workingLength: [
     { at: "recommendedMm", name: "Working length by film", unit: "mm", interval: "recommendedInterval" },
@@ -148,7 +146,7 @@ const shown: Readonly<Record<string, readonly Shown[]>> = {
 export function valueName(topic: string | undefined, at: string): string {
   const [, place = at, end] = /^(.*)\.(low|high)$/.exec(at) ?? [];
   const known = shown[topic ?? ""]?.find((one) => [one.at, one.interval, `intervals.${one.at}`].includes(place));
-  const name = known?.name ?? plainName(place);
+  const name = known?.name ?? (topic === "plan" ? nameInWays(place) : undefined) ?? plainName(place);
   return end === undefined ? name : `${name}, ${end} end`;
 }
 
@@ -163,19 +161,12 @@ function plainName(place: string): string {
 }
 
 /** What an entry is called: by its first value, whether it stands or not. */
-export const entryName = (topic: string): string => shown[topic]?.[0]?.name ?? wordsOfName(topic);
-
-/** One value of an entry, ready to be read. */
-export interface LedgerLine {
-  readonly at: string;
-  readonly name: string;
-  readonly value: string;
-  /** `18.5–19.3`; absent where the value has none. */
-  readonly interval?: string;
-}
+export const entryName = (topic: string): string => listNames[topic] ?? shown[topic]?.[0]?.name ?? wordsOfName(topic);
 
 /** The values of an entry in the order in which they are read; empty where the sum was refused. */
 export function ledgerLines(entry: Pick<LedgerEntry, "topic" | "output">): readonly LedgerLine[] {
+  const asList = listLines[entry.topic];
+  if (asList !== undefined) return asList(entry.output);
   const list = shown[entry.topic] ?? guessed(entry.output);
   return list.flatMap((one) => {
     const value = valueAt(entry.output, one.at);
@@ -188,6 +179,7 @@ export function ledgerLines(entry: Pick<LedgerEntry, "topic" | "output">): reado
 }
 
 function lineOf(one: Shown, value: number, interval: Ends | undefined): LedgerLine {
+  if (one.share) return shareLine(one, value, interval);
   const { at, name, unit, digits, ends: sides } = one;
   const isBelow = sides !== undefined && value < 0;
   const [size, ends] = isBelow ? [-value, interval && turned(interval)] : [value, interval];
@@ -197,6 +189,12 @@ function lineOf(one: Shown, value: number, interval: Ends | undefined): LedgerLi
       : withUnit(numberInWords(size, digits), unit);
   const line = { at, name, value: sides === undefined ? bare : `${bare} ${sides[isBelow ? 1 : 0]}` };
   return ends === undefined ? line : { ...line, interval: intervalInWords(ends) };
+}
+
+function shareLine({ at, name }: Shown, value: number, interval: Ends | undefined): LedgerLine {
+  const line = { at, name, value: withUnit(percentText(value), "%") };
+  if (interval === undefined) return line;
+  return { ...line, interval: `${percentText(interval.low)}–${percentText(interval.high)}` };
 }
 
 /** The same interval counted to the other side. */

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { share } from "../../core/share.ts";
 import { definePart } from "../part.ts";
 import { between, canalName, day, line, mmBetween, toothNumber, words, yesNo } from "../values.ts";
 
@@ -107,10 +108,10 @@ const existingCanal = z.strictObject({
 
 const prior = z
   .strictObject({
-    share: between(0, 1, "share of teeth like this one").optional(),
+    share: share.optional().describe("Share of teeth like this one."),
     events: z.int().min(0).max(1_000_000).optional(),
     n: z.int().min(1).max(1_000_000).optional(),
-    dependence: between(0, 1, "0 if the tests are independent, 1 if they repeat each other").optional(),
+    dependence: share.optional().describe("0 if the tests are independent, 1 if they repeat each other."),
     from: line.describe("Where the share comes from."),
   })
   .describe("How often a tooth like this one is diseased, before any test.");

@@ -1,10 +1,9 @@
 import { z } from "zod";
+import { share } from "../../core/share.ts";
 import { features } from "../../core/tooth/missed-canal/feature.ts";
 import { lookFacts, lookKinds, lookResults } from "../../core/tooth/missed-canal/look.ts";
 import { definePart } from "../part.ts";
-import { between, day, line, mmBetween, words } from "../values.ts";
-
-const share = between(0, 1, "share of teeth, 0 to 1");
+import { day, line, mmBetween, words } from "../values.ts";
 
 const look = z
   .strictObject({
@@ -12,8 +11,8 @@ const look = z
     kind: z.enum(lookKinds),
     result: z.enum(lookResults).describe("seen or notSeen of a look; yes or no of a sign."),
     depthMm: mmBetween(0, 5).optional().describe("How deep a trough went, mm."),
-    sensitivity: share.optional(),
-    specificity: share.optional(),
+    sensitivity: share.optional().describe("Share of teeth, 0 to 1."),
+    specificity: share.optional().describe("Share of teeth, 0 to 1."),
     from: line.optional().describe("Where the person's own sensitivity and specificity come from."),
     note: line,
   })

@@ -1,16 +1,7 @@
 import { z } from "zod";
+import { share } from "../../share.ts";
 import { accuracySources } from "./published-accuracy.ts";
 
-/** A share as 0..1; of one that looks like a percent the fault says how it is written. */
-const share = z
-  .number()
-  .refine((value) => value >= 0 && value <= 1, {
-    error: ({ input }) => {
-      const found = Number(input);
-      return `is outside 0..1${found > 1 && found <= 100 ? `; a percent is written ${found / 100}` : ""}`;
-    },
-  })
-  .meta({ minimum: 0, maximum: 1 });
 const count = z.int().min(0).max(1_000_000);
 
 /** The tests whose results can be weighed. */

@@ -1,8 +1,7 @@
 import { z } from "zod";
+import { share } from "../../share.ts";
 import { features } from "./feature.ts";
 import { lookKinds, lookResults } from "./look.ts";
-
-const share = z.number().min(0).max(1);
 
 const evidence = z.strictObject({
   kind: z.enum(lookKinds).describe("What was looked at, or which sign was looked for."),

@@ -1,6 +1,6 @@
 import type { Fault } from "../refusal.ts";
 import type { Instrument, Station } from "./instrument-fields.ts";
-import { sizeInSeries, standardWorkingMm, tipOfSize } from "./iso-series.ts";
+import { standardWorkingMm, tipOfSize } from "./iso-series.ts";
 
 /** No root canal instrument is thicker than this, mm. */
 const thickestMm = 2;
@@ -101,6 +101,3 @@ function profileFaults(profile: readonly Station[]): Fault[] {
     ];
   });
 }
-
-/** Whether a tip's diameter is of no size of the standard's series. */
-export const isCustom = (tipMm: number): boolean => sizeInSeries(tipMm) === undefined;

@@ -19,9 +19,11 @@ const rooms: readonly { name: string; address: string; ready: (page: Page) => Pr
   { name: "case", address: "/case/demo-a", ready: caseIsDrawn },
   { name: "presenting", address: "/case/demo-a/case-1", ready: caseIsDrawn },
   { name: "findings", address: "/case/demo-a", ready: (page) => openMoment(page, /^Findings/) },
+  { name: "diagnosis", address: "/case/demo-a", ready: (page) => openMoment(page, /^Diagnosis/) },
   { name: "visit", address: "/case/demo-a", ready: (page) => openMoment(page, /^Visit 1/) },
   { name: "recall", address: "/case/demo-a", ready: (page) => openMoment(page, /^Recall, 6 months/) },
   { name: "roots and canals", address: "/case/demo-a/anatomy", ready: caseIsDrawn },
+  { name: "canals over time", address: "/case/demo-a", ready: lookBack },
   { name: "references and claims", address: "/case/demo-a/evidence", ready: caseIsDrawn },
   { name: "history", address: "/case/demo-a", ready: openHistory },
   { name: "light box", address: "/case/demo-a/light-box", ready: filmIsOpen },
@@ -123,6 +125,13 @@ async function openMoment(page: Page, name: RegExp): Promise<void> {
   await caseIsDrawn(page);
   await page.getByRole("navigation", { name: "Moments of the case" }).getByRole("link", { name }).first().click();
   await caseIsDrawn(page);
+}
+
+async function lookBack(page: Page): Promise<void> {
+  await caseIsDrawn(page);
+  await page.keyboard.press("t");
+  await page.keyboard.press("Home");
+  await page.getByRole("region", { name: /^The canals at/ }).waitFor();
 }
 
 async function openLandmarks(page: Page): Promise<void> {

@@ -109,7 +109,7 @@ describe("the ways of a tooth (C3, C5)", () => {
   });
 });
 
-/** An input under which a condition holds; undefined where a fact follows from others and is not one of the input. */
+/** An input under which a condition holds. */
 function inputUnder(condition: Condition): Partial<PlanInput> {
   const flags = new Set(["antiresorptive", "jawIrradiation"]);
   const given = Object.entries(condition).flatMap(([fact, wanted]): [string, unknown][] => {

@@ -5,7 +5,7 @@ import type { Mm } from "../../units.ts";
 import type { Noise } from "./agreement-of.ts";
 import { type Choice, finestSigmaMm } from "./choose-family.ts";
 import { stateAt } from "./course.ts";
-import { courseMeasures } from "./course-measures.ts";
+import { type CourseSpan, courseMeasures } from "./course-measures.ts";
 import { type FamilyFit, fitFamily } from "./fit-family.ts";
 import { type Headline, headlineOf } from "./headline.ts";
 import { nearest } from "./project.ts";
@@ -22,19 +22,23 @@ const effort = { rounds: 6, settled: 0.01 };
 /** With two bends the family was chosen by the same noise: what docs/studies/curvature.md measures without it is too narrow. */
 const twoBendsSpread = 1.2;
 
+/** Headline numbers of courses that the points allow as well; always the same for the same trace. */
+export const drawHeadlines = (choice: Choice, noiseOf: (fit: FamilyFit) => Noise, apicalLine: Mm): Headline[] =>
+  drawCourses(choice, noiseOf).map((again) => headlineOf(courseMeasures(again, apicalLine)));
+
 /**
- * Headline numbers of courses that the points allow as well: for each family still in question, as many as its weight,
+ * Courses that the points allow as well: for each family still in question, as many as its weight,
  * the fitted course is seen again with new noise and fitted again, so that a draw is always a course that lies where the
  * points lie; and each end is seen again with its own noise along the canal. Always the same for the same trace.
  * @source B. Efron, R. J. Tibshirani, "An Introduction to the Bootstrap", Chapman & Hall 1993 (memory);
  * docs/methods/curvature.md C12
  */
-export function drawHeadlines(choice: Choice, noiseOf: (fit: FamilyFit) => Noise, apicalLine: Mm): Headline[] {
+export function drawCourses(choice: Choice, noiseOf: (fit: FamilyFit) => Noise): CourseSpan[] {
   const random = seededRandom(20_080_131);
   return sharesOf(choice.fits).flatMap(({ fit, weight }) => {
     const seeing = seeingOf(fit, choice.trace, noiseOf(fit));
     return Array.from({ length: Math.round(weight * drawn) }, () => seeing.again(random)).flatMap((again) =>
-      again === undefined ? [] : headlineOf(courseMeasures(again, apicalLine)),
+      again === undefined ? [] : [again],
     );
   });
 }

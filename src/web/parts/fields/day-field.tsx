@@ -1,3 +1,4 @@
+import { useState } from "react";
 import type { BodyPath } from "../../record/body-path.ts";
 import { dayInWords } from "../days-in-words.ts";
 import { DayInput } from "./day-input.tsx";
@@ -14,18 +15,22 @@ interface DayFieldOptions {
 /** A calendar day. */
 export function DayField({ at, label, optional = false, bare }: DayFieldOptions) {
   const field = useField(at, label);
-  const write = (day: string) => {
-    if (day !== "") field.write(day, dayInWords(day), "typing");
-    else if (optional) field.write(undefined, "emptied", "typing");
+  const [unfinished, setUnfinished] = useState(false);
+  const write = ({ value, validity }: HTMLInputElement) => {
+    // On the way from 29 November to 10 February stands 29 February: no day yet, and nothing to go back from.
+    setUnfinished(validity.badInput);
+    if (value !== "") field.write(value, dayInWords(value), "typing");
+    else if (optional && !validity.badInput) field.write(undefined, "emptied", "typing");
   };
   return (
     <Labelled field={field} label={bare ? field.fullLabel : label} bare={bare}>
       <DayInput
         id={field.id}
-        value={typeof field.value === "string" ? field.value : ""}
+        value={typeof field.value === "string" && !unfinished ? field.value : ""}
         readOnly={field.readOnly}
         {...faultProps(field)}
-        onChange={(event) => write(event.target.value)}
+        onChange={(event) => write(event.target)}
+        onBlur={() => setUnfinished(false)}
       />
     </Labelled>
   );

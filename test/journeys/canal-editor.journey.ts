@@ -42,7 +42,7 @@ describe("roots and canals on a drawing", () => {
     expect(words).toEqual([
       "Roots and canals noted in the usual form",
       "Roots and canals: root DL added",
-      "Roots and canals: M a level added at the foramen",
+      "Roots and canals: a level added to M at the foramen",
       "Roots and canals: M joined to 1 at the foramen",
     ]);
     await keys("Control+z");

@@ -45,7 +45,7 @@ export function countHere(hand: RootsInHand, count: number): RootStep {
   if (canalsAt(level) === count) return { cannot: `${name} has ${canalsInWords(count)} ${where(hand)} already` };
   if (next === undefined || count < 1 || count > mostCanals)
     return { cannot: `a section of the form ${cShapeAt(level) ?? "of this root"} can't hold ${canalsInWords(count)}` };
-  return levelChanged(hand, next, `${name}: ${canalsInWords(count)} ${where(hand)}`);
+  return levelChanged(hand, next, `${canalsInWords(count)} in ${name} ${where(hand)}`);
 }
 
 /** One more level behind the chosen one, like it, which is then chosen. Cannot beyond twelve. */
@@ -55,7 +55,7 @@ export function addLevel(hand: RootsInHand): RootStep {
   if (root.levels.length >= mostLevels) return { cannot: `${name} has ${mostLevels} levels; more can't be recorded` };
   const levels = [...root.levels.slice(0, at.level + 1), level, ...root.levels.slice(at.level + 1)];
   const next = { ...at, level: at.level + 1 };
-  const says = `${name}: a level added ${levelInWords(next.level, levels.length)}`;
+  const says = `a level added to ${name} ${levelInWords(next.level, levels.length)}`;
   return { roots: withChosen(hand, { ...root, levels }), at: next, says };
 }
 
@@ -67,7 +67,7 @@ export function takeLevel(hand: RootsInHand): RootStep {
   const [first] = levels;
   if (first === undefined) return { cannot: `${name} has one level; a root has at least that` };
   if (canalsAt(first) === 0) return { cannot: "a section without a lumen (C5) can't be the level of the orifice" };
-  const says = `${name}: the level ${where(hand)} taken away`;
+  const says = `the level of ${name} ${where(hand)} taken away`;
   const next = named(hand, { ...root, levels }, canalsAt(first));
   return { roots: withChosen(hand, next), at: { ...at, level: Math.min(at.level, levels.length - 1) }, says };
 }

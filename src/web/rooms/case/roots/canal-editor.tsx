@@ -55,16 +55,16 @@ export function CanalEditor({ part, tooth, book }: CanalEditorOptions) {
       <RootsInNumbers read={read} giveReason={read.unusual !== undefined && because === "" ? giveReason : undefined} />
       <CanalBoardView
         {...{ tooth, steps, chosen }}
-        readOnly={book === undefined || !drawable}
+        readOnly={book === undefined}
         below={(root) => <BelowRoot name={hand.roots[root]?.name ?? ""} at={root} read={read} />}
       />
-      {book && drawable && <RootKeys {...{ steps, back, usual, rename }} />}
+      {book && <RootKeys {...{ steps, back, usual, rename }} />}
+      {book && <RootStrip steps={steps} />}
       {!drawable && (
         <p className="look">
-          What stands in the table below can't be drawn yet; the drawing shows the roots as they are recorded.
+          What is written here can't be drawn yet; the drawing shows the roots as they are recorded.
         </p>
       )}
-      {book && <RootStrip steps={steps} />}
       <StrayNames />
       <RootNotes read={read} tooth={tooth.twoDigit} />
       <UnusualRoots unusual={read.unusual} because={because} />

@@ -9,7 +9,7 @@ import type { DraftBook } from "../../../record/draft-book.ts";
 /** The roots that are edited, the level that is chosen, and how a step is done. */
 export interface RootSteps {
   readonly hand: RootsInHand;
-  /** Whether the roots as they were last written can be drawn; else those of the record are in hand. */
+  /** Whether the roots as they were last written can be drawn; else those of the record are in hand, and no step is done. */
   readonly drawable: boolean;
   readonly choose: (at: LevelPlace) => void;
   /** Does a step as one gesture, or says why it can't be done. */
@@ -30,6 +30,7 @@ export function useRootSteps(
   const latest = useRef({ part, book });
   latest.current = { part, book };
   const act = (step: RootStep) => {
+    if (!written.success) return announce("First mend what is marked in the fields of the roots");
     if ("cannot" in step) return announce(`${step.cannot.charAt(0).toUpperCase()}${step.cannot.slice(1)}`);
     const { part: now, book: into } = latest.current;
     setWished(step.at);

@@ -7,6 +7,8 @@ export interface CaseSource {
   readonly caseId: string;
   readonly parts: readonly Part[];
   readonly ledger: readonly LedgerEntry[];
+  /** Entries that decisions were made on and that no longer hold. */
+  readonly kept?: readonly LedgerEntry[];
   /** Full references by source id. */
   readonly references: ReadonlyMap<string, { readonly reference: string; readonly verification: "seen" | "memory" }>;
   /** The method's one line by topic name. */

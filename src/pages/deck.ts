@@ -5,19 +5,24 @@ import { anatomyPages } from "./sections/anatomy.ts";
 import { claimPages } from "./sections/claims.ts";
 import { consentPages } from "./sections/consent.ts";
 import { spacePages } from "./sections/course-in-space.ts";
-import { diagnosisPages, handbackPages, planPages } from "./sections/decisions.ts";
+import { diagnosisPages } from "./sections/diagnosis.ts";
+import { difficultyPages } from "./sections/difficulty.ts";
 import { filmPages } from "./sections/films.ts";
 import { findingsPages } from "./sections/findings.ts";
+import { handbackPages } from "./sections/handback.ts";
+import { planPages } from "./sections/plan.ts";
 import { presentingPages } from "./sections/presenting.ts";
 import { reviewPages } from "./sections/reviews.ts";
 import { sourcePages } from "./sections/sources.ts";
+import { hiddenCanalPages, strengthPages } from "./sections/strength.ts";
 import { comparisonPages } from "./sections/two-dates.ts";
 import { visitPages } from "./sections/visits.ts";
 import { titleOf } from "./title-of.ts";
 
 /** Sections in the order in which a day's pages stand. */
 const told: readonly ((source: CaseSource) => Page[])[] = [
-  ...[presentingPages, findingsPages, filmPages, spacePages, diagnosisPages, anatomyPages, planPages],
+  ...[presentingPages, findingsPages, strengthPages, filmPages, spacePages, diagnosisPages, anatomyPages],
+  ...[hiddenCanalPages, difficultyPages, planPages],
   ...[consentPages, visitPages, mishapPages, handbackPages, recallPages, comparisonPages, reviewPages],
 ];
 

@@ -6,7 +6,9 @@ import { consentSheet } from "../pages/consent-sheet.ts";
 import { deck } from "../pages/deck.ts";
 import { handout } from "../pages/handout.ts";
 import { comparedPicture, numbersIn, type PageModel } from "../pages/page-model.ts";
+import { decidedOn } from "../record/decided-on.ts";
 import type { DocumentKind } from "../record/document-kind.ts";
+import type { LedgerEntry } from "../record/ledger-entry.ts";
 import type { DocumentRow } from "../store/document-row.ts";
 import type { Store } from "../store/store.ts";
 import type { Comparisons } from "./comparing/comparisons.ts";
@@ -39,11 +41,12 @@ export async function writeDocument(
   const state = await store.readCase(asked.caseId);
   const settings = await store.settings();
   const topics = topicList();
+  const ledger = await store.ledger(asked.caseId);
   const source: CaseSource = {
     ...{
       caseId: asked.caseId,
       parts: state.parts,
-      ledger: await store.ledger(asked.caseId),
+      ...{ ledger, kept: await keptEntries(store, decidedOn(state.parts), ledger) },
       notation: settings.notation,
     },
     references: new Map(topics.flatMap((topic) => topic.sources).map((one) => [one.id, one])),
@@ -67,6 +70,17 @@ export async function writeDocument(
     sequence: state.sequence,
   };
   return store.keepDocument({ ...row, numbers: numbersIn(model) }, bytes);
+}
+
+/** Entries that decisions name and that no longer hold; one that this record never kept is left out. */
+async function keptEntries(
+  store: Store,
+  ids: readonly string[],
+  ledger: readonly LedgerEntry[],
+): Promise<LedgerEntry[]> {
+  const past = ids.filter((id) => !ledger.some((entry) => entry.id === id));
+  const read = await Promise.allSettled(past.map((id) => store.ledgerEntry(id)));
+  return read.flatMap((one) => (one.status === "fulfilled" ? [one.value] : []));
 }
 
 /** A kept film, or a picture that a comparison made. */

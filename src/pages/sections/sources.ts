@@ -51,9 +51,9 @@ export const shortSource = (id: string, references: CaseSource["references"]): s
 /** What stands under every document. */
 const caution = "These figures support, and never replace, licensed judgement, product labelling and local rules.";
 
-function sourceIdsOf({ ledger }: CaseSource, pages: readonly Page[]): string[] {
+function sourceIdsOf({ ledger, kept = [] }: CaseSource, pages: readonly Page[]): string[] {
   const printed = new Set(numbersIn({ pages }).map(({ ledgerEntry }) => ledgerEntry));
-  const entries = ledger.filter(({ id }) => printed.has(id));
+  const entries = [...ledger, ...kept].filter(({ id }) => printed.has(id));
   const ids = entries.flatMap(({ output }) => {
     const basis: unknown = typeof output === "object" && output !== null ? Reflect.get(output, "basis") : undefined;
     const sources: unknown = typeof basis === "object" && basis !== null ? Reflect.get(basis, "sources") : undefined;

@@ -1,0 +1,74 @@
+import { difficultySubject, difficultyTold, groupWords, type HardFact } from "../../ledger/difficulty-told.ts";
+import { lastPlan } from "../../ledger/plan-told.ts";
+import { partsOf } from "../../record/parts.ts";
+import type { CaseSource } from "../case-source.ts";
+import { entryAsDecided } from "../entry-as-decided.ts";
+import { type LedgerReader, ledgerReader } from "../ledger-reader.ts";
+import { momentWords } from "../moment-words.ts";
+import { type Block, type Line, type Page, says, type Table } from "../page-model.ts";
+import { sentence } from "../sentence.ts";
+import { sourceName } from "../source-name.ts";
+
+/** What makes the tooth harder, as it stood at planning, else with the last findings; no total and no grade. */
+export function difficultyPages(source: CaseSource): Page[] {
+  const plan = lastPlan(source.parts)?.body;
+  const on =
+    plan?.madeOn ??
+    partsOf(source.parts, "findings")
+      .map(({ body }) => body.takenOn)
+      .sort()
+      .at(-1);
+  const decided = entryAsDecided(source, plan?.difficultyEntry, difficultySubject(source.parts));
+  const told = difficultyTold(decided?.entry);
+  if (told === undefined || decided === undefined || on === undefined) return [];
+  const standing = decided.stood ? "as it stood at planning" : "as the record stands";
+  const read = ledgerReader([decided.entry]);
+  return [
+    {
+      title: "What makes it harder",
+      subtitle: `${momentWords(on, source.parts)}, ${standing}`,
+      on,
+      blocks: [...tableOf(told.facts, read, decided.entry.subject), ...askedBlock(told.asked)],
+      notes: ["A list without a total and without a grade. What nobody recorded counts neither way."],
+    },
+  ];
+}
+
+function tableOf(facts: readonly HardFact[], read: LedgerReader, subject: string): Table[] {
+  if (facts.length === 0) return [];
+  const columns = [
+    ["Makes it", 0.15],
+    ["Fact", 0.55],
+    ["Value", 0.12],
+    ["Threshold from", 0.18],
+  ] as const;
+  return [
+    {
+      kind: "table",
+      caption: "To reach, to shape, to seal, to keep",
+      columns: columns.map(([head, share]) => ({ head, share, align: "left" as const })),
+      rows: facts.map((fact, at): Line[] => [
+        says(groupWords[fact.group].toLowerCase()),
+        says(sentence(fact.says)),
+        valueInCell(fact, read.number(subject, `facts[${at}].value`, decimalsOf(fact.value))),
+        says(`${sourceName(fact.threshold.source)}${fact.threshold.mark === "memory" ? "*" : ""}`),
+      ]),
+    },
+  ];
+}
+
+const decimalsOf = (value: HardFact["value"]): number =>
+  typeof value === "number" && !Number.isInteger(value) ? 1 : 0;
+
+/** A value with its unit, at least so much where one film alone shows it; a dash for what is there or not. */
+function valueInCell({ unit = "", atLeast }: HardFact, value: Line[number] | undefined): Line {
+  if (value === undefined) return says("–");
+  const behind = unit === "" ? [] : [{ text: unit === "°" ? unit : ` ${unit}` }];
+  return [...(atLeast === true ? [{ text: "at least " }] : []), value, ...behind];
+}
+
+function askedBlock(asked: readonly { readonly says: string }[]): Block[] {
+  if (asked.length === 0) return [];
+  const line = asked.map((one) => one.says.replace(/[.?]$/, "")).join("; ");
+  return [{ kind: "text", heading: "Not recorded", lines: [says(`${sentence(line)}.`)], dense: true }];
+}

@@ -47,7 +47,7 @@ export function CasePages({ caseId, view, moment, today, readOnly }: CasePagesOp
   useNeighbourKeys(caseId, moments, shown);
   const shared = { caseId, parts, book: readOnly ? undefined : book, noteAnatomy };
   const isOpen = isReasonOpen(ledger, parts);
-  const now = useMemo(() => ({ caseId, parts, ledger }), [caseId, parts, ledger]);
+  const now = { caseId, parts, ledger, add: readOnly ? undefined : add };
   const standing = standingPages.map((one) => (one.id === "anatomy" && isOpen ? openAnatomy : one));
   const titleShown = shown?.title ?? standing.find(({ id }) => id === named)?.title ?? "";
   let page: ReactNode = null;

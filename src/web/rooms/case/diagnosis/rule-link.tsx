@@ -1,6 +1,9 @@
 import { Link } from "wouter";
 import type { ReasonTold } from "../../../../ledger/diagnosis-told.ts";
+import { thePart } from "../../../../record/parts.ts";
+import { sideOfTooth } from "../../../words/two-view-words.ts";
 import { sentenceInWords } from "../../../words/value-words.ts";
+import { useCaseNow } from "../case-now.ts";
 
 /** A row's name, which opens the table of rows at its place. */
 export const RuleLink = ({ row }: { readonly row: string }) => (
@@ -9,10 +12,20 @@ export const RuleLink = ({ row }: { readonly row: string }) => (
   </Link>
 );
 
+/** How a sentence of the ledger is said of this case's tooth. */
+export function useSaid(): (sentence: string) => string {
+  const { parts } = useCaseNow();
+  const tooth = thePart(parts, "case")?.body.tooth ?? "";
+  return (sentence) => sideOfTooth(sentenceInWords(sentence), tooth);
+}
+
 /** What was found and what the row says of it. */
-export const Reason = ({ reason: { row, finding, says } }: { readonly reason: ReasonTold }) => (
-  <li>
-    {finding === "" ? sentenceInWords(says) : `${sentenceInWords(finding)}.`}{" "}
-    {finding !== "" && <span className="quiet">{sentenceInWords(says)}</span>} <RuleLink row={row} />
-  </li>
-);
+export function Reason({ reason: { row, finding, says } }: { readonly reason: ReasonTold }) {
+  const said = useSaid();
+  return (
+    <li>
+      {finding === "" ? said(says) : `${said(finding)}.`}{" "}
+      {finding !== "" && <span className="quiet">{said(says)}</span>} <RuleLink row={row} />
+    </li>
+  );
+}

@@ -1,6 +1,6 @@
 import type { DiagnosisTold } from "../../../../ledger/diagnosis-told.ts";
 import { sentenceInWords } from "../../../words/value-words.ts";
-import { Reason, RuleLink } from "./rule-link.tsx";
+import { Reason, RuleLink, useSaid } from "./rule-link.tsx";
 
 interface ToldOptions {
   readonly told: DiagnosisTold;
@@ -40,6 +40,7 @@ export function SourceSays({ told: { source, sourceBecause } }: ToldOptions) {
 
 /** Findings that do not go together, what to look for next, and what is to be kept in mind. */
 export function Doubts({ told: { contradictions, asks, cautions } }: ToldOptions) {
+  const said = useSaid();
   if (contradictions.length + asks.length + cautions.length === 0) return null;
   return (
     <section className="told-doubts">
@@ -53,7 +54,7 @@ export function Doubts({ told: { contradictions, asks, cautions } }: ToldOptions
       <ul>
         {asks.map((reason) => (
           <li key={reason.row + reason.finding}>
-            {sentenceInWords(reason.says)} <span className="quiet">{reason.finding}</span> <RuleLink row={reason.row} />
+            {said(reason.says)} <span className="quiet">{said(reason.finding)}</span> <RuleLink row={reason.row} />
           </li>
         ))}
       </ul>

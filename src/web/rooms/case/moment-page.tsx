@@ -20,6 +20,7 @@ import { VisitForm } from "./forms/visit-form.tsx";
 import { faultsAtPlaces } from "./ledger/faults-at-places.ts";
 import { MomentEmblem } from "./moment-emblem.tsx";
 import "./moment-page.css";
+import { DifficultyNow } from "./plan/difficulty-now.tsx";
 import { RemoveCase } from "./remove-case.tsx";
 import type { Moment } from "./spine/spine-moments.ts";
 
@@ -65,6 +66,7 @@ export function MomentPage({ caseId, moment, parts, book, noteAnatomy, remove, r
       </div>
       {moment.shape === "due" && <DuePage moment={moment} readOnly={book === undefined} record={recordDue} />}
       {part && <PartForm key={part.id} {...{ part, title, book }} />}
+      {part?.kind === "findings" && <DifficultyNow />}
       {part?.kind === "case" && book && <RemoveCase caseId={caseId} />}
       {part && part.kind !== "case" && book && <Remove title={title} remove={() => remove(part, title)} />}
     </article>

@@ -1,4 +1,4 @@
-import { publishedPrior } from "../core/diagnosis/published-prior.ts";
+import { offeredPrior } from "../core/diagnosis/test-strength/offered-prior.ts";
 import type { BodyOf } from "./parts.ts";
 
 type Prior = NonNullable<BodyOf<"findings">["prior"]>;
@@ -16,6 +16,6 @@ export interface PriorOffer {
 export const priorOffers: readonly PriorOffer[] = [
   {
     says: "the share of non-vital pulps at which a review of 28 studies put its predictive values on one footing",
-    prior: { share: publishedPrior.share, from: `${publishedPrior.reference} (${publishedPrior.verification})` },
+    prior: { share: offeredPrior.share, from: `${offeredPrior.reference} (${offeredPrior.verification})` },
   },
 ];

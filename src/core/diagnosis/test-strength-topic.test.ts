@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { answer } from "../topic.ts";
-import { offeredPrior, testStrengthTopic } from "./test-strength-topic.ts";
+import { offeredPrior } from "./test-strength/offered-prior.ts";
+import { testStrengthTopic } from "./test-strength-topic.ts";
 
 const of = (input: object) => answer(testStrengthTopic, input);
 const one = (result: object, prior: object = { prior: 0.428 }) => of({ ...prior, results: [result] });

@@ -28,13 +28,6 @@ const sources: readonly Source[] = [
 ];
 
 /**
- * The share of non-vital pulps at which a review put its predictive values on one footing: a start that may be offered, and
- * is never taken by itself.
- * @source Balevi B, Evid Based Dent 2019;20:22-23 (seen)
- */
-export const offeredPrior = { share: balevi.prevalence, reference: balevi.reference } as const;
-
-/**
  * The probability of a non-vital pulp before and after each test, by likelihood ratios.
  * @throws Refusal `input.impossible` for no prior or two, more events than n, accuracies that are half given or given twice,
  * a result that the given accuracy rules out; `input.notDeterminable` for results that settle the matter both ways.

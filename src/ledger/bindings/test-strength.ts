@@ -1,5 +1,6 @@
+import { offeredPrior } from "../../core/diagnosis/test-strength/offered-prior.ts";
 import type { TestStrengthInput } from "../../core/diagnosis/test-strength/test-strength-input.ts";
-import { offeredPrior, testStrengthTopic } from "../../core/diagnosis/test-strength-topic.ts";
+import { testStrengthTopic } from "../../core/diagnosis/test-strength-topic.ts";
 import type { InputPath } from "../../record/ledger-entry.ts";
 import { type BodyOf, type PartOf, partsOf } from "../../record/parts.ts";
 import type { Binding, Gap, Question } from "../binding.ts";

@@ -13,6 +13,7 @@ import { useCaseNow } from "../case-now.ts";
 import { ChosenField } from "../plan/chosen-field.tsx";
 import { DifficultyAsPlanned } from "../plan/difficulty-as-planned.tsx";
 import { PlanFacts } from "../plan/plan-facts.tsx";
+import { RisksInWords } from "../plan/risks-in-words.tsx";
 import { SaidPlainly } from "../plan/said-plainly.tsx";
 import { SincePlanned } from "../plan/since-planned.tsx";
 import { WaysWeighed } from "../plan/ways-weighed.tsx";
@@ -55,6 +56,7 @@ export function PlanForm() {
           nameOf={(row, index) => (typeof row === "string" && row !== "" ? row : `risk ${index + 1}`)}
           columns={[{ head: "Risk", cell: <TextField at="" label="Risk" wraps bare /> }]}
         />
+        <RisksInWords told={told} />
       </section>
       <PlanFacts />
       <DifficultyAsPlanned entryId={listed} />

@@ -166,13 +166,15 @@ const plan: Moment = {
       chosen: "retreat",
       because:
         "The likely cause is an untreated canal, and only retreatment reaches it. After retreatment of teeth with a lesion about four in five heal, and nearly all are still in place after four years. Surgery stays open afterwards; extraction does not come back. The patient wants to keep the tooth and accepts that its cusps must be covered afterwards.",
+      saidPlainly:
+        "One part of the root was not found the first time. Only this way gets to it. You want to keep the tooth, and you will have it covered after. If it does not heal, there is still one more way.",
       visitsExpected: 2,
       risksNamed: [
-        "pain for some days after each visit",
-        "an instrument may break in a canal",
-        "a cusp may break before it is covered",
-        "a perforation may cost the tooth",
-        "one in five lesions does not heal; surgery or loss may follow",
+        "Pain, swelling or a flare-up after the visit",
+        "Disease that stays or comes back, and more treatment",
+        "A hole may be made in the side of the root",
+        "Fracture of the tooth, above all without cover of the cusps",
+        "An instrument may break in a canal",
       ],
     }),
   ],

@@ -178,11 +178,13 @@ const plan: Moment = {
       chosen: "treat",
       because:
         "Irreversible inflammation with apical signs, and a cavity that can only be built up with the chamber. The tooth can be restored with covered cusps. The distolingual canal is treated last and by hand first.",
+      saidPlainly:
+        "The nerve is too sick to get well. The tooth is strong if it is covered in time. One root is bent, so we clean that one last and with care.",
       visitsExpected: 2,
       risksNamed: [
-        "pain for some days",
-        "an instrument may break, above all in the third root",
-        "the tooth can split if its cusps are not covered in time",
+        "Pain, swelling or a flare-up after the visit",
+        "Fracture of the tooth, above all without cover of the cusps",
+        "An instrument may break, above all in the third root",
       ],
     }),
   ],

@@ -158,12 +158,14 @@ const plan: Moment = {
       chosen: "apicalBarrier",
       because:
         "The infection has stood for months and the family lives far from the clinic and can't come often. Root length is three quarters, crown to root still above one. Both ways were explained as of equal standing; mother and girl chose the one with fewer visits.",
+      saidPlainly:
+        "The infection has been there for months. You live far away and can't come often. Both ways are good. You and your mother chose the one with fewer visits.",
       visitsExpected: 3,
       risksNamed: [
-        "the thin root may break, now or in years",
-        "barrier may be pushed beyond the end",
-        "the lesion may not heal and surgery or loss may follow",
-        "the tooth may darken a little",
+        "The thin root may break, now or in years",
+        "The plug may be pushed past the end",
+        "Disease that stays or comes back, and more treatment",
+        "The tooth may get a little darker",
       ],
     }),
   ],

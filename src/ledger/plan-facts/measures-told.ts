@@ -24,8 +24,8 @@ export function measuresTold({ parts, earlier }: BindingContext): Told[] {
       const value = found && read(found.output);
       return found === undefined || value === undefined ? [] : [{ value, record: `ledger/${found.entryId}/${field}` }];
     });
-  const marks = <Shape extends "outline" | "crownRoot" | "trace">(shape: Shape) =>
-    films.filter(isBefore).flatMap((film) => marksOn(parts, film.id, shape));
+  const marks = <Shape extends "outline" | "crownRoot" | "trace">(shape: Shape, purposes = beforeTreatment) =>
+    films.filter(({ body }) => purposes.has(body.purpose)).flatMap((film) => marksOn(parts, film.id, shape));
   const lesions = marks("outline").filter(({ body }) => isCalled(body.what, "lesion"));
   return [
     ...largest(
@@ -47,7 +47,7 @@ export function measuresTold({ parts, earlier }: BindingContext): Told[] {
     ...largest(
       "bendDeg",
       outputs(
-        marks("trace").map(({ id }) => `curvature of ${id}`),
+        marks("trace", beforeFilling).map(({ id }) => `curvature of ${id}`),
         "schneiderDeg",
         (output) => course.safeParse(output).data?.schneiderDeg,
       ),
@@ -55,9 +55,10 @@ export function measuresTold({ parts, earlier }: BindingContext): Told[] {
   ];
 }
 
-/** A film from before treatment: the others show what treatment made of the tooth. */
-const isBefore = ({ body }: { readonly body: { readonly purpose: string } }): boolean =>
-  body.purpose === "diagnostic" || body.purpose === "angled";
+/** The other films show what treatment made of the tooth. */
+const beforeTreatment: ReadonlySet<string> = new Set(["diagnostic", "angled"]);
+/** A canal's bend stays what it was until it is filled. */
+const beforeFilling: ReadonlySet<string> = new Set([...beforeTreatment, "workingLength", "masterCone"]);
 
 function clinicalRatio(output: unknown): number | undefined {
   const { data } = ratio.safeParse(output);

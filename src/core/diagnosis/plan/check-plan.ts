@@ -61,7 +61,8 @@ function ownFaults({ own = [] }: PlanInput): Fault[] {
   return own.flatMap(({ events, n, percent, lowPercent = 0, highPercent = 100 }, index): Fault[] => {
     const at = `own[${index}]`;
     const counted = events !== undefined && n !== undefined;
-    if (counted === (percent !== undefined))
+    const half = (events === undefined) !== (n === undefined);
+    if (half || counted === (percent !== undefined))
       return [{ path: at, says: "needs either events and n, or percent with its range, and not both" }];
     if (counted) return events > n ? [{ path: `${at}.events`, says: `${events} of ${n}: more than there were` }] : [];
     const share = percent ?? 0;

@@ -46,6 +46,8 @@ describe("findings and a diagnosis by keyboard", () => {
     });
     await page.getByText("buccal 8 mm, narrow").waitFor();
     await shot(page, "findings-sheet");
+    await page.keyboard.press("Control+ArrowDown");
+    await page.locator("select[data-unset=true]:focus").waitFor();
 
     await contradict(hand);
     await mendRefused(hand);

@@ -127,6 +127,8 @@ describe("a diagnosis with nothing beside it", () => {
     const words = pageOf(made(), [sheet], [entryOf(sheet.id, { output: diagnosisOf(sheetOf({})) })]);
     expect(words).toContain("Not determined");
     expect(words).toContain("Still possible, and what would separate it");
-    expect(words).toContain("a sensibility test");
+    expect(words).toContain("Missing for a term The existing treatment of each canal A sensibility test");
+    expect(words).not.toContain("Take both terms");
+    expect(words).not.toContain("Your terms are those");
   });
 });

@@ -25,8 +25,8 @@ export function FindingsSay() {
         <>
           <SourceSays told={told} />
           <div className="axes-told">
-            <AxisSays name="Pulp" axis={told.pulpal} />
-            <AxisSays name="Apex" axis={told.apical} also={told.apicalAlso} />
+            <AxisSays told={told} of="pulpal" />
+            <AxisSays told={told} of="apical" />
           </div>
           <Doubts told={told} />
           <Codes told={told} />

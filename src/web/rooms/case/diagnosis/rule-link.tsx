@@ -22,10 +22,12 @@ export function useSaid(): (sentence: string) => string {
 /** What was found and what the row says of it. */
 export function Reason({ reason: { row, finding, says } }: { readonly reason: ReasonTold }) {
   const said = useSaid();
+  const [found, rowSays] = [said(finding), said(says)];
   return (
     <li>
-      {finding === "" ? said(says) : `${said(finding)}.`}{" "}
-      {finding !== "" && <span className="quiet">{said(says)}</span>} <RuleLink row={row} />
+      {found === "" ? rowSays : `${found}.`}{" "}
+      {found !== "" && !found.endsWith(rowSays.slice(1)) && <span className="quiet">{rowSays}</span>}{" "}
+      <RuleLink row={row} />
     </li>
   );
 }

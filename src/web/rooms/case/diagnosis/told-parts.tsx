@@ -85,7 +85,7 @@ const lists = [
 ] as const;
 
 /** The codes of both terms in each list, and what the European guideline calls them where it differs. */
-export const Codes = ({ told: { codes, european, pulpal, apical } }: ToldOptions) => (
+export const Codes = ({ told: { codes, european, pulpal, apical, notComputed } }: ToldOptions) => (
   <details className="told-codes" open>
     <summary>Codes of what the findings speak for</summary>
     <table>
@@ -113,6 +113,13 @@ export const Codes = ({ told: { codes, european, pulpal, apical } }: ToldOptions
         )}
       </tbody>
     </table>
+    {notComputed
+      .filter(({ name }) => name.startsWith("european"))
+      .map(({ name, why }) => (
+        <p key={name} className="quiet">
+          {sentenceInWords(why)}.
+        </p>
+      ))}
     <p className="quiet">The codes are published; which of them goes with which term is our own reading.</p>
   </details>
 );

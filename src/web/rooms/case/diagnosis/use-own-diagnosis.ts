@@ -1,5 +1,11 @@
 import { useState } from "react";
-import { type Difference, differencesFrom, type TermsTold, termsTold } from "../../../../ledger/diagnosis-told.ts";
+import {
+  type DiagnosisTold,
+  type Difference,
+  differencesFrom,
+  type TermsTold,
+  termsTold,
+} from "../../../../ledger/diagnosis-told.ts";
 import { sheetsUpTo } from "../../../../record/earlier-sheets.ts";
 import type { BodyOf, PartOf } from "../../../../record/parts.ts";
 import { apicalWords, pulpalWords } from "../../../../record/words/case-words.ts";
@@ -35,7 +41,7 @@ export function useOwnDiagnosis(): OwnDiagnosis {
   const sheet =
     sheets.find(({ id }) => id === chosen) ?? sheets.find(({ id }) => `diagnosis of ${id}` === besides) ?? sheets[0];
   const { entry, told } = useTold(sheet?.id);
-  const terms = told && termsTold(told);
+  const terms = told && hasTerm(told) ? termsTold(told) : undefined;
   const take = (given: TermsTold, suggestion: string) => {
     const { apicalAlso: _also, source: _source, ...kept } = body;
     whole.write({ ...kept, ...given, suggestion }, `taken: ${inWords(given)}`, "now");
@@ -47,5 +53,9 @@ export function useOwnDiagnosis(): OwnDiagnosis {
     take: terms && entry && !whole.readOnly ? () => take(terms, entry.id) : undefined,
   };
 }
+
+/** Whether a term is given on either axis. */
+const hasTerm = ({ pulpal, apical }: DiagnosisTold): boolean =>
+  [pulpal, apical].some(({ status }) => status !== "not determined");
 
 const inWords = ({ pulpal, apical }: TermsTold): string => `${pulpalWords[pulpal]}, ${apicalWords[apical]}`;

@@ -26,11 +26,11 @@ export function DiagnosisForm() {
       <BesideFindings own={own} />
       {told && <SourceSays told={told} />}
       <div className="diagnosis-axis" data-told={told !== undefined}>
-        {told && <AxisSays name="Pulp" axis={told.pulpal} />}
+        {told && <AxisSays told={told} of="pulpal" />}
         <OwnTerm own={own} at="pulpal" label="Pulpal diagnosis" words={pulpalWords} />
       </div>
       <div className="diagnosis-axis" data-told={told !== undefined}>
-        {told && <AxisSays name="Apex" axis={told.apical} also={told.apicalAlso} />}
+        {told && <AxisSays told={told} of="apical" />}
         <div className="own-apical">
           <OwnTerm own={own} at="apical" label="Apical diagnosis" words={apicalWords} />
           <SelectField at="apicalAlso" label="Beside it" words={also} unset="nothing else" />

@@ -62,7 +62,12 @@ function Kind() {
   return (
     <span className="look-kind">
       {typeof value === "string" ? wordOf(value) : ""}
-      {value === "troughing" && <NumberField at="depthMm" label="Depth" unit="mm" bare />}
+      {value === "troughing" && (
+        <>
+          <NumberField at="depthMm" label="Depth" unit="mm" bare />
+          <span className="quiet">mm deep</span>
+        </>
+      )}
     </span>
   );
 }

@@ -52,7 +52,11 @@ export const WhyCbct = () => (
 );
 
 /** The wall where a trough would cut. */
-export const WallKnown = () => <NumberField at="wallKnownMm" label="Wall where a trough cuts" unit="mm" digits={1} />;
+export const WallKnown = () => (
+  <div className="fields">
+    <NumberField at="wallKnownMm" label="Wall where a trough cuts" unit="mm" digits={1} />
+  </div>
+);
 
 interface NextOptions extends Pick<NextLooksOptions, "take"> {
   readonly look: NextLook;

@@ -35,7 +35,7 @@ export function entrySubject(entry: Pick<LedgerEntry, "subject" | "topic">, part
   const part = parts.find(({ id }) => id === about);
   if (part?.kind === "film") return { canal: "", ...namedFilm(part, parts) };
   if (part?.kind === "findings") return ofFindings(part.body.takenOn);
-  if (part?.kind === "search") return { ...aboutNoFilm, canal: featureWords[part.body.feature] };
+  if (part?.kind === "search") return { ...aboutNoFilm, canal: capital(featureWords[part.body.feature]) };
   if (part?.kind === "comparison") return subjectOfTwoDates([part.body.before, part.body.after], parts);
   if (part?.kind !== "mark") return aboutNoFilm;
   const film = parts.find((one) => one.id === part.body.film);
@@ -45,6 +45,8 @@ export function entrySubject(entry: Pick<LedgerEntry, "subject" | "topic">, part
 
 /** What a sheet of findings gave is named by its day. */
 const ofFindings = (day: string): EntrySubject => ({ canal: "", film: `findings of ${dayInWords(day)}`, day });
+
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** A course in space is named by its canal and the films that gave it: `DL film-1 film-2`. */
 function subjectInSpace(about: string, parts: readonly Part[]): EntrySubject {

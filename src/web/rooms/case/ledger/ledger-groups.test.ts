@@ -90,7 +90,7 @@ it("a search is about what it looks for, and each look of it has its number", ()
   const body = { feature: "secondMesiobuccal", looks };
   const search = { id: partId("search-1"), kind: "search", revision: 1, body } as Part;
   const asked = entry("missedCanal of search-1");
-  expect(entryTitle(asked, [search])).toBe("second mesiobuccal canal: chance that it is there");
+  expect(entryTitle(asked, [search])).toBe("Second mesiobuccal canal: chance that it is there");
   expect(ledgerGroups([asked], [search]).map(({ name }) => name)).toEqual([""]);
   const from = (input: string, record: string) => inputOrigin({ input, record }, [search], "case-1");
   const href = "/case/case-1/hidden";

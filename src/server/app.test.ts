@@ -65,7 +65,11 @@ describe("who may ask", () => {
 describe("a case over the API", () => {
   it("is opened, changed, undone and redone, its state hash going back and forth with it", async () => {
     const opened = await newCase();
-    expect(opened.ledger.map((entry) => entry.subject)).toEqual(["tooth of about"]);
+    expect(opened.ledger.map((entry) => entry.subject)).toEqual([
+      "tooth of about",
+      "difficulty of about",
+      "plan of about",
+    ]);
     const operations = [{ op: "put", id: "recall-1", kind: "recall", baseRevision: 0, body: recall }];
     const changed = (await gesture(opened.caseId, { words: "Recall recorded", operations })).json<CaseView>();
     expect(changed.facts.lastScore).toBe(3);

@@ -1,16 +1,23 @@
 import { dayOf } from "../../record/facts.ts";
 import { type BodyOf, partsOf } from "../../record/parts.ts";
+import type { Words } from "../../record/words/case-words.ts";
 import {
   apexWords,
   cariesWords,
   crackWords,
   earlierFillingWords,
+  exposureWords,
   laminaWords,
+  lesionFitsWords,
   ligamentWords,
   lucencyWords,
+  painLikeWords,
   replyWords,
+  reproducedWords,
   resorptionWords,
   sinusWords,
+  swellingAtWords,
+  swellingOnsetWords,
   swellingWords,
   touchWords,
   yesNoWords,
@@ -94,6 +101,14 @@ function asked({ history }: Findings): Line[] {
     painOnBiting: "pain on biting",
     trauma: "trauma",
     recentOnset: "recent onset",
+    referredPain: "referred pain",
+    painToSweet: "pain to sweet",
+    nightPain: "pain at night",
+    painOnRelease: "pain on release of the bite",
+    trismus: "less opening of the mouth",
+    troubleSwallowing: "trouble swallowing",
+    troubleBreathing: "trouble breathing",
+    numbLip: "a numb lip",
   } as const;
   const answered = Object.entries(names).map(([field, name]) => ({
     name,
@@ -106,8 +121,26 @@ function asked({ history }: Findings): Line[] {
       .join(", ");
   const yes = listed("yes");
   const no = listed("no");
-  return [...(yes === "" ? [] : [says(`Reports ${yes}`)]), ...(no === "" ? [] : [says(`Denies ${no}`)])];
+  const more = described(history);
+  const told = [yes === "" ? "" : `Reports ${yes}`, no === "" ? "" : `Denies ${no}`, more === "" ? "" : sentence(more)];
+  return told.filter((text) => text !== "").map((text) => says(text));
 }
+
+/** What of the history is more than yes or no. */
+const described = (history: Findings["history"]): string =>
+  answered([
+    ["pain to cold lasts", inUnit(history.coldLingersSeconds, "s")],
+    ["pain to heat lasts", inUnit(history.heatLingersSeconds, "s")],
+    ["trauma on", history.traumaOn ?? ""],
+    ["pain like", listOf(history.painLike, painLikeWords)],
+    ["brought back", history.reproduced === "notTried" ? "" : wordOf(history.reproduced, reproducedWords)],
+  ]);
+
+const inUnit = (value: number | undefined, unit: string): string => (value === undefined ? "" : `${value} ${unit}`);
+const wordOf = <Value extends string>(value: Value | undefined, words: Words<Value>): string =>
+  value === undefined ? "" : words[value];
+const listOf = <Value extends string>(values: readonly Value[] | undefined, words: Words<Value>): string =>
+  (values ?? []).map((value) => words[value]).join(", ");
 
 function seen({ seen: read }: Findings): Line[] {
   const sinus =
@@ -116,11 +149,17 @@ function seen({ seen: read }: Findings): Line[] {
       : sinusWords[read.sinusTract];
   const told = answered([
     ["swelling", swellingWords[read.swelling]],
+    ["swelling at the", listOf(read.swellingAt, swellingAtWords)],
+    ["onset of the swelling", wordOf(read.swellingOnset, swellingOnsetWords)],
+    ["pus", wordOf(read.pus, yesNoWords)],
+    ["lymph nodes", wordOf(read.nodes, yesNoWords)],
     ["sinus tract", sinus],
     ["caries", cariesWords[read.caries]],
+    ["pulp exposed", wordOf(read.exposure, exposureWords)],
     ["crack", crackWords[read.crack]],
     ["restoration", read.restoration],
     ["fever", yesNoWords[read.fever]],
+    ["temperature", inUnit(read.temperatureC, "°C")],
   ]);
   return told === "" ? [] : [says(sentence(told))];
 }
@@ -135,6 +174,8 @@ function onFilm({ onFilm: read }: Findings): Line[] {
     ["ligament", ligamentWords[read.ligament]],
     ["lamina dura", laminaWords[read.lamina]],
     ["lucency", lucency],
+    ["at root", (read.lucencyAtRoots ?? []).join(", ")],
+    ["fits a tooth's infection:", wordOf(read.lesionFits, lesionFitsWords)],
     ["sclerosis", yesNoWords[read.sclerosis]],
     ["resorption", resorptionWords[read.resorption]],
     ["apex", apexWords[read.apex]],

@@ -19,8 +19,6 @@ const axis = z.strictObject({
     .array(z.strictObject({ term: z.string(), separatedBy: z.string() }))
     .describe("Terms that remain possible, and what would separate them."),
 });
-/** One axis of the answer. */
-export type Axis = z.infer<typeof axis>;
 
 const pair = z.strictObject({ pulpal: z.string(), apical: z.string() });
 

@@ -1,4 +1,3 @@
-import bastos from "../../../../data/bastos-2014/source.json" with { type: "json" };
 import jacobsen from "../../../../data/jacobsen-1980/source.json" with { type: "json" };
 import type { Examined } from "./examined.ts";
 import { answerIs, anyOf, type Fact, fact, joined, type Truth } from "./fact.ts";
@@ -7,10 +6,9 @@ import { yesNoFact } from "./tissue-facts.ts";
 const daysAMonth = 365.25 / 12;
 
 /** Days after an injury within which necrosis was mostly found, and until which replies still changed. */
-export const traumaSpan = {
+const traumaSpan = {
   newUntilDays: Math.round(jacobsen.foundWithinMonths * daysAMonth),
   oldFromDays: Math.round(jacobsen.repliesChangedUntilMonths * daysAMonth),
-  silentAtFirst: { events: bastos.silentAtFirst, n: bastos.teeth },
 } as const;
 
 /**

@@ -1,5 +1,5 @@
 import type { Examined } from "./examined.ts";
-import { answerIs, anyOf, type Fact, fact, joined, type Truth } from "./fact.ts";
+import { allOf, answerIs, anyOf, type Fact, fact, joined, type Truth } from "./fact.ts";
 import { yesNoFact } from "./tissue-facts.ts";
 
 /** Above this a temperature is a fever (common practice). */
@@ -17,7 +17,7 @@ export function illnessFacts({ input: { history, seen } }: Examined) {
   const collection = anyOf([swelling.is, pus.is === "yes" ? "yes" : swelling.is]);
   const withFever =
     collection === "yes" || tract === "yes" ? fever.is : anyOf([collection, tract]) === "no" ? "no" : "unknown";
-  const acute = anyOf([both(collection, rapid.is), withFever]);
+  const acute = anyOf([allOf([collection, rapid.is]), withFever]);
   return {
     swelling,
     gradual: onsetIs(seen.swellingOnset, "gradual"),
@@ -69,9 +69,6 @@ const temperature = (celsius: number | undefined): Fact =>
   celsius === undefined
     ? fact("unknown", "")
     : fact(celsius > feverAboveC ? "yes" : "no", `${celsius} °C`, "seen.temperatureC");
-
-const both = (a: Truth, b: Truth): Truth =>
-  a === "no" || b === "no" ? "no" : a === "yes" && b === "yes" ? "yes" : "unknown";
 
 function floorOrNeck(at: readonly string[]): Fact {
   const grave = (["floorOfMouth", "neck"] as const).filter((one) => at.includes(one));

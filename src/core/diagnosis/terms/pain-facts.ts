@@ -1,13 +1,11 @@
 import review from "../../../../data/orofacial-pain-review-2025/source.json" with { type: "json" };
-import pimentel from "../../../../data/pimentel-costa-chapter/source.json" with { type: "json" };
 import { type Examined, sensibilityOf } from "./examined.ts";
-import { answerIs, anyOf, type Fact, fact, joined, type Truth } from "./fact.ts";
+import { allOf, answerIs, anyOf, type Fact, fact, joined, type Truth } from "./fact.ts";
 
 /** Below this no source calls a reply lingering; above the other all do. The sources conflict between them. */
-export const lingeringBetween = {
+const lingeringBetween = {
   fromSeconds: review.reversibleAtMostSeconds + 1,
   toSeconds: review.irreversibleAboveSeconds,
-  reversibleSeconds: pimentel.reversibleSeconds,
 } as const;
 
 /** A question of the history that is answered with yes, no or not asked. */
@@ -62,7 +60,7 @@ function heightenedOf({ tooth }: Examined): Fact {
 function heatThenCold({ tooth, input }: Examined, heat: Fact): Fact {
   const byHeat = anyOf([heat.is, answerIs(tooth.heat.reply, ["heightened"])]);
   const relieved = answerIs(input.history.relievedByCold, ["yes"]);
-  const is = byHeat === "no" || relieved === "no" ? "no" : byHeat === "yes" && relieved === "yes" ? "yes" : "unknown";
+  const is = allOf([byHeat, relieved]);
   const says = is === "yes" ? "pain to heat that cold relieves" : "no pain to heat that cold relieves";
   return fact(is, says, "history.painToHeat", "history.relievedByCold");
 }

@@ -143,6 +143,21 @@ describe("the plan of a case", () => {
     expect(asked(parts).input).toMatchObject({ apex: "closed", pulpal: "previouslyTreated" });
   });
 
+  const healed = sheet("f-9", { onFilm: { lucency: "none" } }, "2027-02-01");
+  const sick = sheet("f-1", { onFilm: { lucency: "apical" } });
+  it("takes no sheet of a recall after the last diagnosis or plan: it describes the tooth after treatment", () => {
+    expect(asked([about, sick, healed, diagnosis("pulpNecrosis")]).input).toMatchObject({ lesion: "present" });
+    const planned = part("plan", "plan-1", {
+      ...{ madeOn: "2027-02-01", options: [], chosen: "watch", because: "", risksNamed: [] },
+    });
+    expect(asked([about, sick, healed, diagnosis("pulpNecrosis"), planned]).input).toMatchObject({ lesion: "none" });
+    expect(asked([about, sick, healed]).input).toMatchObject({ lesion: "none" });
+  });
+
+  it("takes the sheet there is where none is as old as the diagnosis", () => {
+    expect(asked([about, healed, diagnosis("pulpNecrosis")]).input).toMatchObject({ lesion: "none" });
+  });
+
   const film = (id: string, purpose: BodyOf<"film">["purpose"]): Part =>
     part("film", id, {
       ...{ hash: "ab".repeat(32), columns: 600, rows: 800, bitsStored: 12, takenOn: "2026-01-10", purpose },

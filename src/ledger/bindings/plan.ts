@@ -7,7 +7,7 @@ import { measuresTold } from "../plan-facts/measures-told.ts";
 import { recordTold } from "../plan-facts/record-told.ts";
 import type { Told } from "../plan-facts/told.ts";
 
-/** The ways of the tooth of a case, from the clinician's terms, the last findings, what was measured and the history. */
+/** The ways of the tooth of a case, from the clinician's terms, the findings then, what was measured and the history. */
 export const planBinding: Binding = {
   topic: planTopic,
   ask: (context) => {

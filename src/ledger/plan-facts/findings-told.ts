@@ -5,10 +5,22 @@ import { type Told, told } from "./told.ts";
 
 type Findings = PartOf<"findings">;
 
-/** What the last findings say of the facts that a plan asks for; what was not done or not asked is not told. */
+/** What the findings that a plan rests on say; what was not done or not asked is not told. */
 export function findingsTold(parts: readonly Part[]): Told[] {
-  const findings = latestOf(partsOf(parts, "findings"));
+  const findings = findingsOfPlan(parts);
   return findings === undefined ? [] : [...filmTold(findings), ...seenTold(findings), ...toothTold(findings)];
+}
+
+/**
+ * The last findings up to the day of the last diagnosis or plan: a sheet of a later recall describes the tooth after what
+ * was planned. Where none is as old as that, or neither is recorded, the last ones.
+ */
+function findingsOfPlan(parts: readonly Part[]): Findings | undefined {
+  const all = partsOf(parts, "findings");
+  const planned = [...partsOf(parts, "diagnosis"), ...partsOf(parts, "plan")].map(({ body }) => body.madeOn).sort();
+  const until = planned.at(-1);
+  const before = all.filter(({ body }) => until === undefined || body.takenOn <= until);
+  return latestOf(before.length > 0 ? before : all);
 }
 
 /** What a list of words becomes in the plan's; a word that is missing in it is not told. */

@@ -52,6 +52,26 @@ describe("diagnosis C5: how long is lingering", () => {
     );
   });
 
+  it("a reply that was judged normal stays a normal pulp's inside the open span, possible, and above it no longer", () => {
+    const denied = { ...told, painToCold: "no", painToHeat: "no" } as const;
+    const replied = (lingersSeconds: number) =>
+      diagnosisOf(sheetOf({ cold: { reply: "normal", lingersSeconds } }, { history: denied })).pulpal;
+    expect(replied(2)).toMatchObject({ term: "Normal pulp", status: "determined" });
+    expect(replied(3)).toMatchObject({ term: "Normal pulp", status: "possible" });
+    expect(replied(3).alternatives.map(({ term }) => term)).toContain("Reversible pulpitis");
+    expect(replied(31).term).toBe("Symptomatic irreversible pulpitis");
+  });
+
+  it("how long it lasts counts as provoked pain where it is told, not where a normal reply was timed", () => {
+    const timed = diagnosisOf(sheetOf({ cold: { reply: "normal", lingersSeconds: 8 }, percussion: "painful" }));
+    expect(timed.pulpal.term).toBe("not determined");
+    const toldToo = sheetOf({ cold: normal, percussion: "painful" }, { history: { coldLingersSeconds: 8 } });
+    expect(diagnosisOf(toldToo).pulpal).toMatchObject({
+      term: "Symptomatic irreversible pulpitis",
+      status: "possible",
+    });
+  });
+
   it("takes the longest of what was tested and told, for cold and heat", () => {
     const long = "Symptomatic irreversible pulpitis";
     const short = { cold: { reply: "heightened", lingersSeconds: 1 } } as const;

@@ -32,9 +32,8 @@ export function painFacts(examined: Examined, tender: Fact) {
   const heat = told("painToHeat");
   const cold = told("painToCold");
   const sweet = told("painToSweet");
-  const lasts = lastingFacts(examined);
+  const { toldLasts, ...lasts } = lastingFacts(examined);
   const heightened = heightenedOf(examined);
-  const lasting = [lasts.lingering, lasts.lingeringBetween].filter(({ is }) => is === "yes").slice(0, 1);
   const second = [spontaneous, referred, nightPain, heat, tender];
   return {
     spontaneous,
@@ -43,7 +42,7 @@ export function painFacts(examined: Examined, tender: Fact) {
     painToHeat: heat,
     heatThenCold: heatThenCold(examined, heat),
     ...lasts,
-    provoked: oneOrDenied([cold, heat, heightened], [sweet, ...lasting]),
+    provoked: oneOrDenied([cold, heat, heightened], [sweet, toldLasts]),
     secondSign: joined(secondSignIs(second, spontaneous), second),
     symptoms: oneOrDenied([spontaneous, cold, heat], [sweet, referred, nightPain]),
   };
@@ -91,6 +90,7 @@ function lastingFacts({ tooth, input: { history, lingeringFromSeconds: cut } }: 
     lingeringBetween: lasting(all, (seconds) => (lingers(seconds, cut) === "unknown" ? "yes" : "no")),
     lingersTested: lasting(tested, (seconds) => lingers(seconds, cut)),
     lingersTold: lasting(told, (seconds) => lingers(seconds, cut)),
+    toldLasts: lasting(told, (seconds) => (seconds > 0 ? "yes" : "no")),
   };
 }
 

@@ -23,6 +23,7 @@ const rooms: readonly { name: string; address: string; ready: (page: Page) => Pr
   { name: "visit", address: "/case/demo-a", ready: (page) => openMoment(page, /^Visit 1/) },
   { name: "recall", address: "/case/demo-a", ready: (page) => openMoment(page, /^Recall, 6 months/) },
   { name: "roots and canals", address: "/case/demo-a/anatomy", ready: caseIsDrawn },
+  { name: "hidden canals", address: "/case/demo-a/hidden", ready: caseIsDrawn },
   { name: "canals over time", address: "/case/demo-a", ready: lookBack },
   { name: "references and claims", address: "/case/demo-a/evidence", ready: caseIsDrawn },
   { name: "history", address: "/case/demo-a", ready: openHistory },

@@ -4,7 +4,6 @@ import { isReasonOpen } from "../../../ledger/canals-read.ts";
 import { type CanalStanding, canalStatesOn } from "../../../record/canal-states.ts";
 import type { Operation } from "../../../record/change.ts";
 import type { BodyOf, Part } from "../../../record/parts.ts";
-import { featureWords } from "../../../record/words/search-words.ts";
 import type { CaseView } from "../../../server/api.ts";
 import { useShortcut } from "../../parts/shortcuts.ts";
 import { useDraftBook } from "../../record/case-access.tsx";
@@ -15,6 +14,7 @@ import { Canals } from "./canals.ts";
 import { CaseNow } from "./case-now.ts";
 import { EvidencePage } from "./evidence-page.tsx";
 import { HiddenPage, type HiddenPageOptions } from "./hidden/hidden-page.tsx";
+import { nameOfFeature } from "./hidden/search-in-words.ts";
 import { LedgerPanel } from "./ledger/ledger-panel.tsx";
 import { LookedAt } from "./looked-at.tsx";
 import { MomentPage } from "./moment-page.tsx";
@@ -129,9 +129,9 @@ function useGestures(caseId: string, view: CaseView, today: string, canals: Read
     go(`/case/${caseId}/anatomy`);
   };
   const searches: Pick<HiddenPageOptions, "begin" | "takeOut"> = {
-    begin: (feature) => void put("search", `Search for a ${featureWords[feature]} begun`, { feature, looks: [] }),
+    begin: (feature) => void put("search", `${nameOfFeature(feature)}: search begun`, { feature, looks: [] }),
     takeOut: ({ id, revision, body }) =>
-      tell(`Search for a ${featureWords[body.feature]} taken out`, [
+      tell(`${nameOfFeature(body.feature)}: search taken out`, [
         { op: "remove", id, kind: "search", baseRevision: revision },
       ]),
   };

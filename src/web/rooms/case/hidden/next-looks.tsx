@@ -21,7 +21,7 @@ export function NextLooks({ looks, take }: NextLooksOptions) {
   if (looks.length === 0) return <p className="quiet">Nothing is left to look at.</p>;
   const classes = ([1, 2, 3, 4] as const).map((harm) => ({ harm, left: looks.filter((one) => one.harm === harm) }));
   return (
-    <section className="form-part next-looks" aria-label="What to look at next">
+    <div className="form-part next-looks">
       <h2>Next, by what it costs</h2>
       <dl>
         {classes
@@ -42,7 +42,7 @@ export function NextLooks({ looks, take }: NextLooksOptions) {
             </div>
           ))}
       </dl>
-    </section>
+    </div>
   );
 }
 

@@ -77,9 +77,11 @@ function seenTold({ id, body: { seen, history } }: Findings): Told[] {
   ];
 }
 
-/** A restoration whose note names a crown or a bridge; any other note leaves it open. */
-const crownIn = (note: string): string | undefined =>
-  /\b(crown|bridge)\b/i.test(note) && !/\b(no|without)\b/i.test(note) ? "yes" : undefined;
+/** A restoration whose note names a crown or a bridge, or says that there is none; any other note leaves it open. */
+function crownIn(note: string): string | undefined {
+  if (/\b(no|without)( an?)? (crown|bridge)\b/i.test(note)) return "no";
+  return /\b(crown|bridge)\b/i.test(note) ? "yes" : undefined;
+}
 
 /** From this depth a probing that stands alone is a narrow defect, as the diagnosis reads it. */
 const narrowFromMm = 5;

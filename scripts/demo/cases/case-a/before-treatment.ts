@@ -99,6 +99,8 @@ const findings: Moment = {
         tiltDeg: 10,
         mouthOpeningMm: 38,
         gag: "no",
+        ferruleHeightMm: 2.5,
+        ferruleWidthMm: 1.6,
       },
       onFilm: {
         ligament: "widened",
@@ -140,6 +142,8 @@ const plan: Moment = {
   writes: [
     write("plan", "plan-1", {
       madeOn: days.presented,
+      altered: "respected",
+      crowned: "no",
       options: [
         {
           way: "watch",

@@ -95,6 +95,8 @@ const findings: Moment = {
         tiltDeg: 0,
         mouthOpeningMm: 47,
         gag: "no",
+        ferruleHeightMm: 1.8,
+        ferruleWidthMm: 1.5,
       },
       onFilm: {
         ligament: "widened",
@@ -161,6 +163,7 @@ const plan: Moment = {
   writes: [
     write("plan", "plan-1", {
       madeOn: days.presented,
+      crowned: "no",
       options: [
         {
           way: "fullPulpotomy",

@@ -95,6 +95,8 @@ const findings: Moment = {
         tiltDeg: 0,
         mouthOpeningMm: 41,
         gag: "yes",
+        ferruleHeightMm: 4,
+        ferruleWidthMm: 1.9,
       },
       onFilm: {
         ligament: "widened",
@@ -136,6 +138,7 @@ const plan: Moment = {
   writes: [
     write("plan", "plan-1", {
       madeOn: days.presented,
+      crowned: "no",
       options: [
         {
           way: "regeneration",

@@ -63,6 +63,7 @@ describe("the forms of parts", () => {
       onFilm: { ...examination.onFilm, lesionFits: "no", lucencyAtRoots: ["MB", "P"] },
       existing: [{ canal: "MB1", is: "filled" }],
       prior: { events: 20, n: 80, from: "own register, 2024" },
+      protocol: { lingeringFromSeconds: 10, newTraumaUntilDays: 90 },
     };
     expect(faultsOfFindings(further)).toEqual([]);
   });

@@ -253,6 +253,35 @@ describe("diagnosis C11, C12: codes and European terms", () => {
   });
 });
 
+describe("diagnosis C10: no term", () => {
+  const dead: Sheet = { existing: [{ canal: "D", is: "opened" }] };
+
+  it("says why, by the row that gives none, and leaves open what it may still be", () => {
+    const seen = { sinusTract: "traced", tracedTo: "37" } as const;
+    const { apical, notComputed, source } = diagnosisOf(sheetOf({}, { ...dead, seen }));
+    expect([apical.term, apical.status, source]).toEqual(["not determined", "not determined", "another tooth"]);
+    expect(apical.alternatives.map(({ term }) => term)).toContain("Chronic apical abscess");
+    expect(notComputed[0]).toMatchObject({
+      name: "apical.term",
+      why: expect.stringContaining("leads to another tooth"),
+    });
+  });
+
+  it("says that nothing fits where all is known and no row holds", () => {
+    const slow = {
+      swelling: "intraoral",
+      swellingOnset: "gradual",
+      fever: "no",
+      sinusTract: "none",
+      pus: "no",
+    } as const;
+    const film = { lucency: "none", ligament: "normal", lamina: "intact", sclerosis: "no" } as const;
+    const tests: Tests = { percussion: "none", palpation: "none" };
+    const { notComputed } = diagnosisOf(sheetOf(tests, { ...dead, seen: slow, onFilm: film }));
+    expect(notComputed).toContainEqual({ name: "apical.term", why: "the findings fit none of the terms" });
+  });
+});
+
 describe("diagnosis refuses, every fault at its path", () => {
   const tooth = (more: object = {}) => ({ tooth: "36", role: "tooth", ...more });
   const control = (number: string, more: object = {}) => ({ tooth: number, role: "control", ...more });

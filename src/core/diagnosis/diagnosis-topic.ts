@@ -88,10 +88,12 @@ function possible(axis: string, { term, status, missing }: AxisDecision): string
   return [`${axis}: ${term} is possible and not determined; missing: ${missing.join("; ")}`];
 }
 
-function undetermined(axis: string, { status, missing }: AxisDecision) {
+/** A row that gives no term says why; without one it is what is missing. */
+function undetermined(axis: string, { status, missing, for: [deciding] }: AxisDecision) {
   if (status !== "not determined") return [];
-  const why = missing.length === 0 ? "the findings fit none of the terms" : `missing: ${missing.join("; ")}`;
-  return [{ name: `${axis}.term`, why }];
+  const lacking = missing.length === 0 ? [] : [`missing: ${missing.join("; ")}`];
+  const why = [...(deciding === undefined ? [] : [deciding.says]), ...lacking];
+  return [{ name: `${axis}.term`, why: why.join("; ") || "the findings fit none of the terms" }];
 }
 
 const basis = () => ({

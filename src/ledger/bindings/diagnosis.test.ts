@@ -141,6 +141,27 @@ describe("the diagnosis in the ledger", () => {
     expect(only(tract).input).not.toHaveProperty("medical");
   });
 
+  it("judges by the cuts that the sheet itself holds", () => {
+    const [tooth, control] = (sheet().body as Findings).teeth;
+    if (tooth === undefined || control === undefined) throw new Error("the sheet has no teeth");
+    const lasting = {
+      ...tooth,
+      cold: { reply: "heightened" as const, lingersSeconds: 8 },
+      electric: "notDone" as const,
+    };
+    const judged = (protocol: Findings["protocol"]) =>
+      only(sheet({ teeth: [lasting, control], ...(protocol === undefined ? {} : { protocol }) }));
+    const status = (entry: LedgerEntry) => (entry.output as { pulpal: { status: string } }).pulpal.status;
+    expect(status(judged(undefined))).toBe("possible");
+    const cut = judged({ lingeringFromSeconds: 5 });
+    expect([terms(cut)[0], status(cut)]).toEqual(["Symptomatic irreversible pulpitis", "determined"]);
+    expect(cut.inputPaths).toContainEqual({
+      input: "lingeringFromSeconds",
+      record: "sheet-1/protocol/lingeringFromSeconds",
+    });
+    expect(judged({ newTraumaUntilDays: 90 }).input).toMatchObject({ newTraumaUntilDays: 90 });
+  });
+
   it("keeps the topic's refusal, with the place", () => {
     const [tooth, control] = (sheet().body as Findings).teeth;
     if (tooth === undefined || control === undefined) throw new Error("the sheet has no teeth");

@@ -18,10 +18,11 @@ function ofSheet(findings: PartOf<"findings">, parts: readonly Part[]): Question
   const seen = seenOf(findings.body.seen);
   const onFilm = onFilmOf(findings.body.onFilm);
   const read = { history, seen, onFilm };
+  const { protocol = {} } = findings.body;
   return {
     subject: `diagnosis of ${findings.id}`,
     input: {
-      ...{ takenOn, teeth, ...read },
+      ...{ takenOn, teeth, ...read, ...protocol },
       ...(existing === undefined ? {} : { existing: existing.canals }),
       ...(drug === undefined ? {} : { medical: { antiresorptive: drug.taken } }),
     },
@@ -29,6 +30,7 @@ function ofSheet(findings: PartOf<"findings">, parts: readonly Part[]): Question
       { input: "takenOn", record: `${findings.id}/takenOn` },
       ...Object.entries(read).flatMap(([group, fields]) => fieldPaths(findings.id, group, fields)),
       ...teeth.map((_, at): InputPath => ({ input: `teeth[${at}]`, record: `${findings.id}/teeth/${at}` })),
+      ...Object.keys(protocol).map((cut): InputPath => ({ input: cut, record: `${findings.id}/protocol/${cut}` })),
       ...(existing?.paths ?? []),
       ...(drug === undefined ? [] : [{ input: "medical.antiresorptive", record: drug.record }]),
     ],

@@ -116,6 +116,13 @@ const prior = z
   })
   .describe("How often a tooth like this one is diseased, before any test.");
 
+const protocol = z
+  .strictObject({
+    lingeringFromSeconds: between(0.1, 120, "s; from it on a thermal reply lingers").optional(),
+    newTraumaUntilDays: z.int().min(1).max(1_000).optional().describe("Up to these days an injury is new."),
+  })
+  .describe("The cuts that this examination is judged by, where the sources conflict.");
+
 /** One examination: what was asked, tested on the tooth and its controls, seen, and read on the film. */
 export const findingsPart = definePart({
   kind: "findings",
@@ -127,6 +134,7 @@ export const findingsPart = definePart({
       ...{ takenOn: day, history, teeth: z.array(testedTooth).min(1).max(8), seen, onFilm, note: words },
       existing: z.array(existingCanal).max(10).optional(),
       prior: prior.optional(),
+      protocol: protocol.optional(),
     })
     .check(({ value, issues }) => {
       const say = (input: unknown, path: PropertyKey[], message: string) =>

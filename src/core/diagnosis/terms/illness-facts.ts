@@ -12,7 +12,7 @@ export function illnessFacts({ input: { history, seen } }: Examined) {
   const pus = yesNoFact(seen.pus, "pus", "seen.pus");
   const told = yesNoFact(seen.fever, "fever", "seen.fever");
   const hot = temperature(seen.temperatureC);
-  const fever = joined(hot.is === "no" && told.is !== "yes" ? "no" : anyOf([told.is, hot.is]), [told, hot]);
+  const fever = joined(hot.is === "unknown" || told.is === "yes" ? told.is : hot.is, [told, hot]);
   const tract = answerIs(seen.sinusTract, ["present", "traced"]);
   const collection = anyOf([swelling.is, pus.is === "yes" ? "yes" : swelling.is]);
   const withFever =

@@ -57,7 +57,7 @@ function leftOutPage({ parts }: CaseSource): Page[] {
   const kinds = [
     ["medicalHistory", "medical history"],
     ["findings", "findings with their controls"],
-    ["plan", "the ways that were weighed"],
+    ["plan", "the ways that were weighed and what makes the tooth harder"],
     ["consent", "consent"],
     ["visit", "each visit in full"],
     ["mishap", "the account of each mishap"],

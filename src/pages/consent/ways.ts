@@ -51,12 +51,15 @@ function behind(
   return [{ text: " (" }, ...counts, name, { text: ")" }].map((run) => ({ ...run, quiet: true }));
 }
 
-/** Ways that wait for an answer are named alone. */
+/** Ways that wait for an answer are named, with what they are. */
 function otherWays({ ways, plan }: ConsentCase): Block[] {
   const waiting = ways.options.filter(
     ({ standing, way }) => standing === "needs an answer first" && way !== plan.chosen,
   );
   if (waiting.length === 0) return [];
-  const names = waiting.map(({ plain }) => plain.name.charAt(0).toLowerCase() + plain.name.slice(1)).join("; ");
-  return [{ kind: "text", lines: [says(`${consentWords.asksFirst} ${names}.`)] }];
+  const lines = waiting.map(({ plain }) => says([`${plain.name}.`, ...plain.whatItIs].join(" ")));
+  return [
+    { kind: "text", lines: [says(consentWords.asksFirst)] },
+    { kind: "text", points: true, lines },
+  ];
 }

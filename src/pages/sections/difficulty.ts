@@ -50,15 +50,16 @@ function tableOf(facts: readonly HardFact[], read: LedgerReader, subject: string
       rows: facts.map((fact, at): Line[] => [
         says(groupWords[fact.group].toLowerCase()),
         says(sentence(fact.says)),
-        valueInCell(fact, read.number(subject, `facts[${at}].value`, decimalsOf(fact.value))),
+        valueInCell(fact, read.number(subject, `facts[${at}].value`, decimalsOf(fact))),
         says(`${sourceName(fact.threshold.source)}${fact.threshold.mark === "memory" ? "*" : ""}`),
       ]),
     },
   ];
 }
 
-const decimalsOf = (value: HardFact["value"]): number =>
-  typeof value === "number" && !Number.isInteger(value) ? 1 : 0;
+/** Degrees are whole, as the fact says them; a length has one decimal. */
+const decimalsOf = ({ value, unit }: HardFact): number =>
+  unit === "°" || (typeof value === "number" && Number.isInteger(value)) ? 0 : 1;
 
 /** A value with its unit, at least so much where one film alone shows it; a dash for what is there or not. */
 function valueInCell({ unit = "", atLeast }: HardFact, value: Line[number] | undefined): Line {

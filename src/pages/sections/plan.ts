@@ -7,7 +7,7 @@ import { entryAsDecided } from "../entry-as-decided.ts";
 import { type LedgerReader, ledgerReader } from "../ledger-reader.ts";
 import { momentWords } from "../moment-words.ts";
 import { outcomeFigure } from "../outcome-figure.ts";
-import { type Line, type Page, says, type Table } from "../page-model.ts";
+import { type Block, type Line, type Page, says, type Table } from "../page-model.ts";
 import { sentence } from "../sentence.ts";
 import { sourceName } from "../source-name.ts";
 import { textBlock } from "./presenting.ts";
@@ -102,6 +102,21 @@ function mustsInWords({ mustBeTrueFirst }: WayTold): string {
 
 type Kind = WayTold["outcomes"][number]["kind"];
 
+/** The first series of a way that tells of healing or of a living pulp; nothing where none is kept. */
+export function nearestOutcome(source: CaseSource, plan: Plan): Line {
+  const decided = entryAsDecided(source, plan.planEntry, planSubject(source.parts));
+  const told = planTold(decided?.entry);
+  const index = told?.options.findIndex(({ way }) => way === plan.chosen) ?? -1;
+  const way = told?.options[index];
+  if (decided === undefined || way === undefined) return [];
+  if (!way.outcomes.some(({ kind }) => kind === "healing" || kind === "pulp")) return [];
+  const { entry } = decided;
+  return seriesOf(way, `options[${index}]`, ["healing", "pulp"], {
+    read: ledgerReader([entry]),
+    subject: entry.subject,
+  });
+}
+
 /** `80/100, 0.80 (0.71 to 0.87), Ng 2011`: the first series of some kinds. */
 function seriesOf(
   { outcomes }: WayTold,
@@ -147,8 +162,15 @@ function outcomePage(
     {
       title: `Published outcomes: ${wayWords[chosen]}`,
       ...titled,
-      blocks: [{ kind: "figure", figure, caption }],
+      blocks: [{ kind: "figure", figure, caption }, ...conflictBlock(way)],
       notes: [],
     },
   ];
+}
+
+/** Where published series contradict each other. */
+function conflictBlock({ conflicts }: WayTold): Block[] {
+  if (conflicts.length === 0) return [];
+  const lines = conflicts.map((one) => says(sentence(one.says)));
+  return [{ kind: "text", heading: "Where series contradict each other", lines, dense: true }];
 }

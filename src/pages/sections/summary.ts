@@ -5,6 +5,7 @@ import { ledgerReader } from "../ledger-reader.ts";
 import type { Block, Line, Page, Run } from "../page-model.ts";
 import { sentence } from "../sentence.ts";
 import { toothFigure } from "../tooth-figure.ts";
+import { nearestOutcome } from "./plan.ts";
 import { textBlock } from "./presenting.ts";
 
 /** The case in a few lines beside its emblem: complaint, diagnosis, choice, roots and canals. */
@@ -23,11 +24,17 @@ export function summaryPage(source: CaseSource): Page {
     ),
     ...(plan === undefined
       ? []
-      : textBlock(`Chosen: ${wayWords[plan.chosen]}`, plan.because || "No reason is written.")),
+      : [
+          ...textBlock(`Chosen: ${wayWords[plan.chosen]}`, plan.because || "No reason is written."),
+          ...outcomeBlock(nearestOutcome(source, plan)),
+        ]),
     ...rootsBlock(source),
   ];
   return { title: "Summary", on: about?.presentedOn ?? "", blocks, notes: [] };
 }
+
+const outcomeBlock = (outcome: Line): Block[] =>
+  outcome.length === 0 ? [] : [{ kind: "text", lines: [[{ text: "Nearest published series: " }, ...outcome]] }];
 
 /** The tooth's code, and each root with its canals from orifice to foramen and their type. */
 function rootsBlock({ parts, ledger }: CaseSource): Block[] {

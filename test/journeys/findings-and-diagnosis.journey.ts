@@ -41,6 +41,7 @@ describe("findings and a diagnosis by keyboard", () => {
         { reply: "normal" },
         { reply: "heightened", lingersSeconds: 4 },
       ]);
+    expect((await findings()).history).toMatchObject({ troubleSwallowing: "yes", trismus: "no" });
     expect((await findings()).teeth[0]?.probingMm).toEqual({
       ...{ mesiobuccal: 3, buccal: 8, distobuccal: 3, mesiolingual: 3, lingual: 2, distolingual: 12 },
     });
@@ -72,6 +73,7 @@ async function fillSheet(hand: Hand): Promise<void> {
   await hand.write(field(page, "Probing mesiobuccal of 26"), "3");
   await press(page, "8 3 3 2 + 2");
   await hand.choose(field(page, "Trouble swallowing"), "yes");
+  await press(page, "ArrowDown n");
   await hand.choose(field(page, "Pain without a cause"), "no");
   await hand.choose(field(page, "Radiolucency"), "apical");
   await hand.choose(field(page, "Apex"), "closed");
@@ -88,7 +90,7 @@ async function contradict(hand: Hand): Promise<void> {
   await atCell.getByText("12 s stand at a test without a reply").waitFor();
   await page.getByText("Tooth 26, cold, lingers seconds: 12 s stand at a test without a reply").waitFor();
   await shot(page, "findings-contradiction");
-  await hand.write(field(page, "Cold lingers, seconds of 26"), "");
+  await hand.write(field(page, "Seconds after cold of 26"), "");
   await atCell.getByText("12 s stand").waitFor({ state: "detached" });
 }
 

@@ -1,4 +1,9 @@
+import { Link } from "wouter";
+import { partsOf } from "../../../../record/parts.ts";
+import { Button } from "../../../parts/button.tsx";
+import { dayInWords } from "../../../parts/days-in-words.ts";
 import { useEditedPart } from "../../../parts/fields/editing.tsx";
+import { useCaseNow } from "../case-now.ts";
 import { AxisSays } from "./axis-told.tsx";
 import { NotTold } from "./not-told.tsx";
 import { Codes, Doubts, SourceSays, Urgent } from "./told-parts.tsx";
@@ -32,6 +37,26 @@ export function FindingsSay() {
           <Codes told={told} />
         </>
       )}
+      <ToDiagnosis takenOn={part.body.takenOn} />
     </section>
+  );
+}
+
+/** The way to the person's own diagnosis of these findings: to the one that is made, or to a new one. */
+function ToDiagnosis({ takenOn }: { readonly takenOn: string }) {
+  const { caseId, parts, add } = useCaseNow();
+  const made = partsOf(parts, "diagnosis").find(({ body }) => body.madeOn >= takenOn);
+  if (made !== undefined)
+    return (
+      <p>
+        <Link href={`/case/${caseId}/${made.id}`}>Your diagnosis of {dayInWords(made.body.madeOn)}</Link>
+      </p>
+    );
+  return (
+    add && (
+      <p>
+        <Button onClick={() => add("diagnosis")}>Make your diagnosis</Button>
+      </p>
+    )
   );
 }

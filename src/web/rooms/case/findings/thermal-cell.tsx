@@ -21,7 +21,13 @@ export function ThermalCell({ at, label }: { readonly at: BodyPath; readonly lab
   return (
     <div className="thermal-cell">
       <KeyCell at={`${at}.reply`} label={label} words={replyWords} signs={signs} onKey={toSeconds} />
-      <NumberField ref={seconds} at={`${at}.lingersSeconds`} label={`${label} lingers, seconds`} unit="s" bare />
+      <NumberField
+        ref={seconds}
+        at={`${at}.lingersSeconds`}
+        label={`Seconds after ${label.toLowerCase()}`}
+        unit="s"
+        bare
+      />
       <span className="field-unit" aria-hidden="true">
         s
       </span>

@@ -11,12 +11,13 @@ interface ExistingTreatment {
 }
 
 /**
- * The existing treatment as an examination met it: as it says itself, else as the anatomy and the visits before its day
+ * The existing treatment as an examination met it: as it says itself (an empty list says nothing), else as the anatomy and the visits before its day
  * leave it; undefined where none of them says anything.
  */
 export function existingTreatment(parts: readonly Part[], findings: PartOf<"findings">): ExistingTreatment | undefined {
   const own = findings.body.existing;
-  if (own !== undefined) return { canals: own, paths: [{ input: "existing", record: `${findings.id}/existing` }] };
+  if (own !== undefined && own.length > 0)
+    return { canals: own, paths: [{ input: "existing", record: `${findings.id}/existing` }] };
   const anatomy = thePart(parts, "anatomy");
   const before = partsOf(parts, "visit").filter(
     ({ body }) => body.on < findings.body.takenOn && body.canals.length > 0,

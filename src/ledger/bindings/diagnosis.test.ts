@@ -125,7 +125,9 @@ describe("the diagnosis in the ledger", () => {
     expect(terms(later)[0]).toBe("Pulp necrosis");
   });
 
-  it("says nothing of existing treatment where nobody recorded any", () => {
+  it("says nothing of existing treatment where nobody recorded any, an empty list among them", () => {
+    expect(only(sheet({ existing: [] })).input).not.toHaveProperty("existing");
+    expect(terms(only(sheet({ existing: [] }), anatomy({ filledBefore: ["MB1"] })))[0]).toBe("Previously treated");
     expect(only(sheet(), anatomy(), visitOn("2024-03-04", "filled")).input).not.toHaveProperty("existing");
   });
 

@@ -6,6 +6,7 @@ import { TicksField } from "../../../parts/fields/tick-field.tsx";
 import { FindingsSay, UrgentHere } from "../diagnosis/findings-say.tsx";
 import { Answers } from "../findings/answers.tsx";
 import { ExistingPart } from "../findings/existing-part.tsx";
+import { ProtocolPart } from "../findings/protocol-part.tsx";
 import { filmQuestions, historyQuestions, seenQuestions, urgentQuestions } from "../findings/questions.ts";
 import { TestSheet } from "../findings/test-sheet.tsx";
 import { TestStrength } from "../findings/test-strength.tsx";
@@ -58,6 +59,7 @@ export function FindingsForm() {
         <NumberField at="onFilm.earlierFillingEndMm" label="Earlier filling's end, short of the apex" unit="mm" />
       </Answers>
       <ExistingPart />
+      <ProtocolPart />
       <FindingsSay />
       <TestStrength />
       <TextField at="note" label="Note" prose />

@@ -44,7 +44,12 @@ const cases: readonly { readonly kind: PartKind; readonly form: React.ReactNode;
   {
     kind: "findings",
     form: <FindingsForm />,
-    body: { ...newBodies.findings(day, "26"), existing: [{ canal: "MB1", is: "opened" }], prior: { from: "" } },
+    body: {
+      ...newBodies.findings(day, "26"),
+      existing: [{ canal: "MB1", is: "opened" }],
+      prior: { from: "" },
+      protocol: {},
+    },
   },
   { kind: "diagnosis", form: <DiagnosisForm />, body: newBodies.diagnosis(day) },
   {

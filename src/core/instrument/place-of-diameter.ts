@@ -31,16 +31,18 @@ export function placeOfDiameter(
   const [first, last] = [band[0], band.at(-1)];
   if (first === undefined || last === undefined) throw nowhere(shape, diameterMm, path);
   const [place, ...more] = nominalPlaces(shape.stations, diameterMm);
-  if (place === undefined || more.length > 0 || place.toMm - place.fromMm > onePlaceMm)
-    throw manyPlaces(diameterMm, place, path);
+  if (place === undefined || more.length > 0 || !isOnePlace(place)) throw manyPlaces(diameterMm, place, path);
   return {
     atMm: (place.fromMm + place.toMm) / 2,
     interval: { low: first.fromMm, high: last.toMm, level: 0.95 },
   };
 }
 
+/** Whether a stretch is so short that it is one place. */
+export const isOnePlace = ({ fromMm, toMm }: Stretch): boolean => toMm - fromMm <= onePlaceMm;
+
 /** Where the diameter is by the nominal ones; one outside of them lies where the instrument comes nearest to it. */
-function nominalPlaces(stations: readonly Station[], diameterMm: number): Stretch[] {
+export function nominalPlaces(stations: readonly Station[], diameterMm: number): Stretch[] {
   const diameters = stations.map((station) => station.diameterMm);
   const nearest = Math.min(Math.max(diameterMm, Math.min(...diameters)), Math.max(...diameters));
   return stretchesBetween(stations, nearest - sameMm, nearest + sameMm);

@@ -2,6 +2,10 @@ import { diagnosisTopic } from "./diagnosis/diagnosis-topic.ts";
 import { difficultyTopic } from "./diagnosis/difficulty-topic.ts";
 import { planTopic } from "./diagnosis/plan-topic.ts";
 import { testStrengthTopic } from "./diagnosis/test-strength-topic.ts";
+import { bendTopic } from "./instrument/bend-topic.ts";
+import { fitTopic } from "./instrument/fit-topic.ts";
+import { instrumentTopic } from "./instrument/instrument-topic.ts";
+import { lifeUsedTopic } from "./instrument/life-used-topic.ts";
 import { calibrateTopic } from "./radiograph/calibrate-topic.ts";
 import { clickErrorTopic } from "./radiograph/click-error-topic.ts";
 import { compareFilmsTopic } from "./radiograph/compare-films-topic.ts";
@@ -41,6 +45,10 @@ export const topics: readonly Topic[] = [
   traceTopic,
   compareFilmsTopic,
   clickErrorTopic,
+  instrumentTopic,
+  fitTopic,
+  bendTopic,
+  lifeUsedTopic,
   diagnosisTopic,
   testStrengthTopic,
   difficultyTopic,

@@ -60,4 +60,21 @@ describe("canalStatesOn", () => {
     expect(canalStatesOn(parts).MB1).toEqual({ state: "blocked", with: "ledge", at: 5 / 6 });
     expect(canalStatesOn(parts, "2024-03-05")).toEqual({});
   });
+
+  it("takes a canal as an examination met it, before what a visit of that day did", () => {
+    const findings = (takenOn: string, ...existing: { canal: string; is: string }[]): Part =>
+      ({ id: `findings-${takenOn}`, kind: "findings", revision: 1, body: { takenOn, existing } }) as unknown as Part;
+    const parts = [
+      anatomy,
+      visit("2024-03-06", [{ canal: "MB2", state: "shaped" }]),
+      findings("2024-03-06", { canal: "MB1", is: "opened" }, { canal: "MB2", is: "untouched" }),
+      findings("2024-09-06", { canal: "MB1", is: "medicated" }, { canal: "MB2", is: "opened" }),
+      findings("2025-03-06", { canal: "MB1", is: "filled" }, { canal: "P", is: "untouched" }),
+    ];
+    const on = (day: string) => Object.values(canalStatesOn(parts, day)).map(({ state }) => state);
+    expect(on("2024-03-05")).toEqual(["notFound", "notFound", "filled"]);
+    expect(on("2024-03-06")).toEqual(["located", "shaped", "filled"]);
+    expect(on("2024-09-06")).toEqual(["medicated", "shaped", "filled"]);
+    expect(on("2025-03-06")).toEqual(["filled", "shaped", "filled"]);
+  });
 });

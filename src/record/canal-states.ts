@@ -1,5 +1,5 @@
 import { canalNames } from "../core/tooth/canal-root.ts";
-import { type Part, type PartOf, partsOf, thePart } from "./parts.ts";
+import { type BodyOf, type Part, type PartOf, partsOf, thePart } from "./parts.ts";
 
 /** How far a canal has come; `with` says what blocks it, and `at` where on the way to the foramen (0 to 1), if that is told. */
 export type CanalStanding =
@@ -12,7 +12,7 @@ const middles: Readonly<Record<string, number>> = { coronal: 1 / 6, middle: 1 / 
 /**
  * The state of every canal as a day left it, by the canal's name.
  * Takes the parts of a case and a day (YYYY-MM-DD, that day included; without one, everything counts). A canal that no
- * visit names yet is not found, or filled where the anatomy says that it came filled. A canal that is blocked is so in the
+ * visit or examination names yet is not found, or filled where the anatomy says that it came filled. A canal that is blocked is so in the
  * third that its last mishap up to that day names.
  */
 export function canalStatesOn(parts: readonly Part[], day?: string): Readonly<Record<string, CanalStanding>> {
@@ -20,15 +20,48 @@ export function canalStatesOn(parts: readonly Part[], day?: string): Readonly<Re
   const states = new Map<string, CanalStanding>();
   for (const name of (anatomy?.roots ?? []).flatMap((root) => canalNames(root)))
     states.set(name, { state: anatomy?.filledBefore?.includes(name) === true ? "filled" : "notFound" });
+  const isPast = ({ on }: Step): boolean => day === undefined || on <= day;
   const told = partsOf(parts, "mishap").filter((mishap) => day === undefined || mishap.body.on <= day);
-  const visits = partsOf(parts, "visit").filter((visit) => day === undefined || visit.body.on <= day);
-  for (const visit of visits.sort((a, b) => (a.body.on < b.body.on ? -1 : 1)))
-    for (const { canal, state, blockedBy } of visit.body.canals)
-      states.set(
-        canal,
-        state === "blocked" ? { state, with: blockedBy ?? "not said", ...placeOf(canal, told) } : { state },
-      );
+  for (const { canals } of stepsOf(parts).filter(isPast))
+    for (const { canal, becomes } of canals) states.set(canal, becomes(states.get(canal), placeOf(canal, told)));
   return Object.fromEntries(states);
+}
+
+/** What one part says of canals: how each stands after it. */
+interface Step {
+  readonly on: string;
+  readonly canals: readonly {
+    readonly canal: string;
+    readonly becomes: (before: CanalStanding | undefined, place: { readonly at?: number }) => CanalStanding;
+  }[];
+}
+
+/** Examinations and visits in order by day; what an examination met comes before what a visit of that day did. */
+function stepsOf(parts: readonly Part[]): readonly Step[] {
+  const met = partsOf(parts, "findings").map(
+    ({ body }): Step => ({
+      on: body.takenOn,
+      canals: (body.existing ?? []).map(({ canal, is }) => ({ canal, becomes: (before) => metAs(is, before) })),
+    }),
+  );
+  const done = partsOf(parts, "visit").map(
+    ({ body }): Step => ({
+      on: body.on,
+      canals: body.canals.map(({ canal, state, blockedBy }) => ({
+        canal,
+        becomes: (_, place) => (state === "blocked" ? { state, with: blockedBy ?? "not said", ...place } : { state }),
+      })),
+    }),
+  );
+  return [...met, ...done].sort((a, b) => (a.on === b.on ? 0 : a.on < b.on ? -1 : 1));
+}
+
+type Met = NonNullable<BodyOf<"findings">["existing"]>[number]["is"];
+
+/** A canal that an examination met opened is located at least; one that it met untouched says nothing new. */
+function metAs(is: Met, before: CanalStanding = { state: "notFound" }): CanalStanding {
+  if (is === "filled" || is === "medicated") return { state: is };
+  return is === "opened" && before.state === "notFound" ? { state: "located" } : before;
 }
 
 function placeOf(canal: string, mishaps: readonly PartOf<"mishap">[]): { readonly at?: number } {

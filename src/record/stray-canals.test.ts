@@ -17,6 +17,8 @@ describe("canals that no root holds", () => {
       part("u", "mark", { shape: "crownRoot", root: "X" }),
       part("v", "mark", { shape: "trace" }),
       part("p", "pairing", { canal: "ML" }),
+      part("f", "findings", { existing: [{ canal: "D", is: "filled" }] }),
+      part("g", "findings", {}),
     ];
     expect(strayCanals(parts)).toEqual([
       {
@@ -26,7 +28,13 @@ describe("canals that no root holds", () => {
           { kind: "mark", count: 1 },
         ],
       },
-      { canal: "D", namedBy: [{ kind: "mishap", count: 1 }] },
+      {
+        canal: "D",
+        namedBy: [
+          { kind: "mishap", count: 1 },
+          { kind: "findings", count: 1 },
+        ],
+      },
     ]);
   });
 

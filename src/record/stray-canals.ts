@@ -32,6 +32,7 @@ export function strayCanals(parts: readonly Part[]): readonly StrayCanal[] {
 function canalsNamedBy({ kind, body }: Part): readonly string[] {
   if (kind === "anatomy") return body.filledBefore ?? [];
   if (kind === "visit") return body.canals.map(({ canal }) => canal);
+  if (kind === "findings") return (body.existing ?? []).map(({ canal }) => canal);
   if (kind === "mishap" || kind === "pairing") return body.canal === undefined ? [] : [body.canal];
   if (kind !== "mark" || !("canal" in body) || body.canal === undefined) return [];
   return [body.canal];

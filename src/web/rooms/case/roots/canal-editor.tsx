@@ -52,7 +52,10 @@ export function CanalEditor({ part, tooth, book }: CanalEditorOptions) {
   const giveReason = () => editor.current?.querySelector<HTMLTextAreaElement>(".unusual-roots textarea")?.focus();
   return (
     <section className="canal-editor" ref={editor} aria-label="Drawn roots">
-      <RootsInNumbers read={read} giveReason={read.unusual !== undefined && because === "" ? giveReason : undefined} />
+      <RootsInNumbers
+        read={read}
+        giveReason={book && read.unusual !== undefined && because === "" ? giveReason : undefined}
+      />
       <CanalBoardView
         {...{ tooth, steps, chosen }}
         readOnly={book === undefined}

@@ -4,6 +4,7 @@ import { useCaseNow } from "../case-now.ts";
 
 const kindWords: Partial<Readonly<Record<PartKind, readonly [one: string, more: string]>>> = {
   visit: ["visit", "visits"],
+  findings: ["examination", "examinations"],
   mishap: ["mishap", "mishaps"],
   mark: ["mark on a film", "marks on films"],
   pairing: ["course in space", "courses in space"],

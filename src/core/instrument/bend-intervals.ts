@@ -1,11 +1,9 @@
 import type { Interval } from "../basis.ts";
+import { reach95 } from "../radiograph/interval-around.ts";
 import { quantile } from "../statistics/quantile.ts";
 import { seededRandom } from "../statistics/seeded-random.ts";
 import { peakStrain, type Seated, type Strained, thickerBy } from "./bending-strain.ts";
 import type { CanalBending } from "./canal-bending.ts";
-
-/** Half of an interval of 95 % in standard deviations. */
-const halfOf95 = 1.96;
 
 /** Largest strain and its place with their intervals; what can't be told is absent. */
 export interface BendIntervals {
@@ -36,10 +34,10 @@ function ofTolerance(seated: Seated): Interval {
 }
 
 /** The largest strains on courses that the points allow as well, of instruments within the tolerance; seeded. */
-export function drawnPeaks(seated: Seated, bending: CanalBending): Strained[] {
+function drawnPeaks(seated: Seated, bending: CanalBending): Strained[] {
   const random = seededRandom(3_630);
   return bending.drawn().map((drawn) => {
-    const byMm = (seated.shape.toleranceMm / halfOf95) * random.normal();
+    const byMm = (seated.shape.toleranceMm / reach95) * random.normal();
     const tipDepthMm = Math.min(seated.tipDepthMm, drawn.lengthMm);
     return peakStrain({ ...seated, bending: drawn, tipDepthMm, shape: thickerBy(seated.shape, byMm) });
   });

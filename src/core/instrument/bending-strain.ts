@@ -24,7 +24,7 @@ export interface Seated {
  * @source M. G. A. Bahia, V. T. L. Buono, Oral Surg Oral Med Oral Pathol Oral Radiol Endod 2005;100:249-255 (memory);
  * docs/methods/bend C1
  */
-export function surfaceStrain(diameterOverRadius: number, convention: Convention): number {
+function surfaceStrain(diameterOverRadius: number, convention: Convention): number {
   switch (convention) {
     case "neutral":
       return diameterOverRadius / 2;

@@ -1,3 +1,4 @@
+import { intervalAround, reach95 } from "../radiograph/interval-around.ts";
 import type { FitInput, FitOutput } from "./fit-input.ts";
 import { diameterAt, type InstrumentShape } from "./instrument-shape.ts";
 import { diameterSigmaOf, growthAt, lengthFromWidth } from "./length-from-width.ts";
@@ -8,10 +9,8 @@ export type CandidateFit = FitOutput["candidates"][number];
 
 type Fragment = FitInput["fragment"];
 
-/** Half of an interval of 95 % in standard deviations. */
-const halfOf95 = 1.96;
 /** 95 % of distances lie below this, by how many measures were compared: square roots of chi-square quantiles. */
-const limits = [0, halfOf95, 2.4477];
+const limits = [0, reach95, 2.4477];
 
 /** A difference between what was measured and what the candidate has, in mm. */
 interface Difference {
@@ -55,7 +54,7 @@ export function candidateFit(
 }
 
 function tooLong(length: Measured | undefined, { lengthMm }: InstrumentShape): string | undefined {
-  if (length === undefined || lengthMm === undefined || length.value <= lengthMm + halfOf95 * length.sigma)
+  if (length === undefined || lengthMm === undefined || length.value <= lengthMm + reach95 * length.sigma)
     return undefined;
   return `the fragment of ${length.value} mm is longer than the instrument, ${lengthMm} mm`;
 }
@@ -100,6 +99,6 @@ function misfitOf([first, second]: readonly Difference[], ownSigmaMm: number): n
 }
 
 function writtenLength({ value, sigma }: Measured): NonNullable<CandidateFit["lengthFromWidth"]> {
-  const half = halfOf95 * sigma;
-  return { mm: value, sigmaMm: sigma, interval: { low: Math.max(0, value - half), high: value + half, level: 0.95 } };
+  const around = intervalAround(value, sigma);
+  return { mm: value, sigmaMm: sigma, interval: { ...around, low: Math.max(0, around.low) } };
 }

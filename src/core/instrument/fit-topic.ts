@@ -1,6 +1,7 @@
 import iso from "../../../data/iso-3630-1/source.json" with { type: "json" };
 import zinelis from "../../../data/zinelis-2002/source.json" with { type: "json" };
 import type { Basis, Source } from "../basis.ts";
+import { reach95 } from "../radiograph/interval-around.ts";
 import { type Fault, faultAt, Refusal } from "../refusal.ts";
 import { defineTopic } from "../topic.ts";
 import { type CandidateFit, candidateFit } from "./candidate-fit.ts";
@@ -52,9 +53,6 @@ function fit(input: FitInput): FitOutput {
 
 const worth = ({ misfitSd }: CandidateFit): number => misfitSd ?? Number.POSITIVE_INFINITY;
 
-/** Half of an interval of 95 % in standard deviations. */
-const halfOf95 = 1.96;
-
 function checkFragment({ fragment, candidates }: FitInput): void {
   const { tipDiameterMm: tip, brokenEndDiameterMm: end } = fragment;
   if (tip === undefined && end === undefined)
@@ -64,7 +62,7 @@ function checkFragment({ fragment, candidates }: FitInput): void {
       "input.notDeterminable",
     );
   const thinner: Fault[] =
-    tip !== undefined && end !== undefined && end.value < tip.value - halfOf95 * Math.hypot(tip.sigma, end.sigma)
+    tip !== undefined && end !== undefined && end.value < tip.value - reach95 * Math.hypot(tip.sigma, end.sigma)
       ? [{ path: "fragment.brokenEndDiameterMm", says: `${end.value} is thinner than the tip, ${tip.value}` }]
       : [];
   const unlikely = candidates.flatMap(({ instrument }, index) =>

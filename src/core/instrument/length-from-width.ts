@@ -1,12 +1,10 @@
+import { reach95 } from "../radiograph/interval-around.ts";
 import { diameterAt, type InstrumentShape } from "./instrument-shape.ts";
 import type { Measured } from "./measured.ts";
 import { isOnePlace, nominalPlaces } from "./place-of-diameter.ts";
 
-/** Half of an interval of 95 % in standard deviations. */
-const halfOf95 = 1.96;
-
 /** The standard deviation of a diameter where nobody says another: the tolerance holds 95 %. */
-export const diameterSigmaOf = ({ toleranceMm }: InstrumentShape): number => toleranceMm / halfOf95;
+export const diameterSigmaOf = ({ toleranceMm }: InstrumentShape): number => toleranceMm / reach95;
 
 /**
  * The length of a fragment from the diameter at its broken end: l = (w - d0) / taper.

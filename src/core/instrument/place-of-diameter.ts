@@ -49,7 +49,7 @@ export function nominalPlaces(stations: readonly Station[], diameterMm: number):
 }
 
 /** The stretches of an instrument on which its diameter lies between two, from the tip on; touching ones are one. */
-export function stretchesBetween(stations: readonly Station[], lowMm: number, highMm: number): Stretch[] {
+function stretchesBetween(stations: readonly Station[], lowMm: number, highMm: number): Stretch[] {
   const found: Stretch[] = [];
   stations.slice(1).forEach((end, index) => {
     const start = stations[index];

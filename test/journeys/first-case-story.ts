@@ -205,7 +205,7 @@ export interface SavedDocument {
 }
 
 /** Makes a document in the room of documents and saves its file. */
-async function makeDocument(hand: Hand, as: "Deck" | "Hand-out"): Promise<SavedDocument> {
+export async function makeDocument(hand: Hand, as: "Deck" | "Hand-out" | "Consent page"): Promise<SavedDocument> {
   const { page } = hand;
   const made = page.getByRole("main").getByRole("listitem").filter({ hasText: "Save the file" });
   const before = await made.count();

@@ -21,9 +21,9 @@ const partIn = (record: string, parts: readonly Part[]): Part | undefined =>
 export interface EntrySubject {
   /** The canal whose course was measured; empty where it is about none. */
   readonly canal: string;
-  /** What it was measured or read on, as `final film of 12 Mar 2026` or `findings of 10 Feb 2026`; empty where there is none. */
+  /** What it rests on, as `final film of 12 Mar 2026`, `findings of 10 Feb 2026` or `plan of 10 Feb 2026`; empty where there is none. */
   readonly film: string;
-  /** The day of that film or of those findings; empty where there is none. */
+  /** The day of it; empty where there is none. */
   readonly day: string;
 }
 const aboutNoFilm: EntrySubject = { canal: "", film: "", day: "" };
@@ -34,7 +34,9 @@ export function entrySubject(entry: Pick<LedgerEntry, "subject" | "topic">, part
   if (entry.topic === "twoView" || entry.topic === "tubeShift") return subjectInSpace(about, parts);
   const part = parts.find(({ id }) => id === about);
   if (part?.kind === "film") return { canal: "", ...namedFilm(part, parts) };
-  if (part?.kind === "findings") return ofFindings(part.body.takenOn);
+  if (part?.kind === "findings") return ofDay("findings", part.body.takenOn);
+  if (part?.kind === "plan") return ofDay("plan", part.body.madeOn);
+  if (part?.kind === "plan") return ofPlan(part.body.madeOn);
   if (part?.kind === "search") return { ...aboutNoFilm, canal: capital(featureWords[part.body.feature]) };
   if (part?.kind === "comparison") return subjectOfTwoDates([part.body.before, part.body.after], parts);
   if (part?.kind !== "mark") return aboutNoFilm;
@@ -43,8 +45,11 @@ export function entrySubject(entry: Pick<LedgerEntry, "subject" | "topic">, part
   return film === undefined ? { ...aboutNoFilm, canal } : { canal, ...namedFilm(film, parts) };
 }
 
-/** What a sheet of findings gave is named by its day. */
-const ofFindings = (day: string): EntrySubject => ({ canal: "", film: `findings of ${dayInWords(day)}`, day });
+/** What was known for a plan is named by the plan's day. */
+const ofPlan = (day: string): EntrySubject => ({ canal: "", film: `plan of ${dayInWords(day)}`, day });
+
+/** What a sheet of findings gave, and what was known when a plan was made, is named by its day. */
+const ofDay = (what: string, day: string): EntrySubject => ({ canal: "", film: `${what} of ${dayInWords(day)}`, day });
 
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 

@@ -92,7 +92,6 @@ const AsItStood = () => (
 function restsOn(entry: LedgerEntry, moment: Moment, parts: readonly Part[]): boolean {
   const films: readonly string[] = moment.films.map(({ id }) => id);
   const subject = entry.subject.split(" of ").at(-1) ?? "";
-  if (moment.part?.kind === "plan" && (entry.topic === "plan" || entry.topic === "difficulty")) return true;
   if (moment.part?.kind === "diagnosis" && moment.part.body.suggestion === entry.id) return true;
   return [...partsBehind(entry, parts), ...parts.filter(({ id }) => id === subject)].some(
     (part) =>

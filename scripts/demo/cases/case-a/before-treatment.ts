@@ -2,6 +2,7 @@ import { type Moment, write } from "../case-of-moments.ts";
 import { published } from "../published.ts";
 import { denied, probing, testedTooth } from "../usual-bodies.ts";
 import { days } from "./days.ts";
+import { searchBegun } from "./search.ts";
 
 const presenting: Moment = {
   day: days.presented,
@@ -122,8 +123,9 @@ const findings: Moment = {
 const diagnosis: Moment = {
   day: days.presented,
   time: "10:02",
-  words: "Diagnosis made",
+  words: "Diagnosis made, search for a second mesiobuccal canal begun",
   writes: [
+    searchBegun,
     write("diagnosis", "diagnosis-1", {
       madeOn: days.presented,
       taxonomy: "consensus2009",

@@ -4,6 +4,7 @@ import { published } from "../published.ts";
 import { visit } from "../usual-bodies.ts";
 import { days } from "./days.ts";
 import { lengths } from "./lengths.ts";
+import { searchEnded } from "./search.ts";
 
 type Visit = BodyOf<"visit">;
 
@@ -159,6 +160,7 @@ export const firstVisit = (films: readonly string[]): readonly Moment[] => [
     time: "09:22",
     words: "Second mesiobuccal canal found and entered",
     writes: [
+      searchEnded,
       write("anatomy", "anatomy-1", {
         roots: [
           { name: "MB", side: "buccal", levels: [2], orifices: ["MB1", "MB2"] },

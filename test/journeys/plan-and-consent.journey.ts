@@ -26,7 +26,8 @@ describe("a plan and the page that the patient signs", () => {
     await page.getByRole("heading", { name: "Ways side by side" }).waitFor();
     expect((await plan(bench, caseId)).chosen).toBe("watch");
 
-    await leaveFields(page);
+    // Keys of the page act outside of fields that take letters.
+    await page.locator("#moment-title").focus();
     await page.keyboard.press(await keyOf(page, "root canal treatment"));
     await expect.poll(async () => (await plan(bench, caseId)).chosen).toBe("treat");
     await chosenOnWhatStands(bench, caseId);
@@ -115,10 +116,6 @@ async function keepsWhatStood(bench: BenchInBrowser, caseId: string): Promise<vo
   await shot(page, "entry-of-plan");
   await page.keyboard.press("Escape");
 }
-
-/** Keys of the page act outside of fields that take letters. */
-const leaveFields = (page: Page): Promise<void> =>
-  page.evaluate(() => document.activeElement instanceof HTMLElement && document.activeElement.blur()).then(() => {});
 
 /** The plan that was made last. */
 async function plan(bench: BenchInBrowser, caseId: string): Promise<BodyOf<"plan">> {

@@ -14,7 +14,7 @@ export function MustBeTrue({ of: list }: { readonly of: WayTold["mustBeTrueFirst
   if (list.length === 0) return null;
   return (
     <section className="way-part">
-      <h4>Must be true first</h4>
+      <h3>Must be true first</h3>
       <ul className="plan-lines">
         {list.map((one) => (
           <li key={one.id}>
@@ -55,7 +55,7 @@ export function Factors({ of: list }: { readonly of: WayTold["factors"] }) {
   const elsewhere = list.filter(({ standing }) => standing === "notHere");
   return (
     <section className="way-part">
-      <h4>What moves it in this case</h4>
+      <h3>What moves it in this case</h3>
       <FactorLines of={list.filter(({ standing }) => standing !== "notHere")} />
       {elsewhere.length > 0 && (
         <details>

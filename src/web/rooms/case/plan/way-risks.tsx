@@ -13,7 +13,7 @@ export function WayRisks({ of: risks }: { readonly of: WayTold["risks"] }) {
     field.write(withRisk(named, risk), named.includes(risk) ? `not “${risk}”` : `“${risk}”`, "now");
   return (
     <section className="way-part">
-      <h4>Risks that the facts call for; ticked ones were named to the patient</h4>
+      <h3>Risks that the facts call for; ticked ones were named to the patient</h3>
       <ul className="plan-risks">
         {risks.map(({ id, says, because, plain, ...from }) => (
           <li key={id}>

@@ -74,13 +74,13 @@ function Outcomes({ way, showEntry }: Pick<WaySectionOptions, "way" | "showEntry
   if (way.outcomes.length === 0)
     return (
       <section className="way-part">
-        <h4>Published outcomes</h4>
+        <h3>Published outcomes</h3>
         <p className="quiet">No published figure is kept for this way.</p>
       </section>
     );
   return (
     <section className="way-part">
-      <h4>Published outcomes</h4>
+      <h3>Published outcomes</h3>
       <Series outcomes={alike} />
       {other.length > 0 && (
         <details>
@@ -106,7 +106,7 @@ function Series({ outcomes }: Pick<WayShown, "outcomes">) {
 
 const Steps = ({ way: { steps, visits } }: Pick<WaySectionOptions, "way">) => (
   <section className="way-part">
-    <h4>Steps and visits</h4>
+    <h3>Steps and visits</h3>
     {steps.length > 0 && (
       <ol className="way-steps">
         {steps.map((step) => (

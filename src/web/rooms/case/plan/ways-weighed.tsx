@@ -96,23 +96,34 @@ function ChoiceKey({ way, choose }: { readonly way: WayShown; readonly choose: (
   return null;
 }
 
-/** What is not recorded and would change where a way stands. */
+/** What is not recorded and would change where a way stands; what could only call for a risk is folded. */
 function Asked({ told: { ask } }: { readonly told: PlanTold }) {
   if (ask.length === 0) return null;
+  const others = ask.filter(({ ways }) => ways.length === 0);
   return (
     <section className="form-part">
       <h2>What would settle it</h2>
-      <ul className="plan-lines">
-        {ask.map(({ fact, says, ways }) => (
-          <li key={fact}>
-            <span className="plan-standing">○ not recorded</span>
-            <span>
-              {sentenceInWords(says)}
-              {ways.length > 0 && <span className="quiet"> ({ways.map((way) => wayWords[way]).join(", ")})</span>}
-            </span>
-          </li>
-        ))}
-      </ul>
+      <AskedLines ask={ask.filter(({ ways }) => ways.length > 0)} />
+      {others.length > 0 && (
+        <details className="plan-more">
+          <summary>{others.length} more that could call for a risk or move an outcome</summary>
+          <AskedLines ask={others} />
+        </details>
+      )}
     </section>
   );
 }
+
+const AskedLines = ({ ask }: Pick<PlanTold, "ask">) => (
+  <ul className="plan-lines">
+    {ask.map(({ fact, says, ways }) => (
+      <li key={fact}>
+        <span className="plan-standing">○ not recorded</span>
+        <span>
+          {sentenceInWords(says)}
+          {ways.length > 0 && <span className="quiet"> ({ways.map((way) => wayWords[way]).join(", ")})</span>}
+        </span>
+      </li>
+    ))}
+  </ul>
+);

@@ -20,6 +20,7 @@ const rooms: readonly { name: string; address: string; ready: (page: Page) => Pr
   { name: "presenting", address: "/case/demo-a/case-1", ready: caseIsDrawn },
   { name: "findings", address: "/case/demo-a", ready: (page) => openMoment(page, /^Findings/) },
   { name: "diagnosis", address: "/case/demo-a", ready: (page) => openMoment(page, /^Diagnosis/) },
+  { name: "plan", address: "/case/demo-a", ready: (page) => openMoment(page, /^Plan/) },
   { name: "visit", address: "/case/demo-a", ready: (page) => openMoment(page, /^Visit 1/) },
   { name: "recall", address: "/case/demo-a", ready: (page) => openMoment(page, /^Recall, 6 months/) },
   { name: "roots and canals", address: "/case/demo-a/anatomy", ready: caseIsDrawn },

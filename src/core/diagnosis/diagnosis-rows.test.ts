@@ -106,6 +106,7 @@ const held: Readonly<Record<string, ReturnType<typeof sheetOf>>> = {
   A28: sheetOf(tender, { ...tract, ...filled }),
   A29: sheetOf(tender, { onFilm: { lucency: "apical", lesionFits: "no" } }),
   A30: sheetOf({}, { seen: { sinusTract: "traced", tracedTo: "36" }, ...filled }),
+  A31: sheetOf({}, { seen: { ...rapid.seen, sinusTract: "traced", tracedTo: "37" }, ...filled }),
   X1: sheetOf({ cold: none }, { history: { painToCold: "yes" } }),
   X2: sheetOf({ cold: none, electric: 30 }),
   X3: sheetOf({}, { existing: [{ canal: "M", is: "untouched" }], onFilm: { earlierFilling: "present" } }),
@@ -138,6 +139,8 @@ const held: Readonly<Record<string, ReturnType<typeof sheetOf>>> = {
   Q13: sheetOf({ cold: normal }),
   Q14: sheetOf({ cold: none }),
   Q15: sheetOf({}, tract),
+  Q16: sheetOf({}, swollen),
+  Q17: sheetOf({ tooth: "75" }),
 };
 
 describe("diagnosis C9: the table, row by row", () => {

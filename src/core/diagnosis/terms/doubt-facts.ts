@@ -22,10 +22,20 @@ export function doubtFacts(examined: Examined, film: { readonly openApex: Fact; 
   const day = "history.traumaOn";
   return {
     newTrauma,
+    ...dentitionFacts(examined),
     doubtful: joined(anyOf(reasons.map(({ is }) => is)), reasons),
     traumaDated: fact(trauma === "yes" && newTrauma.is === "unknown" ? "unknown" : "yes", "", day),
     traumaTold: yesNoFact(trauma, "trauma", "history.trauma"),
     traumaDay: fact(traumaOn === undefined ? "unknown" : "yes", `a day of trauma, ${traumaOn}`, day),
+  };
+}
+
+/** What sensibility tests say of a primary tooth is not published here (common practice: little). */
+function dentitionFacts({ tooth: { tooth } }: Examined) {
+  const primary = tooth >= "51";
+  return {
+    permanentTooth: fact(primary ? "unknown" : "yes", "", "teeth"),
+    primaryTooth: fact(primary ? "yes" : "no", `${tooth} is a primary tooth`, "teeth"),
   };
 }
 

@@ -20,7 +20,7 @@ export function factsOf(examined: Examined): Facts {
   const film = filmFacts(examined);
   const illness = illnessFacts(examined);
   const treatment = treatmentFacts(examined);
-  const signs = [film.lucency, tissue.tract, illness.swelling, tissue.painOnPressure];
+  const signs = [film.lucency, ownTract(tissue), illness.swelling, tissue.painOnPressure];
   const sign = joined(anyOf(signs.map(({ is }) => is)), signs);
   const enough = [replies.twoTests, sign];
   const untreated = [treatment.filled, treatment.opened].every(({ is }) => is !== "yes");
@@ -35,6 +35,10 @@ export function factsOf(examined: Examined): Facts {
     responding: untreated ? replies.reply : fact("no", "the canals were treated before", "existing"),
   };
 }
+
+/** A tract that leads to another tooth is no sign of this one. */
+const ownTract = ({ tract, tracedElsewhere }: { readonly tract: Fact; readonly tracedElsewhere: Fact }): Fact =>
+  tracedElsewhere.is === "yes" ? { ...tract, is: "no" } : tract;
 
 /** A pulpal answer as the apical rows look at it. */
 interface PulpalAnswer {

@@ -36,6 +36,7 @@ export function filmFacts({ input: { onFilm } }: Examined) {
       `${onFilm.resorption === "internal" ? "internal" : "external"} resorption`,
     ),
     lesionOdd: found("lesionFits", ["no"], "a lesion that does not fit a tooth's infection"),
+    lesionFitting: fact(onFilm.lesionFits === "no" ? "unknown" : "yes", "", "onFilm.lesionFits"),
     openApex: found("apex", ["open"], "an open apex"),
     calcified: yesNoFact(onFilm.calcified, "a calcified canal", "onFilm.calcified"),
   };

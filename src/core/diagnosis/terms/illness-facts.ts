@@ -18,6 +18,7 @@ export function illnessFacts({ input: { history, seen } }: Examined) {
   const withFever =
     collection === "yes" || tract === "yes" ? fever.is : anyOf([collection, tract]) === "no" ? "no" : "unknown";
   const acute = anyOf([allOf([collection, rapid.is]), withFever]);
+  const nodes = yesNoFact(seen.nodes, "enlarged or tender lymph nodes", "seen.nodes");
   return {
     swelling,
     gradual: onsetIs(seen.swellingOnset, "gradual"),
@@ -25,12 +26,13 @@ export function illnessFacts({ input: { history, seen } }: Examined) {
     feverTold: told,
     hot,
     pus,
-    nodes: yesNoFact(seen.nodes, "enlarged or tender lymph nodes", "seen.nodes"),
+    nodes,
+    ...spreadFacts({ history, seen }, [swelling, pus, fever, nodes]),
     acute: joined(acute, [swelling, pus, rapid, fever]),
     extraoral: fact(answerIs(seen.swelling, ["extraoral"]), "swelling outside the mouth", "seen.swelling"),
     intraoral: fact(answerIs(seen.swelling, ["intraoral"]), "swelling inside the mouth", "seen.swelling"),
     placedWithout: fact(
-      seen.swelling === "none" && (seen.swellingAt.length > 0 || seen.swellingOnset !== "notAsked") ? "yes" : "unknown",
+      deniedAndPlaced(seen) ? "yes" : "unknown",
       "a place or an onset of a swelling that is not there",
       "seen.swelling",
       "seen.swellingAt",
@@ -51,7 +53,27 @@ const placeWords = {
   neck: "the neck",
 } as const;
 
-function swellingOf({ swelling, swellingAt }: Examined["input"]["seen"]): Fact {
+type Seen = Examined["input"]["seen"];
+
+const deniedAndPlaced = ({ swelling, swellingAt, swellingOnset }: Seen): boolean =>
+  swelling === "none" && (swellingAt.length > 0 || swellingOnset !== "notAsked");
+
+/** Whether anything shows an infection that may spread, and whether all that shows its spread was asked for. */
+function spreadFacts({ history, seen }: Pick<Examined["input"], "history" | "seen">, signs: readonly Fact[]) {
+  const answers = [history.trismus, history.troubleSwallowing, history.troubleBreathing];
+  const placed = signs[0]?.is !== "yes" || seen.swellingAt.length > 0;
+  const heat = seen.temperatureC !== undefined || seen.fever !== "notAsked";
+  const all = placed && heat && !answers.includes("notAsked");
+  return {
+    ill: joined(anyOf(signs.map(({ is }) => is)), signs),
+    spreadAsked: fact(all ? "yes" : "unknown", "", "history", "seen"),
+  };
+}
+
+/** Denied and placed at once it is not known. */
+function swellingOf(seen: Seen): Fact {
+  const { swelling, swellingAt } = seen;
+  if (deniedAndPlaced(seen)) return fact("unknown", "", "seen.swelling");
   const places = [...swellingAt].sort().map((one) => placeWords[one]);
   const is: Truth =
     swellingAt.length > 0 && swelling === "notDone" ? "yes" : answerIs(swelling, ["intraoral", "extraoral"]);

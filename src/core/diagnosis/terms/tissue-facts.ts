@@ -57,6 +57,7 @@ function tractFacts(found: string, { tracedTo, own }: { tracedTo: string | undef
     tract: fact(is, says, "seen.sinusTract"),
     traced: fact(is === "yes" ? (traced ? "yes" : "no") : "unknown", says, "seen.sinusTract"),
     tracedElsewhere: fact(elsewhere, says, "seen.tracedTo"),
+    tractHere: fact(elsewhere === "yes" ? "unknown" : "yes", "", "seen.tracedTo"),
     tracedToNamed: fact(tracedTo === undefined ? "unknown" : "yes", `a tract traced to ${tracedTo}`, "seen.tracedTo"),
   };
 }

@@ -109,11 +109,11 @@ export function sampleWays(): PlanOutput {
 
 const sampleInterval = { low: 0.01, high: 0.085, level: 0.95 };
 
-/** A case's source whose ledger says this of its ways, whatever else it says. */
+/** A case's source whose ledger says this of the ways of `plan-1`, whatever else it says. */
 export function withWays(source: CaseSource, ways: PlanOutput = sampleWays()): CaseSource {
   const entry: LedgerEntry = {
     ...{ id: ledgerEntryId("a1".repeat(32)), caseId: source.ledger[0]?.caseId ?? ("sample" as LedgerEntry["caseId"]) },
-    ...{ subject: "plan of about", topic: "plan", topicVersion: 1, input: {}, inputPaths: [] },
+    ...{ subject: "plan of plan-1", topic: "plan", topicVersion: 1, input: {}, inputPaths: [] },
     ...{ output: ways, at: "2024-03-04T10:00:00.000Z" },
   };
   const reference = "Known AB. On canals. J 2001;1:1-2";

@@ -4,7 +4,6 @@ import {
   difficultyOutput,
 } from "../core/diagnosis/difficulty/difficulty-output.ts";
 import type { LedgerEntry } from "../record/ledger-entry.ts";
-import { type Part, thePart } from "../record/parts.ts";
 
 /** What an entry of the ledger says of what makes a tooth harder. */
 export type DifficultyTold = DifficultyOutput;
@@ -15,9 +14,8 @@ export type HardFact = DifficultyFact;
 export const difficultyTold = (entry: Pick<LedgerEntry, "output"> | undefined): DifficultyTold | undefined =>
   difficultyOutput.safeParse(entry?.output).data;
 
-/** What the entry about a case's difficulty is about. */
-export const difficultySubject = (parts: readonly Part[]): string =>
-  `difficulty of ${thePart(parts, "case")?.id ?? ""}`;
+/** What the entry about the difficulty on the day of a plan is about; takes the plan's id. */
+export const difficultySubject = (plan: string): string => `difficulty of ${plan}`;
 
 /** What a group makes harder, in words, in the order in which a tooth is treated. */
 export const groupWords: Readonly<Record<HardFact["group"], string>> = {

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { part, sampleParts } from "../../test/sample-case.ts";
+import { part } from "../../test/sample-case.ts";
 import { sampleWays } from "../../test/sample-ways.ts";
 import type { PlanOption } from "../core/diagnosis/plan/plan-output.ts";
 import type { Part } from "../record/parts.ts";
-import { lastPlan, planSubject, planTold, waysSince } from "./plan-told.ts";
+import { factsSince, lastPlan, planSubject, planTold, waysSince } from "./plan-told.ts";
 
 const planOn = (id: string, madeOn: string): Part =>
   part("plan", id, { madeOn, options: [], chosen: "treat", because: "", risksNamed: [] });
@@ -19,8 +19,23 @@ describe("what an entry says of the ways of a tooth", () => {
     expect(planTold(undefined)).toBeUndefined();
   });
 
-  it("is asked of the case", () => {
-    expect(planSubject(sampleParts())).toBe("plan of about");
+  it("is asked of each plan", () => {
+    expect(planSubject("plan-1")).toBe("plan of plan-1");
+  });
+});
+
+describe("the facts on which two entries rest differently", () => {
+  const on = (input: unknown) => ({ input });
+  it("are those that came, those that went and those that read otherwise, by name", () => {
+    const then = on({ tooth: "26", pain: "present", lesionMm: 4, medical: ["pregnancy"] });
+    const now = on({ medical: ["pregnancy"], lesionMm: 3, tooth: "26", fragment: "present" });
+    expect(factsSince(then, now)).toEqual(["lesionMm", "fragment", "pain"]);
+    expect([...factsSince(now, then)].sort()).toEqual(["fragment", "lesionMm", "pain"]);
+  });
+
+  it("are none between an entry and itself, nor where an entry has no facts", () => {
+    expect(factsSince(on({ tooth: "26" }), on({ tooth: "26" }))).toEqual([]);
+    expect(factsSince(on(undefined), on("a text"))).toEqual([]);
   });
 });
 

@@ -1,6 +1,8 @@
+import { z } from "zod";
 import { type PlanOption, type PlanOutput, planOutput } from "../core/diagnosis/plan/plan-output.ts";
+import { canonicalJson } from "../record/canonical-json.ts";
 import type { LedgerEntry } from "../record/ledger-entry.ts";
-import { type Part, type PartOf, partsOf, thePart } from "../record/parts.ts";
+import { type Part, type PartOf, partsOf } from "../record/parts.ts";
 
 /** What an entry of the ledger says of the ways that a tooth can go. */
 export type PlanTold = PlanOutput;
@@ -11,14 +13,24 @@ export type WayTold = PlanOption;
 export const planTold = (entry: Pick<LedgerEntry, "output"> | undefined): PlanTold | undefined =>
   planOutput.safeParse(entry?.output).data;
 
-/** What the entry about the ways of a case is about. */
-export const planSubject = (parts: readonly Part[]): string => `plan of ${thePart(parts, "case")?.id ?? ""}`;
+/** What the entry about the ways on the day of a plan is about; takes the plan's id. */
+export const planSubject = (plan: string): string => `plan of ${plan}`;
 
 /** The plan that was made last. */
 export const lastPlan = (parts: readonly Part[]): PartOf<"plan"> | undefined =>
   partsOf(parts, "plan")
     .sort((a, b) => (a.body.madeOn < b.body.madeOn ? -1 : a.body.madeOn > b.body.madeOn ? 1 : 0))
     .at(-1);
+
+/** The facts on which two entries rest differently, by their names in the topic's input. */
+export function factsSince(then: Pick<LedgerEntry, "input">, now: Pick<LedgerEntry, "input">): readonly string[] {
+  const [before, after] = [factsIn(then), factsIn(now)];
+  const names = [...new Set([...Object.keys(after), ...Object.keys(before)])];
+  return names.filter((name) => canonicalJson(before[name] ?? null) !== canonicalJson(after[name] ?? null));
+}
+
+const factsIn = ({ input }: Pick<LedgerEntry, "input">): Readonly<Record<string, unknown>> =>
+  z.record(z.string(), z.unknown()).safeParse(input).data ?? {};
 
 /** A way that stands elsewhere than it did. */
 export interface WayChange {

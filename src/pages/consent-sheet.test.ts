@@ -108,8 +108,8 @@ describe("the consent page", () => {
   });
 
   it("takes the plan that was made last", () => {
-    const later = { ...plan({ madeOn: "2024-05-01", chosen: "extraction" }), id: partId("plan-2") };
-    const model = consentSheet(sourceOf([later, ...sampleParts(), plan()]));
+    const later = plan({ madeOn: "2024-05-01", chosen: "extraction" });
+    const model = consentSheet(sourceOf([later, ...sampleParts(), { ...plan(), id: partId("plan-0") }]));
     expect(wordsOfModel(model)).toContain("Take the tooth out (our advice)");
   });
 

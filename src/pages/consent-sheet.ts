@@ -37,21 +37,22 @@ export function consentSheet(source: CaseSource): PageModel {
 
 function consentCase(source: CaseSource): ConsentCase {
   const about = thePart(source.parts, "case")?.body;
-  const plan = lastPlan(source.parts)?.body;
+  const plan = lastPlan(source.parts);
   if (about === undefined || plan === undefined)
     throw new Refusal(
       "input.notDeterminable",
       "Cannot make the consent page: no plan is recorded; add a plan and choose a way",
     );
   const read = ledgerReader(source.ledger);
-  const subject = planSubject(source.parts);
+  const subject = planSubject(plan.id);
   const ways = planTold(read.entry(subject));
   if (ways === undefined)
     throw new Refusal(
       "input.notDeterminable",
       `Cannot make the consent page: the ways of this tooth are not computed${whyNot(read.entry(subject)?.refused)}`,
     );
-  return { source, about, plan, ways, read, subject, isMinor: ageOn(plan.madeOn, about) < ageOfMajority };
+  const isMinor = ageOn(plan.body.madeOn, about) < ageOfMajority;
+  return { source, about, plan: plan.body, ways, read, subject, isMinor };
 }
 
 const whyNot = (refused: readonly string[] | undefined): string =>

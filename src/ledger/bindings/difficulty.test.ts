@@ -65,6 +65,25 @@ const recordsOf = (...parts: readonly Part[]) =>
   entryOf([...sampleParts(), ...parts]).inputPaths.map(({ input, record }) => `${input} ${record}`);
 
 describe("the difficulty of a case", () => {
+  it("is asked of a plan by what was known on its day, and of the case by what came later too", () => {
+    const plan = (madeOn: string) =>
+      part("plan", "plan-1", { madeOn, options: [], chosen: "retreat", because: "", risksNamed: [] });
+    const piece = mishap("mishap-1", { what: "separatedInstrument", canal: "MB1" });
+    const late = sheet("f-2", "2024-03-20", { seen: { gag: "yes" } });
+    const parts = [...sampleParts(), sheet("f-1", "2024-03-03", { seen: { gag: "no" } }), late, piece];
+    const lists = (madeOn: string) => ledgerOf([...parts, plan(madeOn)]).filter(({ topic }) => topic === "difficulty");
+    const [then, now] = lists("2024-03-03");
+    // The sample's film and its first visit, with a working length, are of the day after.
+    const names = ["MB1", "MB2", "DB", "P"].map((name) => ({ name }));
+    expect(then?.subject).toBe("difficulty of plan-1");
+    expect(then?.input).toEqual({
+      ...{ tooth: "26", gag: false, earlierFilling: { present: true }, extraRoot: "none", extraCanal: "none" },
+      canals: names,
+    });
+    expect(now).toMatchObject({ subject: "difficulty of about", input: { gag: true, fragments: [{ canal: "MB1" }] } });
+    expect(lists("2030-01-01").map(({ subject }) => subject)).toEqual(["difficulty of plan-1"]);
+  });
+
   it("is asked of the case, from the roots, the traced canal and its length, each with its place", () => {
     const { subject, input, inputPaths, output } = entryOf(sampleParts());
     expect(subject).toBe("difficulty of about");

@@ -254,6 +254,46 @@ describe("the plan of a case", () => {
     expect(placesOf("morphology", parts)).toEqual(["plan-1/altered"]);
   });
 
+  const planned = part("plan", "plan-1", {
+    ...{ madeOn: "2026-01-11", options: [], chosen: "retreat", because: "", risksNamed: [] },
+  });
+  const over = (parts: readonly Part[], outputs: Outputs = {}) => {
+    const earlier: BindingContext["earlier"] = (subject) =>
+      subject in outputs ? { entryId: subject, output: outputs[subject] } : undefined;
+    return planBinding.ask({ parts, settings: firstSettings, earlier });
+  };
+
+  it("rests a plan on what was known on its day, and the case on what came later as well", () => {
+    const later = [
+      ...[mishap("separatedInstrument", "left"), film("film-1", "angled"), outline("o-1", "lesion")],
+      part("medicalHistory", "history-1", {
+        ...{ takenOn: "2026-01-12", nothingToNote: false, medicines: [], note: "", flags: [{ flag: "pregnancy" }] },
+      }),
+    ].map((one) => (one.kind === "film" ? { ...one, body: { ...one.body, takenOn: "2026-01-12" } } : one));
+    const parts = [about, sheet("f-1"), diagnosis("previouslyTreated"), planned, ...later];
+    const [then, now, ...more] = over(parts, { "lesion of o-1": { largestDiameterMm: 4 } });
+    const before = {
+      tooth: "26",
+      ageYears: 57,
+      pulpal: "previouslyTreated",
+      apical: "asymptomaticApicalPeriodontitis",
+    };
+    expect(then).toMatchObject({ subject: "plan of plan-1", input: before });
+    expect(Object.keys(Object(then && "input" in then && then.input))).toHaveLength(4);
+    expect(now).toMatchObject({
+      ...{ subject: "plan of case-1" },
+      input: { ...before, fragment: "present", lesion: "present", lesionMm: 4, medical: ["pregnancy"] },
+    });
+    expect(more).toEqual([]);
+  });
+
+  it("asks of the plan alone as long as nothing has come since, and waits for a plan before any findings", () => {
+    expect(over([about, sheet("f-1"), planned]).map(({ subject }) => subject)).toEqual(["plan of plan-1"]);
+    const [gap, now] = over([about, planned, sheet("f-1", {}, "2026-02-01")]);
+    expect(gap).toMatchObject({ subject: "plan of plan-1", why: expect.stringContaining("neither findings") });
+    expect(now).toMatchObject({ subject: "plan of case-1", input: { tooth: "26" } });
+  });
+
   it("is answered in the ledger, and refused at its place where facts clash", () => {
     const ledger = (parts: readonly Part[]) =>
       deriveLedger(

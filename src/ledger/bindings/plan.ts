@@ -1,23 +1,20 @@
 import { planTopic } from "../../core/diagnosis/plan-topic.ts";
 import type { InputPath } from "../../record/ledger-entry.ts";
-import { type PartOf, partsOf, thePart } from "../../record/parts.ts";
+import { type PartOf, partsOf } from "../../record/parts.ts";
+import { askedOverTime } from "../asked-over-time.ts";
 import type { Binding, BindingContext, Gap, Question } from "../binding.ts";
 import { findingsTold } from "../plan-facts/findings-told.ts";
 import { measuresTold } from "../plan-facts/measures-told.ts";
 import { recordTold } from "../plan-facts/record-told.ts";
 import type { Told } from "../plan-facts/told.ts";
 
-/** The ways of the tooth of a case, from the clinician's terms, the findings then, what was measured and the history. */
+/** The ways of the tooth, from the clinician's terms, the findings, what was measured and the history: then and now. */
 export const planBinding: Binding = {
   topic: planTopic,
-  ask: (context) => {
-    const about = thePart(context.parts, "case");
-    return about === undefined ? [] : [waysOf(about, context)];
-  },
+  ask: (context) => askedOverTime("plan", context, waysOf),
 };
 
-function waysOf(about: PartOf<"case">, context: BindingContext): Question | Gap {
-  const subject = `plan of ${about.id}`;
+function waysOf(subject: string, about: PartOf<"case">, context: BindingContext): Question | Gap {
   const tooth = { input: "tooth", record: `${about.id}/tooth` };
   if (partsOf(context.parts, "findings").length + partsOf(context.parts, "diagnosis").length === 0)
     return { subject, why: "there are neither findings nor a diagnosis yet; record one of them", inputPaths: [tooth] };

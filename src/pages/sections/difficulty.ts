@@ -1,6 +1,8 @@
 import { difficultySubject, difficultyTold, groupWords, type HardFact } from "../../ledger/difficulty-told.ts";
+import { entryNow } from "../../ledger/entry-now.ts";
 import { lastPlan } from "../../ledger/plan-told.ts";
-import { partsOf } from "../../record/parts.ts";
+import type { LedgerEntry } from "../../record/ledger-entry.ts";
+import { type PartOf, partsOf } from "../../record/parts.ts";
 import type { CaseSource } from "../case-source.ts";
 import { entryAsDecided } from "../entry-as-decided.ts";
 import { type LedgerReader, ledgerReader } from "../ledger-reader.ts";
@@ -9,29 +11,44 @@ import { type Block, type Line, type Page, says, type Table } from "../page-mode
 import { sentence } from "../sentence.ts";
 import { sourceName } from "../source-name.ts";
 
-/** What makes the tooth harder, as it stood at planning, else with the last findings; no total and no grade. */
+/** What makes the tooth harder, as it stood at planning, else as the record stands; no total and no grade. */
 export function difficultyPages(source: CaseSource): Page[] {
-  const plan = lastPlan(source.parts)?.body;
+  const plan = lastPlan(source.parts);
   const on =
-    plan?.madeOn ??
+    plan?.body.madeOn ??
     partsOf(source.parts, "findings")
       .map(({ body }) => body.takenOn)
       .sort()
       .at(-1);
-  const decided = entryAsDecided(source, plan?.difficultyEntry, difficultySubject(source.parts));
-  const told = difficultyTold(decided?.entry);
-  if (told === undefined || decided === undefined || on === undefined) return [];
-  const standing = decided.stood ? "as it stood at planning" : "as the record stands";
-  const read = ledgerReader([decided.entry]);
+  const { entry, standing } = plan === undefined ? asItStands(source) : asPlanned(source, plan);
+  const told = difficultyTold(entry);
+  if (told === undefined || told.facts.length === 0 || entry === undefined || on === undefined) return [];
+  const read = ledgerReader([entry]);
   return [
     {
       title: "What makes it harder",
       subtitle: `${momentWords(on, source.parts)}, ${standing}`,
       on,
-      blocks: [...tableOf(told.facts, read, decided.entry.subject), ...askedBlock(told.asked)],
+      blocks: [...tableOf(told.facts, read, entry.subject), ...askedBlock(told.asked)],
       notes: ["A list without a total and without a grade. What nobody recorded counts neither way."],
     },
   ];
+}
+
+interface ListShown {
+  readonly entry: LedgerEntry | undefined;
+  readonly standing: string;
+}
+
+const asItStands = ({ ledger, parts }: CaseSource): ListShown => ({
+  entry: entryNow("difficulty", ledger, parts),
+  standing: "as the record stands",
+});
+
+function asPlanned(source: CaseSource, { id, body }: PartOf<"plan">): ListShown {
+  const decided = entryAsDecided(source, body.difficultyEntry, difficultySubject(id));
+  const standing = decided?.stood === true ? "as it stood at planning" : "with what was known then";
+  return { entry: decided?.entry, standing };
 }
 
 function tableOf(facts: readonly HardFact[], read: LedgerReader, subject: string): Table[] {

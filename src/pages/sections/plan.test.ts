@@ -4,7 +4,7 @@ import { sampleWays, withWays } from "../../../test/sample-ways.ts";
 import { linesOfModel, valueAtPath } from "../../../test/words-of-model.ts";
 import { ledgerEntryId } from "../../core/ids.ts";
 import type { LedgerEntry } from "../../record/ledger-entry.ts";
-import type { BodyOf } from "../../record/parts.ts";
+import type { BodyOf, Part } from "../../record/parts.ts";
 import type { CaseSource } from "../case-source.ts";
 import { numbersIn } from "../page-model.ts";
 import { difficultyPages } from "./difficulty.ts";
@@ -73,7 +73,7 @@ describe("the page of difficulty", () => {
   const fact = { id: "bend", group: "shape", canal: "MB1", says: "MB1 bends 60°, 40° above 20°", because: "it bends" };
   const entry: LedgerEntry = {
     ...{ id: ledgerEntryId(keptId), caseId: known.ledger[0]?.caseId as LedgerEntry["caseId"] },
-    ...{ subject: "difficulty of about", topic: "difficulty", topicVersion: 1, input: {}, inputPaths: [], at: "" },
+    ...{ subject: "difficulty of plan-1", topic: "difficulty", topicVersion: 1, input: {}, inputPaths: [], at: "" },
     output: {
       facts: [
         {
@@ -98,9 +98,18 @@ describe("the page of difficulty", () => {
     expect(numbersIn({ pages })).toEqual([{ ledgerEntry: keptId, path: "facts[0].value", text: "60" }]);
   });
 
-  it("is the list of now where none was kept, and is not there without findings or a plan", () => {
+  it("is the list of the plan's day where none was kept, without a plan that of now, and not there without findings", () => {
     const ledger = [...known.ledger.filter(({ topic }) => topic !== "difficulty"), entry];
-    expect(difficultyPages({ ...of(), ledger })[0]?.subtitle).toBe("day 0, as the record stands");
+    expect(difficultyPages({ ...of(), ledger })[0]?.subtitle).toBe("day 0, with what was known then");
+    const sheet = {
+      id: "findings-1",
+      kind: "findings",
+      revision: 1,
+      body: { takenOn: "2024-03-04" },
+    } as unknown as Part;
+    const now = [{ ...entry, subject: "difficulty of about" }];
+    const examined = difficultyPages({ ...known, parts: [...sampleParts(), sheet], ledger: now });
+    expect(examined[0]?.subtitle).toBe("day 0, as the record stands");
     expect(difficultyPages({ ...known, parts: sampleParts(), ledger })).toEqual([]);
   });
 

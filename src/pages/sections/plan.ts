@@ -1,6 +1,6 @@
 import { type PlanTold, planSubject, planTold, type WayTold } from "../../ledger/plan-told.ts";
 import type { LedgerEntry } from "../../record/ledger-entry.ts";
-import { type BodyOf, partsOf } from "../../record/parts.ts";
+import { type BodyOf, type PartOf, partsOf } from "../../record/parts.ts";
 import { wayWords } from "../../record/words/case-words.ts";
 import type { CaseSource } from "../case-source.ts";
 import { entryAsDecided } from "../entry-as-decided.ts";
@@ -16,8 +16,8 @@ type Plan = BodyOf<"plan">;
 
 /** What could be done with its published outcomes, what was chosen and why. */
 export function planPages(source: CaseSource): Page[] {
-  return partsOf(source.parts, "plan").flatMap(({ body }) => {
-    const decided = entryAsDecided(source, body.planEntry, planSubject(source.parts));
+  return partsOf(source.parts, "plan").flatMap(({ id, body }) => {
+    const decided = entryAsDecided(source, body.planEntry, planSubject(id));
     const told = planTold(decided?.entry);
     const ways = told === undefined || decided === undefined ? [] : [waysTable(told, decided.entry, body)];
     const titled = { subtitle: momentWords(body.madeOn, source.parts), on: body.madeOn };
@@ -103,8 +103,8 @@ function mustsInWords({ mustBeTrueFirst }: WayTold): string {
 type Kind = WayTold["outcomes"][number]["kind"];
 
 /** The first series of a way that tells of healing or of a living pulp; nothing where none is kept. */
-export function nearestOutcome(source: CaseSource, plan: Plan): Line {
-  const decided = entryAsDecided(source, plan.planEntry, planSubject(source.parts));
+export function nearestOutcome(source: CaseSource, { id, body: plan }: PartOf<"plan">): Line {
+  const decided = entryAsDecided(source, plan.planEntry, planSubject(id));
   const told = planTold(decided?.entry);
   const index = told?.options.findIndex(({ way }) => way === plan.chosen) ?? -1;
   const way = told?.options[index];

@@ -1,3 +1,4 @@
+import { lastPlan } from "../../ledger/plan-told.ts";
 import { partsOf, thePart } from "../../record/parts.ts";
 import { apicalWords, pulpalWords, wayWords } from "../../record/words/case-words.ts";
 import type { CaseSource } from "../case-source.ts";
@@ -13,7 +14,7 @@ export function summaryPage(source: CaseSource): Page {
   const { parts } = source;
   const about = thePart(parts, "case")?.body;
   const diagnosis = partsOf(parts, "diagnosis").at(-1)?.body;
-  const plan = partsOf(parts, "plan").at(-1)?.body;
+  const plan = lastPlan(parts);
   const figure = toothFigure(source, 900);
   const blocks: Block[] = [
     ...(figure === undefined ? [] : [{ kind: "figure" as const, figure, caption: "" }]),
@@ -25,7 +26,7 @@ export function summaryPage(source: CaseSource): Page {
     ...(plan === undefined
       ? []
       : [
-          ...textBlock(`Chosen: ${wayWords[plan.chosen]}`, plan.because || "No reason is written."),
+          ...textBlock(`Chosen: ${wayWords[plan.body.chosen]}`, plan.body.because || "No reason is written."),
           ...outcomeBlock(nearestOutcome(source, plan)),
         ]),
     ...rootsBlock(source),

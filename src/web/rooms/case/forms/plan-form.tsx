@@ -1,10 +1,11 @@
 import { useMemo } from "react";
 import { difficultySubject } from "../../../../ledger/difficulty-told.ts";
 import { planSubject, planTold } from "../../../../ledger/plan-told.ts";
+import type { BodyOf } from "../../../../record/parts.ts";
 import { wayWords, wordFor } from "../../../../record/words/case-words.ts";
 import { SelectField } from "../../../parts/fields/choice-field.tsx";
 import { DayField } from "../../../parts/fields/day-field.tsx";
-import { useField } from "../../../parts/fields/editing.tsx";
+import { useEditedPart, useField } from "../../../parts/fields/editing.tsx";
 import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { Rows } from "../../../parts/fields/rows.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
@@ -19,17 +20,18 @@ import { SincePlanned } from "../plan/since-planned.tsx";
 import { WaysWeighed } from "../plan/ways-weighed.tsx";
 import { rowName } from "./row-name.ts";
 
-/** What can be done, what was chosen and why. */
+/** What can be done with what was known on the day of the plan, what was chosen and why. */
 export function PlanForm() {
-  const { caseId, parts, ledger } = useCaseNow();
-  const entry = ledger.find(({ subject }) => subject === planSubject(parts));
+  const { caseId, ledger } = useCaseNow();
+  const { id } = useEditedPart();
+  const plan = useField("", "Plan").value as BodyOf<"plan">;
+  const entry = ledger.find(({ subject }) => subject === planSubject(id));
   const told = useMemo(() => planTold(entry), [entry]);
-  const difficulty = ledger.find(({ subject }) => subject === difficultySubject(parts));
+  const difficulty = ledger.find(({ subject }) => subject === difficultySubject(id));
   const stands = {
     planEntry: entry?.id,
     difficultyEntry: difficulty?.output === undefined ? undefined : difficulty.id,
   };
-  const [madeOn, listed] = [useText("planEntry"), useText("difficultyEntry")];
   return (
     <>
       <div className="fields">
@@ -44,8 +46,8 @@ export function PlanForm() {
           {sentenceInWords(why.replace(/^[\w.[\]]+: /, ""))}
         </p>
       ))}
-      {told && madeOn !== undefined && madeOn !== entry?.id && <SincePlanned entryId={madeOn} now={told} />}
       {told && entry ? <WaysWeighed {...{ caseId, told, entry, stands }} /> : <WaysByHand />}
+      {entry && <SincePlanned {...plan} entryId={plan.planEntry ?? entry.id} />}
       <section className="form-part">
         <h2>Risks named to the patient</h2>
         <Rows
@@ -59,15 +61,9 @@ export function PlanForm() {
         <RisksInWords told={told} />
       </section>
       <PlanFacts />
-      <DifficultyAsPlanned entryId={listed} />
+      <DifficultyAsPlanned entryId={plan.difficultyEntry ?? stands.difficultyEntry} />
     </>
   );
-}
-
-/** A text of the part that is edited; undefined where it has none. */
-function useText(at: string): string | undefined {
-  const { value } = useField(at, "");
-  return typeof value === "string" ? value : undefined;
 }
 
 /** The ways as the person lists them, where the ledger has nothing to lay beside them. */

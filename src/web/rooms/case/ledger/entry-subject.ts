@@ -36,7 +36,6 @@ export function entrySubject(entry: Pick<LedgerEntry, "subject" | "topic">, part
   if (part?.kind === "film") return { canal: "", ...namedFilm(part, parts) };
   if (part?.kind === "findings") return ofDay("findings", part.body.takenOn);
   if (part?.kind === "plan") return ofDay("plan", part.body.madeOn);
-  if (part?.kind === "plan") return ofPlan(part.body.madeOn);
   if (part?.kind === "search") return { ...aboutNoFilm, canal: capital(featureWords[part.body.feature]) };
   if (part?.kind === "comparison") return subjectOfTwoDates([part.body.before, part.body.after], parts);
   if (part?.kind !== "mark") return aboutNoFilm;
@@ -44,9 +43,6 @@ export function entrySubject(entry: Pick<LedgerEntry, "subject" | "topic">, part
   const canal = part.body.shape === "trace" ? (part.body.canal ?? "a course") : ownerOf(part.body);
   return film === undefined ? { ...aboutNoFilm, canal } : { canal, ...namedFilm(film, parts) };
 }
-
-/** What was known for a plan is named by the plan's day. */
-const ofPlan = (day: string): EntrySubject => ({ canal: "", film: `plan of ${dayInWords(day)}`, day });
 
 /** What a sheet of findings gave, and what was known when a plan was made, is named by its day. */
 const ofDay = (what: string, day: string): EntrySubject => ({ canal: "", film: `${what} of ${dayInWords(day)}`, day });

@@ -98,6 +98,17 @@ it("a search is about what it looks for, and each look of it has its number", ()
   expect(from("feature", "search-1/feature")).toEqual({ input: "Feature", from: "search: feature", href });
 });
 
+it("what was known when a plan was made stands under its day, apart from the case as it stands now", () => {
+  const body = { madeOn: "2026-01-12", options: [], chosen: "treat", because: "", risksNamed: [] };
+  const plan = { id: partId("plan-1"), kind: "plan", revision: 1, body } as Part;
+  const entries = [entry("plan of plan-1"), entry("difficulty of plan-1"), entry("plan of case-1")];
+  expect(ledgerGroups(entries, [plan]).map(({ name, entries: held }) => [name, held.length])).toEqual([
+    ["", 1],
+    ["Plan of 12 Jan 2026", 2],
+  ]);
+  expect(entryTitle(entry("difficulty of plan-1"), [plan])).toBe("What makes it harder");
+});
+
 it("two films that are compared stand under both of their days", () => {
   const body = { before: partId("film-early"), after: partId("film-late"), landmarks: [] };
   const pair = { id: partId("pair-1"), kind: "comparison", revision: 1, body } as Part;

@@ -1,10 +1,6 @@
 import { useState } from "react";
-import {
-  type DifficultyChange,
-  difficultySince,
-  difficultySubject,
-  difficultyTold,
-} from "../../../../ledger/difficulty-told.ts";
+import { type DifficultyChange, difficultySince, difficultyTold } from "../../../../ledger/difficulty-told.ts";
+import { entryNow } from "../../../../ledger/entry-now.ts";
 import { Button } from "../../../parts/button.tsx";
 import { SayRefusal } from "../../../parts/say-refusal.tsx";
 import { useLedgerEntry } from "../../../record/readings.ts";
@@ -14,10 +10,10 @@ import { EntryDialog } from "../ledger/entry-dialog.tsx";
 import { DifficultyList } from "./difficulty-list.tsx";
 import { DifficultyNow } from "./difficulty-now.tsx";
 
-/** The list of difficulty on which the plan was made, and what has changed since; today's where none was kept. */
+/** The list of difficulty on which the plan was made, and what has changed since; today's where there is none. */
 export function DifficultyAsPlanned({ entryId }: { readonly entryId: string | undefined }) {
   const { parts, ledger } = useCaseNow();
-  const today = ledger.find(({ subject }) => subject === difficultySubject(parts));
+  const today = entryNow("difficulty", ledger, parts);
   if (entryId === undefined) return <DifficultyNow />;
   return <AsItStood entryId={entryId} todayId={today?.id} />;
 }
@@ -68,7 +64,7 @@ function Since({ changes }: { readonly changes: readonly DifficultyChange[] }) {
   if (changes.length === 0) return <p>● Nothing in it has changed since.</p>;
   return (
     <section className="way-part">
-      <h4>Since then</h4>
+      <h3>Since then</h3>
       <ul className="plan-lines">
         {changes.map(({ id, canal, is, was, now }) => (
           <li key={`${id} ${canal ?? ""}`}>

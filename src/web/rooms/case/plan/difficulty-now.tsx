@@ -1,16 +1,17 @@
 import { useState } from "react";
-import { difficultySubject, difficultyTold } from "../../../../ledger/difficulty-told.ts";
+import { difficultyTold } from "../../../../ledger/difficulty-told.ts";
+import { entryNow } from "../../../../ledger/entry-now.ts";
 import { Button } from "../../../parts/button.tsx";
 import { Cautions } from "../../../parts/cautions.tsx";
 import { useCaseNow } from "../case-now.ts";
 import { EntryDialog } from "../ledger/entry-dialog.tsx";
 import { DifficultyList } from "./difficulty-list.tsx";
 
-/** What makes the tooth harder as the record stands; nothing while the ledger has no such list. */
+/** What makes the tooth harder as the record stands now; nothing while the ledger has no such list. */
 export function DifficultyNow() {
   const { caseId, parts, ledger } = useCaseNow();
   const [source, setSource] = useState(false);
-  const entry = ledger.find(({ subject }) => subject === difficultySubject(parts));
+  const entry = entryNow("difficulty", ledger, parts);
   const told = difficultyTold(entry);
   if (told === undefined || entry === undefined) return null;
   return (

@@ -6,6 +6,8 @@ import { unnamed, type WayShown } from "./ways-shown.ts";
 
 interface WaysTableOptions {
   readonly ways: readonly WayShown[];
+  /** What the table is called; the ways on which a choice is made unless it says otherwise. */
+  readonly caption?: string;
   readonly chosen: string;
   readonly named: readonly string[];
   /** Absent where the case is only looked at. */
@@ -14,10 +16,10 @@ interface WaysTableOptions {
 }
 
 /** The ways that can be gone, side by side: what must be true, the nearest published outcome, visits, risks. */
-export const WaysTable = ({ ways, chosen, named, choose, showEntry }: WaysTableOptions) => (
+export const WaysTable = ({ ways, caption, chosen, named, choose, showEntry }: WaysTableOptions) => (
   <div className="rows-scroll">
     <table className="plan-table">
-      <caption className="unseen">Ways side by side</caption>
+      <caption className="unseen">{caption ?? "Ways side by side"}</caption>
       <thead>
         <tr>
           <th scope="col">Way</th>

@@ -4,7 +4,9 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { unzipSync } from "fflate";
 import { afterAll, describe, expect, it } from "vitest";
-import { sampleFilmBytes, sampleParts, sampleSource } from "../../test/sample-case.ts";
+import { part, sampleFilmBytes, sampleParts, sampleSource } from "../../test/sample-case.ts";
+import { withWays } from "../../test/sample-ways.ts";
+import { consentSheet } from "../pages/consent-sheet.ts";
 import { deck } from "../pages/deck.ts";
 import { handout } from "../pages/handout.ts";
 import { numbersIn } from "../pages/page-model.ts";
@@ -12,6 +14,7 @@ import { caseFileSchema } from "../record/case-file.ts";
 import { apply, patchesOf } from "../record/change.ts";
 import type { Part } from "../record/parts.ts";
 import { makeDocument } from "./make-document.ts";
+import { paperLooks } from "./paper/paper-look.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "canalog-documents-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -67,6 +70,37 @@ describe("a deck", () => {
     );
     expect(Number.isFinite(height)).toBe(true);
     expect(crossing).toEqual([]);
+  });
+});
+
+describe("a consent page", () => {
+  const planned = part("plan", "plan-1", {
+    ...{ madeOn: "2024-03-04", options: [], chosen: "retreat", because: "", risksNamed: [] },
+    saidPlainly: "Only this way gets to the root.",
+  });
+  const model = consentSheet(withWays(sampleSource([...sampleParts(), planned])));
+
+  it("is set in letters of 12 points or more, with only what stands back smaller", () => {
+    const { body, section, heading, title, quietEm } = paperLooks.consent;
+    for (const size of [body, section, heading, title]) expect(size).toBeGreaterThanOrEqual(12);
+    expect(body * quietEm).toBeGreaterThanOrEqual(9);
+  });
+
+  it("is a tagged PDF with every number that its model carries, and is signed on one page", async () => {
+    const said: string[] = [];
+    const bytes = await makeDocument(model, place, (_fraction, says) => said.push(says));
+    expect(said.at(-1)).toBe("Setting the consent page");
+    writeFileSync(join(folder, "consent.pdf"), bytes);
+    expect(readFileSync(join(folder, "consent.pdf")).includes("/StructTreeRoot")).toBe(true);
+    if (!existsSync("/usr/bin/pdftotext")) return;
+    const pages = execFileSync("pdftotext", ["-layout", join(folder, "consent.pdf"), "-"], { encoding: "utf8" })
+      .split("\f")
+      .map((page) => page.replace(/\s+/g, " "));
+    for (const { text } of numbersIn(model)) expect(pages.join(" ")).toContain(text);
+    const signed = pages.filter((page) => page.includes("Your answer"));
+    expect(signed).toHaveLength(1);
+    for (const label of ["I say no for now.", "You sign here", "That person signs here"])
+      expect(signed[0]).toContain(label);
   });
 });
 

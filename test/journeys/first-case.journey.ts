@@ -11,7 +11,15 @@ import { failingShot } from "./shots.ts";
 
 const missing = incisorMissing ?? readersMissing;
 const title = "11 upper right central incisor: first treatment";
-const days = ["Presenting", "Findings", "Angled film", "Diagnosis", "Roots and canals", "Working length film"];
+const days = [
+  "Presenting",
+  "Findings",
+  "Angled film",
+  "Diagnosis",
+  "Roots and canals",
+  "What makes it harder",
+  "Working length film",
+];
 const later = ["Visit 1", "Visit 2", "Recall film", "Recalls", "Sources"];
 
 describe(`a first case by pointer${missing === undefined ? "" : `, skipped: ${missing}`}`, () => {

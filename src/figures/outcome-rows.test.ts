@@ -38,9 +38,9 @@ describe("outcomeRows", () => {
   });
 
   it("gives each kind a shape of its own and fills the one nearest to the case", () => {
-    const rows = (["healing", "pulp", "retention", "replacement"] as const).map((kind) => row({ kind }));
+    const rows = (["healing", "pulp", "notWorse", "retention", "replacement"] as const).map((kind) => row({ kind }));
     const shapes = [...drawn({ rows }).matchAll(/data-kind="\w+" d="([^"]+)"/g)].map(([, d = ""]) => fromItsStart(d));
-    expect(new Set(shapes).size).toBe(4);
+    expect(new Set(shapes).size).toBe(5);
     const fills = [...drawn().matchAll(/data-part="(nearest|outcome)"[^>]*fill="(#\w+)"/g)].map(([, part, fill]) => [
       part,
       fill,
@@ -81,7 +81,7 @@ describe("outcomeRows", () => {
 
   it("keeps every row inside its drawing in any number, and never writes a number that is none", () => {
     const one = fc.record({
-      kind: fc.constantFrom("healing", "pulp", "retention", "replacement" as const),
+      kind: fc.constantFrom("healing", "pulp", "notWorse", "retention", "replacement" as const),
       mean: fc.double({ min: 0, max: 1, noNaN: true }),
       says: fc.constantFrom("", "a long account of how it was told and in whom and after how many years of looking"),
     });

@@ -14,7 +14,7 @@ import { labelNode } from "./text-label.ts";
 import { type Theme, type ThemeName, themes } from "./theme.ts";
 
 /** What was counted; a tooth that is still there need not have healed, so each kind stands apart. */
-export type OutcomeKind = "healing" | "retention" | "pulp" | "replacement";
+export type OutcomeKind = "healing" | "notWorse" | "retention" | "pulp" | "replacement";
 
 /** One published series of an outcome. */
 export interface OutcomeRow extends Chance {
@@ -38,10 +38,11 @@ export interface OutcomeRows {
   readonly letters?: number | undefined;
 }
 
-const kinds = ["healing", "pulp", "retention", "replacement"] as const;
+const kinds = ["healing", "pulp", "notWorse", "retention", "replacement"] as const;
 const headings: Readonly<Record<OutcomeKind, string>> = {
   healing: "Healing",
   pulp: "Pulp still alive",
+  notWorse: "No worse on the film, healed or not",
   retention: "Still in place, healed or not",
   replacement: "What replaces the tooth",
 };
@@ -114,7 +115,7 @@ function rowNodes(row: OutcomeRow, { plot, theme, y }: Place): SvgNode[] {
 
 const half = 5;
 
-/** Each kind has a shape of its own: a round dot, a diamond, a square, a triangle. */
+/** Each kind has a shape of its own: a round dot, a diamond, a square, a triangle up or down. */
 function shapeAt(kind: OutcomeKind, x: number, y: number): string {
   const [left, right, top, foot] = [x - half, x + half, y - half, y + half];
   const spot = (across: number, down: number) => ({ x: across, y: down });
@@ -122,6 +123,7 @@ function shapeAt(kind: OutcomeKind, x: number, y: number): string {
     return pathThrough([spot(x, top - 1), spot(right + 1, y), spot(x, foot + 1), spot(left - 1, y)], true);
   if (kind === "retention")
     return pathThrough([spot(left, top), spot(right, top), spot(right, foot), spot(left, foot)], true);
+  if (kind === "notWorse") return pathThrough([spot(left, top), spot(right, top), spot(x, foot)], true);
   if (kind === "replacement") return pathThrough([spot(x, top), spot(right, foot), spot(left, foot)], true);
   const [from, to, round] = [left, right, `A${half} ${half} 0 1 0`].map((one) =>
     typeof one === "number" ? numberText(one) : one,

@@ -80,6 +80,26 @@ describe("published series (C6)", () => {
       }
   });
 
+  // What is told as healed was counted as healed: not a success that holds healing lesions, not one that is no worse.
+  it("are told as healed only where healed is what was counted, and no worse is no healing", () => {
+    for (const { id, kind, definition, what, plain } of planSources.flatMap(({ outcomes }) => outcomes)) {
+      if (plain.had === "had healed") expect([id, definition === "strict" || /healed$/.test(what)]).toEqual([id, true]);
+      if (/worse|no change/.test(what)) expect([id, kind]).toEqual([id, "notWorse"]);
+      if (kind === "notWorse") expect([id, plain.had]).not.toEqual([id, expect.stringMatching(/heal|well/)]);
+    }
+  });
+
+  // The watched roots had no symptoms and little or no lesion (seen in the abstract): a tooth with a lesion is not of them.
+  it("of watched roots are not shown as like a tooth that has a lesion or hurts", () => {
+    const quiet = { pulpal: "previouslyTreated", apical: "normalApicalTissues", pain: "none", lesion: "none" } as const;
+    const near = (more: Partial<PlanInput>) => outcomeOf("watch", "monitored", { ...quiet, ...more })?.nearest;
+    expect(near({ earlierFillingIs: "inadequate" })).toBe("nearest");
+    const lesion = { lesion: "present", apical: "asymptomaticApicalPeriodontitis" } as const;
+    expect(near({ earlierFillingIs: "inadequate", ...lesion })).toBe("other");
+    expect(near({ earlierFillingIs: "inadequate", pain: "present" })).not.toBe("nearest");
+    expect(near({ earlierFillingIs: "adequate" })).toBe("other");
+  });
+
   it("hold events within n, shares within their intervals, and a loose share not below the strict one", () => {
     const rows = planSources.flatMap(({ outcomes }) => outcomes);
     for (const { events, n, proportion, interval } of rows) {

@@ -33,20 +33,22 @@ export function plainChances(outcomes: readonly ShownOutcome[]): Chance[] {
 const groupOf = ({ shown, plain }: ShownOutcome): string =>
   shown.kind === "replacement" ? `${shown.kind} ${plain?.things}` : shown.kind;
 
-/** Series that lie nearer together than 5 points are told as one, by the lowest. */
+/** Series that lie nearer together than 5 points, or are said in the same words, are told as one, by the lowest. */
 const apart = 0.05;
 
 function chancesOf(series: readonly ShownOutcome[]): Chance[] {
   const sorted = [...series].sort((a, b) => a.shown.proportion - b.shown.proportion);
   const [low, high] = [sorted[0], sorted.at(-1)];
   if (low === undefined || high === undefined) return [];
-  if (high.shown.proportion - low.shown.proportion < apart)
+  if (high.shown.proportion - low.shown.proportion < apart || outOf(low) === outOf(high))
     return [{ outcome: low.shown.id, says: `${capital(said(low))}.${ending(low)}` }];
   return [
     { outcome: low.shown.id, says: `Studies differ. In one, ${said(low)}.` },
     { outcome: high.shown.id, says: `In another, ${said(high)}.${ending(high)}` },
   ];
 }
+
+const outOf = ({ shown }: ShownOutcome): string => outOfWords(shown.proportion);
 
 function said({ shown, plain }: ShownOutcome): string {
   const { things = "teeth", had = shown.what, later = shown.followUp } = plain ?? {};
@@ -56,7 +58,8 @@ function said({ shown, plain }: ShownOutcome): string {
 
 function ending({ shown }: ShownOutcome): string {
   const unlike = shown.nearest === "nearest" || shown.kind === "replacement" ? "" : " They were not all like yours.";
-  return shown.kind === "retention" ? `${unlike} That does not mean that all of them were well.` : unlike;
+  if (shown.kind === "retention") return `${unlike} That does not mean that all of them were well.`;
+  return shown.kind === "notWorse" ? `${unlike} That does not mean that they had healed.` : unlike;
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

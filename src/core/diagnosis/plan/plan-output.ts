@@ -34,7 +34,9 @@ const mustBeTrue = z.strictObject({
 const outcome = z.strictObject({
   id: z.string(),
   what: z.string().describe("What was counted, as `healed`."),
-  kind: z.enum(["healing", "retention", "pulp", "replacement"]).describe("Retention is not healing: never in one row."),
+  kind: z
+    .enum(["healing", "notWorse", "retention", "pulp", "replacement"])
+    .describe("Neither retention nor a lesion that did not get worse is healing: never in one row."),
   events: z.int().min(0).optional().describe("How many had it; absent where no counts are printed."),
   n: z.int().min(1).optional().describe("Of how many that were looked at."),
   proportion: share.describe("Events over n, or the printed share."),

@@ -54,7 +54,12 @@ const ends = z.tuple([z.number().positive(), z.number().positive()]);
 const ways = z.array(z.enum(planWays)).min(1);
 
 const outcome = z.strictObject({
-  ...{ id: z.string(), ways, what: z.string(), kind: z.enum(["healing", "retention", "pulp", "replacement"]) },
+  ...{
+    id: z.string(),
+    ways,
+    what: z.string(),
+    kind: z.enum(["healing", "notWorse", "retention", "pulp", "replacement"]),
+  },
   ...{ events: z.int().optional(), n: z.int().optional(), proportion: share.optional() },
   implied: z.literal(true).optional().describe("The count follows from the printed share."),
   interval: z.tuple([share, share]).optional(),

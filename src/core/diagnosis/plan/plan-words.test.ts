@@ -102,6 +102,16 @@ describe("what is told of several series (C11)", () => {
     ]);
   });
 
+  it("is one where they are said in the same words, however far apart: 0.85 and 0.946 are both about 9 out of 10", () => {
+    expect(plainChances([series("a", 0.946), series("b", 0.85)]).map(({ outcome }) => outcome)).toEqual(["b"]);
+  });
+
+  it("keeps what did not get worse apart from healing and says that it is not healing", () => {
+    const told = plainChances([series("a", 0.8), series("same", 0.5, { kind: "notWorse" })]);
+    expect(told.map(({ outcome }) => outcome)).toEqual(["a", "same"]);
+    expect(told[1]?.says).toContain("That does not mean that they had healed.");
+  });
+
   it("is the nearest group alone, and says where it is not like the case", () => {
     const near = series("near", 0.7, { nearest: "near" });
     const wider = series("wider", 0.3, { nearest: "wider" });

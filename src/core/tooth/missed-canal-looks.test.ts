@@ -34,6 +34,15 @@ describe("missedCanal C7 and C8: the next look", () => {
     expect(kinds.slice(4, 6)).toEqual(["straightFilm", "offCentreInstrument"]);
   });
 
+  it("takes an angled film before a straight one where it has no published figures", () => {
+    for (const feature of ["secondMesiobuccal", "thirdRoot"] as const) {
+      const films = chance(feature === "thirdRoot" ? "46" : "26", feature).nextBestLook.filter(
+        ({ harm }) => harm === 2,
+      );
+      expect(films.slice(0, 2).map(({ kind }) => kind)).toEqual(["angledFilm", "straightFilm"]);
+    }
+  });
+
   it("brings the information that a look and the canal share", () => {
     const { nextBestLook, posterior } = chance("26", "secondMesiobuccal");
     const scan = nextBestLook.find(({ kind }) => kind === "cbct");
@@ -112,6 +121,14 @@ describe("missedCanal: cautions", () => {
     const { cautions } = third([seen(0.9, 0.8), seen(0.9, 0.8), notSeen(0.2, 0.3, "dye")]);
     expect(cautions).toContain("evidence[1] is a further cbct: two looks of one kind are hardly independent.");
     expect(cautions.join(" ")).toContain("evidence[2]: by these figures seeing it speaks against it");
+  });
+
+  it("say of a chance of 0 or 1 that a look is taken to be without error, and of no other", () => {
+    const said = (look: Look) =>
+      chance("26", "secondMesiobuccal", [look]).cautions.join(" ").includes("leaves no doubt");
+    expect([said(seen(0.9, 1)), said(notSeen(1, 0.9)), said(seen(0.9, 0.99)), said(notSeen(0.9, 1))]).toEqual([
+      ...[true, true, false, false],
+    ]);
   });
 
   it("never promise, whatever the tooth", () => {

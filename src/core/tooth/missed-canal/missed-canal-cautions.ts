@@ -69,7 +69,19 @@ function lookCautions(input: MissedCanalInput, steps: Steps): string[] {
   const turned = steps
     .filter(({ sensitivity, specificity }) => sensitivity + specificity < 1)
     .map(({ evidence: at }) => `evidence[${at}]: by these figures seeing it speaks against it; are they mixed up?`);
-  return [...twice, ...turned, ...unmetNeeds(input), ...troughingCaution(feature, steps), ...scanCaution(steps)];
+  const certain = steps
+    .filter(({ posterior }) => posterior === 0 || posterior === 1)
+    .map(
+      ({ evidence: at }) => `evidence[${at}] leaves no doubt only because its figures are without error; no look is.`,
+    );
+  return [
+    ...twice,
+    ...turned,
+    ...certain,
+    ...unmetNeeds(input),
+    ...troughingCaution(feature, steps),
+    ...scanCaution(steps),
+  ];
 }
 
 /** What C8 asks for before a scan or a trough, where one was made without it. */

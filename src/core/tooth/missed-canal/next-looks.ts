@@ -15,10 +15,19 @@ import type { NextLook } from "./missed-canal-output.ts";
 export function nextLooks(input: MissedCanalInput, chance: number): NextLook[] {
   if (chance <= 0 || chance >= 1) return [];
   const done = new Set<LookKind>(input.evidence.map(({ kind }) => kind));
-  return lookKinds
+  const looks = lookKinds
     .filter((kind) => !done.has(kind) && applies(kind, input))
-    .map((kind) => nextLook(kind, input, chance))
-    .sort((a, b) => a.harm - b.harm || (b.expectedFallBits ?? -1) - (a.expectedFallBits ?? -1));
+    .map((kind) => nextLook(kind, input, chance));
+  const fall = fallAmong(looks);
+  return looks.sort((a, b) => a.harm - b.harm || fall(b) - fall(a) || Number(isAngled(b)) - Number(isAngled(a)));
+}
+
+const isAngled = ({ kind }: NextLook): boolean => kind === "angledFilm";
+
+/** What a look is ranked by: an angled film without published figures shows no less than a straight one (common practice). */
+function fallAmong(looks: readonly NextLook[]): (look: NextLook) => number {
+  const straight = looks.find(({ kind }) => kind === "straightFilm")?.expectedFallBits ?? -1;
+  return (look) => look.expectedFallBits ?? (isAngled(look) ? straight : -1);
 }
 
 /** Ids of the published sources that a ranking rests on. */

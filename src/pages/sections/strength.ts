@@ -1,7 +1,7 @@
 import { chanceLadder } from "../../figures/chance-ladder.ts";
 import { missedCanalRungs, missedCanalTold } from "../../ledger/missed-canal-told.ts";
 import { testStrengthRungs, testStrengthTold } from "../../ledger/test-strength-told.ts";
-import { partsOf } from "../../record/parts.ts";
+import { type BodyOf, partsOf } from "../../record/parts.ts";
 import { featureWords } from "../../record/words/search-words.ts";
 import type { CaseSource } from "../case-source.ts";
 import { type LedgerReader, ledgerReader } from "../ledger-reader.ts";
@@ -59,12 +59,16 @@ export function hiddenCanalPages(source: CaseSource): Page[] {
     });
     return [
       {
-        title: `Hidden: ${name}`,
+        title: `${body.foundAs === undefined ? "Hidden" : "Found"}: ${name}`,
         ...(last === undefined ? {} : { subtitle: `last look ${momentWords(last, source.parts)}` }),
         on: last ?? dayOfCase(source),
         blocks: [
           { kind: "figure", figure, caption: "Chance that it is there, look by look" },
-          { kind: "text", heading: "Before and after (95 % intervals)", lines: chanceLines(read, subject) },
+          {
+            kind: "text",
+            heading: "Before and after (95 % intervals)",
+            lines: [...chanceLines(read, subject), ...foundLine(body)],
+          },
           ...cautionBlock(told.cautions),
         ],
         notes: [],
@@ -72,6 +76,10 @@ export function hiddenCanalPages(source: CaseSource): Page[] {
     ];
   });
 }
+
+/** Once it was found, the chance is only what series and looks gave. */
+const foundLine = ({ foundAs }: BodyOf<"search">): Line[] =>
+  foundAs === undefined ? [] : [says(`Found as ${foundAs}; the chance is that of the series and the looks alone`)];
 
 const dayOfCase = ({ parts }: CaseSource): string => partsOf(parts, "case")[0]?.body.presentedOn ?? "";
 

@@ -3,7 +3,7 @@ import { share } from "../../core/share.ts";
 import { features } from "../../core/tooth/missed-canal/feature.ts";
 import { lookFacts, lookKinds, lookResults } from "../../core/tooth/missed-canal/look.ts";
 import { definePart } from "../part.ts";
-import { day, line, mmBetween, words } from "../values.ts";
+import { canalName, day, line, mmBetween, words } from "../values.ts";
 
 const look = z
   .strictObject({
@@ -36,5 +36,6 @@ export const searchPart = definePart({
     wallKnownMm: mmBetween(0, 10).optional().describe("The wall where troughing would cut, mm."),
     lessWasNotEnough: words.optional().describe("Why films and the microscope were not enough for a CBCT."),
     looks: z.array(look).max(40),
+    foundAs: canalName.optional().describe("The canal that it turned out to be, as Roots and canals names it."),
   }),
 });

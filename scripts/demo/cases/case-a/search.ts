@@ -16,11 +16,11 @@ const troughed: Look = {
   note: "A size 08 dropped in, in the groove towards the palatal orifice",
 };
 
-const search = (looks: readonly Look[]) =>
-  write("search", "search-1", { feature: "secondMesiobuccal", looks: [...looks] });
+const search = (looks: readonly Look[], found: { readonly foundAs?: string } = {}) =>
+  write("search", "search-1", { feature: "secondMesiobuccal", looks: [...looks], ...found });
 
 /** The second mesiobuccal canal as it was looked for before treatment: not seen on the film. */
 export const searchBegun = search(onFilms);
 
 /** And as it was found, in a groove of the floor. */
-export const searchEnded = search([...onFilms, troughed]);
+export const searchEnded = search([...onFilms, troughed], { foundAs: "MB2" });

@@ -79,6 +79,13 @@ describe("a search for a hidden canal", () => {
     expect(text(drawn({ search: search({ looks: [] }), entry: none }))).toContain("that it is there before any look");
   });
 
+  it("says first that it was found, with the chance that it had, and offers no further look", () => {
+    const html = text(drawn({ search: search({ foundAs: "MB2" }) }));
+    expect(html).toContain("Found: MB2. By the series and the looks alone it stood at 62 %");
+    expect(html).not.toContain("that it is there");
+    expect(html).not.toContain("Next, by what it costs");
+  });
+
   it("names the look that waits for an accuracy by its place in the table, in plain words", () => {
     expect(text(drawn())).toContain("Look 2: no sensitivity of microscope is published; give sensitivity");
     expect(drawn()).not.toContain("evidence[");

@@ -11,9 +11,10 @@ import type { FeatureView } from "../../../../server/api.ts";
 import { Button } from "../../../parts/button.tsx";
 import { Cautions } from "../../../parts/cautions.tsx";
 import { SelectField } from "../../../parts/fields/choice-field.tsx";
-import { EditPart } from "../../../parts/fields/editing.tsx";
+import { EditPart, useField } from "../../../parts/fields/editing.tsx";
 import { FigureView } from "../../../parts/figure-view.tsx";
 import type { DraftBook } from "../../../record/draft-book.ts";
+import { useCanals } from "../canals.ts";
 import { AddLook, type LookKind } from "./add-look.tsx";
 import { LooksTable } from "./looks-table.tsx";
 import { NextLooks } from "./next-looks.tsx";
@@ -38,6 +39,7 @@ interface SearchSectionOptions {
 export function SearchSection({ search, entry, feature, day, book, keys, ...does }: SearchSectionOptions) {
   const [kind, setKind] = useState<LookKind>();
   const told = missedCanalTold(entry);
+  const { foundAs } = search.body;
   const name = nameOfFeature(search.body.feature);
   const is = feature?.is ?? featureWords[search.body.feature];
   return (
@@ -45,7 +47,7 @@ export function SearchSection({ search, entry, feature, day, book, keys, ...does
       <EditPart part={search} title={name} draft={book?.of(search.id)} book={book}>
         <header className="search-head">
           <h3>{name}</h3>
-          {told && <Now told={told} looks={search.body.looks.length} entryId={entry?.id ?? ""} />}
+          {told && <Now told={told} search={search} entryId={entry?.id ?? ""} />}
         </header>
         {entry?.refused?.map((why) => (
           <p key={why} className="look">
@@ -57,7 +59,8 @@ export function SearchSection({ search, entry, feature, day, book, keys, ...does
         <AddLook {...{ kind, setKind, day, keys }} />
         <LooksTable />
         {told && <Wanted told={told} />}
-        {told && <NextLooks looks={told.nextBestLook} take={book ? setKind : undefined} />}
+        <Found />
+        {told && !foundAs && <NextLooks looks={told.nextBestLook} take={book ? setKind : undefined} />}
         {told && <Cautions topic="missedCanal" cautions={told.cautions} />}
       </EditPart>
       <footer className="search-foot">
@@ -76,24 +79,56 @@ export function SearchSection({ search, entry, feature, day, book, keys, ...does
 
 interface NowOptions {
   readonly told: MissedCanalTold;
-  readonly looks: number;
+  readonly search: PartOf<"search">;
   readonly entryId: string;
 }
 
-/** The chance as it stands: `62 % (31 to 88 %) that it is there after 3 looks`. */
-const Now = ({ told, looks, entryId }: NowOptions) => (
-  <p className="search-now">
-    <a className="search-number" href={`#${entryId}`}>
-      {percentText(told.posterior.mean)} %<span className="unseen">, how it came about</span>
-    </a>{" "}
-    {told.posterior.interval && (
-      <span className="quiet">
-        ({percentText(told.posterior.interval.low)} to {percentText(told.posterior.interval.high)} %)
-      </span>
-    )}{" "}
-    that it is there {afterLooks(told, looks)}
-  </p>
-);
+/** The chance as it stands: `62 % (31 to 88 %) that it is there after 3 looks`; of one that was found, what it had been. */
+function Now({ told: { posterior, steps }, search: { body }, entryId }: NowOptions) {
+  const { mean, interval } = posterior;
+  const after = afterLooks({ steps }, body.looks.length);
+  const chance = (
+    <>
+      <a className="search-number" href={`#${entryId}`}>
+        {percentText(mean)} %<span className="unseen">, how it came about</span>
+      </a>{" "}
+      {interval && (
+        <span className="quiet">
+          ({percentText(interval.low)} to {percentText(interval.high)} %)
+        </span>
+      )}
+    </>
+  );
+  if (body.foundAs === undefined)
+    return (
+      <p className="search-now">
+        {chance} that it is there {after}
+      </p>
+    );
+  return (
+    <p className="search-now" data-found>
+      <strong>Found: {body.foundAs}.</strong> By the series and the looks alone it stood at {chance} {after}.
+    </p>
+  );
+}
+
+/** Which canal it turned out to be, of those that stand in Roots and canals. */
+function Found() {
+  const canals = Object.keys(useCanals());
+  const field = useField("foundAs", "Found as");
+  const names = typeof field.value === "string" && !canals.includes(field.value) ? [...canals, field.value] : canals;
+  if (names.length === 0) return null;
+  return (
+    <div className="fields">
+      <SelectField
+        at="foundAs"
+        label="Found as"
+        words={Object.fromEntries(names.map((name) => [name, name]))}
+        unset="not found"
+      />
+    </div>
+  );
+}
 
 function Ladder({ entry, is }: { readonly entry: LedgerEntry | undefined; readonly is: string }) {
   const figure = useMemo(

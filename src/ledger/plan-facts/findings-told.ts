@@ -1,5 +1,5 @@
+import { narrowDefectIs } from "../../core/diagnosis/terms/probed-sites.ts";
 import { type Part, type PartOf, partsOf } from "../../record/parts.ts";
-import { probingStanding } from "../../record/probing-standing.ts";
 import { latestOf } from "../latest-of.ts";
 import { type Told, told } from "./told.ts";
 
@@ -83,22 +83,16 @@ function crownIn(note: string): string | undefined {
   return /\b(crown|bridge)\b/i.test(note) ? "yes" : undefined;
 }
 
-/** From this depth a probing that stands alone is a narrow defect, as the diagnosis reads it. */
-const narrowFromMm = 5;
-
 function toothTold({ id, body: { teeth } }: Findings): Told[] {
   const place = teeth.findIndex(({ role }) => role === "tooth");
   const tooth = teeth[place];
   if (tooth === undefined) return [];
   const at = (field: string): string => `${id}/teeth/${place}/${field}`;
   const depths = Object.values(tooth.probingMm).flatMap((depth) => depth ?? []);
-  const standing = Object.entries(probingStanding(tooth.probingMm));
-  const narrow = standing.some(
-    ([site, is]) => is === "narrow" && Number(Reflect.get(tooth.probingMm, site)) >= narrowFromMm,
-  );
+  const narrow = narrowDefectIs(tooth.probingMm);
   return [
     ...told("mobility", tooth.mobility === "notDone" ? undefined : tooth.mobility, at("mobility")),
     ...told("deepestProbingMm", depths.length === 0 ? undefined : Math.max(...depths), at("probingMm")),
-    ...told("narrowDefect", narrow ? "yes" : depths.length === 6 ? "no" : undefined, at("probingMm")),
+    ...told("narrowDefect", narrow === "unknown" ? undefined : narrow, at("probingMm")),
   ];
 }

@@ -1,7 +1,7 @@
-import lee from "../../../../data/lee-2023/source.json" with { type: "json" };
 import type { TestedTooth } from "./diagnosis-input.ts";
 import type { Examined } from "./examined.ts";
 import { answerIs, anyOf, type Fact, fact, joined, type Truth } from "./fact.ts";
+import { narrowDefectIs, probedSites } from "./probed-sites.ts";
 
 type Touch = "percussion" | "palpation" | "bite";
 const touches: readonly Touch[] = ["percussion", "palpation", "bite"];
@@ -62,28 +62,11 @@ function tractFacts(found: string, { tracedTo, own }: { tracedTo: string | undef
   };
 }
 
-/** The six sites in their order round the tooth. */
-const ring = ["mesiobuccal", "buccal", "distobuccal", "distolingual", "lingual", "mesiolingual"] as const;
-/** Probing of a healthy site ends here (common practice). */
-const shallowToMm = 3;
-
-/**
- * A narrow deep defect: one site of 5 mm or more whose two neighbours are at most 3 mm deep.
- * @source Lee K et al., J Endod, 2023, 1617-1624 (seen) for 5 mm; common practice for 3 mm; docs/methods/diagnosis, C8
- */
+/** A narrow deep defect, with the sites that show it. @source docs/methods/diagnosis, C8 */
 function narrowPocket({ tooth, probingMm }: TestedTooth): Fact {
-  const depths = ring.map((site) => probingMm[site]);
-  const sites = ring.map((site, at): { site: string; is: Truth; depth: number } => {
-    const depth = depths[at];
-    if (depth === undefined) return { site, is: "unknown", depth: 0 };
-    if (depth < lee.isolatedFromMm) return { site, is: "no", depth };
-    const beside = [depths[(at + 5) % 6], depths[(at + 1) % 6]];
-    if (beside.some((one) => one !== undefined && one > shallowToMm)) return { site, is: "no", depth };
-    return { site, is: beside.includes(undefined) ? "unknown" : "yes", depth };
-  });
-  const narrow = sites.filter(({ is }) => is === "yes");
+  const narrow = probedSites(probingMm).filter((one) => one.narrow === "yes");
   const words = narrow.map(({ site, depth }) => `a narrow probing of ${depth} mm at the ${site} site`).join("; ");
-  const is = anyOf(sites.map((one) => one.is));
+  const is = narrowDefectIs(probingMm);
   return fact(is, is === "yes" ? words : "no narrow deep probing", `tooth ${tooth}: probingMm`);
 }
 

@@ -67,7 +67,7 @@ export function whisker(
 }
 
 /** A text that goes on below where its column ends, as lines. */
-export function brokenInto(text: string, width: number, size: number): string[] {
+function brokenInto(text: string, width: number, size: number): string[] {
   const lines: string[] = [];
   for (const word of text.split(" ")) {
     const longer = `${lines.at(-1)} ${word}`;

@@ -2,6 +2,7 @@ import { type Moment, write } from "../case-of-moments.ts";
 import { published } from "../published.ts";
 import { denied, probing, testedTooth } from "../usual-bodies.ts";
 import { days } from "./days.ts";
+import { searchBegun } from "./search.ts";
 
 const presenting: Moment = {
   day: days.presented,
@@ -126,7 +127,7 @@ const inSpace: Moment = {
 const anatomyExpected: Moment = {
   day: days.presented,
   time: "13:40",
-  words: "Third root on the lingual side recorded before access",
+  words: "Third root on the lingual side recorded before access, as two films told of it",
   writes: [
     write("anatomy", "anatomy-1", {
       roots: [
@@ -137,6 +138,7 @@ const anatomyExpected: Moment = {
       foundBy: ["angledFilm"],
       unusualBecause: "Third root seen apart from the distobuccal one on the film with the tube 25° from mesial",
     }),
+    searchBegun,
   ],
 };
 

@@ -3,6 +3,7 @@ import { type Moment, write } from "../case-of-moments.ts";
 import { visit } from "../usual-bodies.ts";
 import { days } from "./days.ts";
 import { lengths } from "./lengths.ts";
+import { searchEnded } from "./search.ts";
 
 type Visit = BodyOf<"visit">;
 /** Takes a day, gives the ids of the films taken on it. */
@@ -210,6 +211,7 @@ export const visits = (filmsOn: FilmsOn): readonly Moment[] => [
         foundBy: ["angledFilm", "microscope", "instrument"],
         unusualBecause: "Third root seen apart on the angled film, its orifice found 3 mm to lingual and entered",
       }),
+      searchEnded,
     ],
   },
   {

@@ -50,7 +50,8 @@ describe("the parts that stood on a day", () => {
   it("a search stands with its looks up to then, and not before the first of them", () => {
     const look = (on: string) => ({ on, kind: "straightFilm", result: "notSeen", note: "" }) as const;
     const search = (...looks: BodyOf<"search">["looks"]) => part("search", "s-1", { feature: "thirdRoot", looks });
-    const both = search(look("2024-03-20"), look("2024-03-06"));
+    const looks = [look("2024-03-20"), look("2024-03-06")];
+    const both = part("search", "s-1", { feature: "thirdRoot", looks, foundAs: "DL" });
     expect(partsOn([both], "2024-03-05")).toEqual([]);
     expect(partsOn([both], "2024-03-06")).toEqual([search(look("2024-03-06"))]);
     expect(partsOn([both], "2024-03-20")).toEqual([both]);

@@ -28,9 +28,10 @@ function filmsOf(part: Part): readonly string[] {
   return part.kind === "comparison" ? [part.body.before, part.body.after] : [];
 }
 
-/** A search with its looks up to a day; none where all of them came later. */
+/** A search with its looks up to a day, and not yet with what it came to; none where all of them came later. */
 function searchOn(search: PartOf<"search">, day: string): PartOf<"search">[] {
   const looks = search.body.looks.filter(({ on }) => on <= day);
   if (looks.length === search.body.looks.length) return [search];
-  return looks.length === 0 ? [] : [{ ...search, body: { ...search.body, looks } }];
+  const { foundAs: _later, ...body } = search.body;
+  return looks.length === 0 ? [] : [{ ...search, body: { ...body, looks } }];
 }

@@ -40,6 +40,8 @@ export const touchWords: Words<Tested["percussion"]> = {
 };
 /** Yes no, in words. */
 export const yesNoWords: Words<"yes" | "no" | "notAsked"> = { yes: "yes", no: "no", notAsked: "not asked" };
+/** What is looked at and not asked, in words. */
+export const seenYesNoWords: typeof yesNoWords = { yes: "yes", no: "no", notAsked: "not looked at" };
 /** What every examination asks, in words. */
 export const historyWords: Words<AlwaysAsked> = {
   spontaneousPain: "Pain without a cause",

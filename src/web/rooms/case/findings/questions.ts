@@ -12,6 +12,7 @@ import {
   lucencyWords,
   reproducedWords,
   resorptionWords,
+  seenYesNoWords,
   sinusWords,
   swellingOnsetWords,
   swellingWords,
@@ -33,7 +34,7 @@ export const urgentQuestions: readonly Question[] = [
   ask("seen.swelling", "Swelling", swellingWords),
   ask("seen.swellingOnset", "Swelling came", swellingOnsetWords),
   ask("seen.fever", "Fever"),
-  ask("seen.nodes", "Lymph nodes, enlarged or tender"),
+  ask("seen.nodes", "Lymph nodes, enlarged or tender", seenYesNoWords),
 ];
 
 /** What the patient is asked about the pain. */
@@ -55,11 +56,11 @@ export const historyQuestions: readonly Question[] = [
 /** What is seen on the tooth and round it. */
 export const seenQuestions: readonly Question[] = [
   ask("seen.sinusTract", "Sinus tract", sinusWords),
-  ask("seen.pus", "Pus"),
+  ask("seen.pus", "Pus", seenYesNoWords),
   ask("seen.caries", "Caries", cariesWords),
   ask("seen.exposure", "Pulp laid open", exposureWords),
   ask("seen.crack", "Crack", crackWords),
-  ask("seen.post", "Post"),
+  ask("seen.post", "Post", seenYesNoWords),
   ask("seen.gag", "Gags easily"),
 ];
 
@@ -69,9 +70,9 @@ export const filmQuestions: readonly Question[] = [
   ask("onFilm.lamina", "Lamina dura", laminaWords),
   ask("onFilm.lucency", "Radiolucency", lucencyWords),
   ask("onFilm.lesionFits", "It fits a tooth's infection", lesionFitsWords),
-  ask("onFilm.sclerosis", "Sclerosis"),
+  ask("onFilm.sclerosis", "Sclerosis", seenYesNoWords),
   ask("onFilm.resorption", "Resorption", resorptionWords),
   ask("onFilm.apex", "Apex", apexWords),
-  ask("onFilm.calcified", "Calcified"),
+  ask("onFilm.calcified", "Calcified", seenYesNoWords),
   ask("onFilm.earlierFilling", "Earlier root filling", earlierFillingWords),
 ];

@@ -31,3 +31,15 @@ export function codesOf(terms: { readonly pulpal: string; readonly apical: strin
 
 const codeRow = (term: string, facts: Facts) =>
   codeRows.find((row) => row.term === term && holds(row.when, facts) === "yes");
+
+/**
+ * The things that nobody knows and that could give a term another code.
+ * @source docs/methods/diagnosis, C11
+ */
+export function codesHangOn(term: string, facts: Facts): string[] {
+  const rows = codeRows.filter((row) => row.term === term);
+  const first = rows.findIndex((row) => holds(row.when, facts) === "yes");
+  const open = rows.slice(0, first < 0 ? rows.length : first).filter((row) => holds(row.when, facts) === "unknown");
+  const names = open.flatMap(({ when }) => Object.keys(when));
+  return names.filter((name) => (facts[name]?.is ?? "unknown") === "unknown");
+}

@@ -1,6 +1,7 @@
 import type { Entry } from "./diagnosis-output.ts";
 import type { Facts } from "./facts-of.ts";
-import { findingOf, holds, missing } from "./hold.ts";
+import { findingOf, holds } from "./hold.ts";
+import { missing } from "./missing.ts";
 import { type Row, rows } from "./rules.ts";
 
 /** One axis as the table decides it. */

@@ -1,6 +1,6 @@
 import type { Truth } from "./fact.ts";
 import type { Facts } from "./facts-of.ts";
-import { factWords, type Wanted } from "./rules.ts";
+import type { Wanted } from "./rules.ts";
 
 /** What rows want of facts. */
 type When = Readonly<Record<string, Wanted>>;
@@ -25,12 +25,6 @@ function meets(is: Truth, wanted: Wanted): Truth {
 }
 
 const truthOf = (name: string, facts: Facts): Truth => facts[name]?.is ?? "unknown";
-
-/** The facts of a list that nobody knows, each as what would settle it, once. */
-export function missing(names: readonly string[], facts: Facts): string[] {
-  const unknown = names.filter((name) => truthOf(name, facts) === "unknown");
-  return [...new Set(unknown.map((name) => factWords[name]?.asks ?? name))];
-}
 
 /** What was found of the things that a row looks at, in words. */
 export function findingOf(when: When, facts: Facts): string {

@@ -1,4 +1,5 @@
 import { type AxisTold, type DiagnosisTold, diagnosisTold } from "../../ledger/diagnosis-told.ts";
+import { type CodesShown, type CodesTold, codesShown } from "../../ledger/own-codes.ts";
 import { sheetsUpTo } from "../../record/earlier-sheets.ts";
 import { type PartOf, partsOf } from "../../record/parts.ts";
 import { apicalWords, pulpalWords } from "../../record/words/case-words.ts";
@@ -23,16 +24,21 @@ export function diagnosisPages(source: CaseSource): Page[] {
       ...textBlock("It differs from what the findings speak for, because", body.differsBecause ?? ""),
       ...suggested(source, body),
     ],
-    notes: ["Terms of the AAE/ABE consensus of 2009. The diagnosis is the clinician's own."],
+    notes: [
+      "Terms of the AAE/ABE consensus of 2009. The diagnosis is the clinician's own.",
+      "The codes are published; which of them goes with which term is our own reading.",
+    ],
   }));
 }
 
-/** What the rules say of the findings that it rests on. */
-function suggested(source: CaseSource, { suggestion, madeOn }: PartOf<"diagnosis">["body"]): Block[] {
+/** What the rules say of the findings that it rests on, and the codes of its terms. */
+function suggested(source: CaseSource, body: PartOf<"diagnosis">["body"]): Block[] {
+  const { suggestion, madeOn } = body;
   const sheet = sheetsUpTo(source.parts, madeOn)[0];
   const decided = entryAsDecided(source, suggestion, `diagnosis of ${sheet?.id ?? ""}`);
   const told = diagnosisTold(decided?.entry);
-  if (told === undefined || decided === undefined) return [];
+  const codes = codesBlocks(codesShown(body, decided?.entry));
+  if (told === undefined || decided === undefined) return codes;
   const { entry } = decided;
   const read = ledgerReader([entry]);
   const share = { head: "", share: 0.12, align: "left" as const };
@@ -52,7 +58,7 @@ function suggested(source: CaseSource, { suggestion, madeOn }: PartOf<"diagnosis
         axisRow("Apex", told.apical, termOf(read, entry.subject, "apical")),
       ],
     },
-    ...codesBlock(told),
+    ...codes,
   ];
 }
 
@@ -80,7 +86,31 @@ function urgentBlock({ urgent }: DiagnosisTold): Block[] {
   return [{ kind: "text", heading: "Urgent", lines: urgent.map((one) => says(sentence(one.says))) }];
 }
 
-function codesBlock({ codes: { icd10, icd11 } }: DiagnosisTold): Block[] {
-  const line = `ICD-10: ${icd10.pulpal}, ${icd10.apical}. ICD-11: ${icd11.pulpal}, ${icd11.apical}.`;
-  return [{ kind: "text", heading: "Codes of the suggestion, pulp and apex", lines: [says(line)], dense: true }];
+function codesBlocks({ own, told }: CodesShown): Block[] {
+  const block = (heading: string, lines: readonly string[]): Block => ({
+    ...{ kind: "text", heading, lines: lines.map(says), dense: true },
+  });
+  return [
+    ...(own ? [block("Codes of the diagnosis, pulp and apex", [...codeLines(own), ...own.cautions.map(stop)])] : []),
+    ...(told ? [block("Codes of the suggestion, pulp and apex", codeLines(told))] : []),
+  ];
 }
+
+const lists = [
+  ["icd10", "ICD-10"],
+  ["icd10Cm", "ICD-10-CM"],
+  ["icd11", "ICD-11"],
+] as const;
+
+/** The codes of both terms in one line, and what the European guideline calls them where it differs in another. */
+function codeLines({ codes, european }: Pick<CodesTold, "codes" | "european">): string[] {
+  const inLists = lists.flatMap(([list, name]) => {
+    const pair = codes[list];
+    return pair === undefined ? [] : [`${name}: ${pair.pulpal}, ${pair.apical}.`];
+  });
+  const { pulpal = "the same", apical = "the same" } = european;
+  const differs = (european.pulpal ?? european.apical) !== undefined;
+  return [inLists.join(" "), ...(differs ? [`European guideline of 2023: ${pulpal}, ${apical}.`] : [])];
+}
+
+const stop = (text: string): string => `${text}.`;

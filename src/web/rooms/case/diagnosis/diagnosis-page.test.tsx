@@ -94,6 +94,23 @@ describe("a diagnosis beside the findings", () => {
     expect(words).not.toContain("Your diagnosis differs");
   });
 
+  it("gives the codes of the person's own terms, and those of the findings only where the terms differ", () => {
+    const words = pageOf(made({ pulpal: "pulpNecrosis", apical: "chronicApicalAbscess" }), [sheet], [entry]);
+    expect(words).toContain("Codes of your diagnosis Pulp necrosis Chronic apical abscess ICD-10 K04.1 K04.6");
+    expect(words).toContain("Codes of what the findings speak for Pulp necrosis Symptomatic apical periodontitis");
+    expect(words.match(/The codes are published/g)).toHaveLength(1);
+    const same = pageOf(made({ pulpal: "pulpNecrosis", apical: "symptomaticApicalPeriodontitis" }), [sheet], [entry]);
+    expect(same).toContain("Codes of your diagnosis Pulp necrosis Symptomatic apical periodontitis ICD-10 K04.1 K04.4");
+    expect(same).not.toContain("Codes of what the findings speak for");
+  });
+
+  it("gives codes without findings, with what they hang on, and none of terms that are open", () => {
+    const words = pageOf(made({ pulpal: "previouslyTreated", apical: "acuteApicalAbscess" }), [], []);
+    expect(words).toContain("ICD-10 no code K04.7 ICD-10-CM (United States) no code K04.7 ICD-11 no code DA09.6");
+    expect(words).toContain("it hangs on a sinus tract and where a swelling lies, which the findings do not tell.");
+    expect(pageOf(made(), [], [])).not.toContain("ICD-10");
+  });
+
   it("goes by the latest findings up to its day and lets the others be chosen", () => {
     const older = findings("findings-b", "2026-01-01");
     const later = findings("findings-c", "2026-05-01");

@@ -6,7 +6,7 @@ import { useEditedPart } from "../../../parts/fields/editing.tsx";
 import { useCaseNow } from "../case-now.ts";
 import { AxisSays } from "./axis-told.tsx";
 import { NotTold } from "./not-told.tsx";
-import { Codes, Doubts, SourceSays, Urgent } from "./told-parts.tsx";
+import { Codes, CodesAre, Doubts, SourceSays, Urgent } from "./told-parts.tsx";
 import "./told.css";
 import { useTold } from "./use-told.ts";
 
@@ -35,6 +35,7 @@ export function FindingsSay() {
           </div>
           <Doubts told={told} />
           <Codes told={told} />
+          <CodesAre />
         </>
       )}
       <ToDiagnosis takenOn={part.body.takenOn} />

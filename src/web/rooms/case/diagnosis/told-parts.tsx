@@ -1,4 +1,5 @@
 import type { DiagnosisTold } from "../../../../ledger/diagnosis-told.ts";
+import type { CodesTold } from "../../../../ledger/own-codes.ts";
 import { sentenceInWords } from "../../../words/value-words.ts";
 import { Reason, RuleLink, useSaid } from "./rule-link.tsx";
 
@@ -84,10 +85,20 @@ const lists = [
   ["icd11", "ICD-11"],
 ] as const;
 
+interface CodesOptions {
+  readonly told: Pick<CodesTold, "codes" | "european" | "pulpal" | "apical" | "notComputed">;
+  readonly title?: string;
+  readonly cautions?: readonly string[];
+}
+
 /** The codes of both terms in each list, and what the European guideline calls them where it differs. */
-export const Codes = ({ told: { codes, european, pulpal, apical, notComputed } }: ToldOptions) => (
+export const Codes = ({
+  told: { codes, european, pulpal, apical, notComputed },
+  title = "Codes of what the findings speak for",
+  cautions = [],
+}: CodesOptions) => (
   <details className="told-codes" open>
-    <summary>Codes of what the findings speak for</summary>
+    <summary>{title}</summary>
     <table>
       <thead>
         <tr>
@@ -120,6 +131,15 @@ export const Codes = ({ told: { codes, european, pulpal, apical, notComputed } }
           {sentenceInWords(why)}.
         </p>
       ))}
-    <p className="quiet">The codes are published; which of them goes with which term is our own reading.</p>
+    {cautions.map((caution) => (
+      <p key={caution} className="look">
+        ◇ {caution}.
+      </p>
+    ))}
   </details>
+);
+
+/** Whose word a code is. */
+export const CodesAre = () => (
+  <p className="quiet">The codes are published; which of them goes with which term is our own reading.</p>
 );

@@ -4,10 +4,11 @@ import { DayField } from "../../../parts/fields/day-field.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
 import { AxisSays } from "../diagnosis/axis-told.tsx";
 import { BesideFindings } from "../diagnosis/beside-findings.tsx";
+import { CodesBeside } from "../diagnosis/codes-beside.tsx";
 import "../diagnosis/diagnosis-page.css";
 import { Differs } from "../diagnosis/differs.tsx";
 import { OwnTerm } from "../diagnosis/own-term.tsx";
-import { Codes, Doubts, SourceSays, Urgent } from "../diagnosis/told-parts.tsx";
+import { Doubts, SourceSays, Urgent } from "../diagnosis/told-parts.tsx";
 import "../diagnosis/told.css";
 import { useOwnDiagnosis } from "../diagnosis/use-own-diagnosis.ts";
 
@@ -42,7 +43,7 @@ export function DiagnosisForm() {
       </div>
       <Differs own={own} />
       {told && <Doubts told={told} />}
-      {told && <Codes told={told} />}
+      <CodesBeside own={own} />
       <p className="quiet">
         Terms of the consensus of 2009 (AAE and ABE). What the findings speak for supports a diagnosis and is none: the
         person who examines makes it.

@@ -86,6 +86,20 @@ describe("diagnosis C9: a test that was not done never counts as negative", () =
     );
   });
 
+  it("leaving out any one finding of a published case never determines another term", () => {
+    for (const { name, input } of vignettes) {
+      const whole = diagnosisOf(input);
+      for (const group of groups)
+        for (const field of Object.keys(input[group] ?? {})) {
+          const less = { ...input, [group]: { ...input[group], [field]: undefined } };
+          for (const axis of ["pulpal", "apical"] as const) {
+            const { term, status } = diagnosisOf(less)[axis];
+            if (status === "determined") expect([name, field, term]).toEqual([name, field, whole[axis].term]);
+          }
+        }
+    }
+  });
+
   it("with everything done it is determined on both axes, and nothing is missing", () => {
     const { pulpal, apical, cautions, notComputed, asks, contradictions } = diagnosisOf(healthy);
     expect([pulpal.term, pulpal.status, apical.term, apical.status]).toEqual([

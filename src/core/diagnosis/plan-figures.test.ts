@@ -30,6 +30,28 @@ describe("published series (C6)", () => {
     expect(found?.interval?.high).toBeCloseTo(high, 4);
   });
 
+  // Wilson's formula of 1927, written out once more: the roots of (p - x)^2 = z^2 x (1 - x) / n.
+  it("with counts have Wilson's interval, every one of them", () => {
+    const z2 = 1.959963984540054 ** 2;
+    const counted = planSources.flatMap(({ outcomes }) => outcomes).filter(({ events }) => events !== undefined);
+    expect(counted.length).toBeGreaterThan(10);
+    for (const {
+      id,
+      ways: [way = "treat"],
+      events = 0,
+      n = 1,
+      onlyWhen = {},
+    } of counted) {
+      const facts = Object.fromEntries(Object.entries(onlyWhen).map(([fact, words]) => [fact, [words].flat()[0]]));
+      const filled = way === "watch" ? { pulpal: "previouslyTreated" } : {};
+      const interval = outcomeOf(way, id, { ...filled, ...facts } as Partial<PlanInput>)?.interval;
+      const [a, b, c] = [1 + z2 / n, 2 * (events / n) + z2 / n, (events / n) ** 2];
+      const root = Math.sqrt(b * b - 4 * a * c);
+      expect([id, interval?.low.toFixed(9)]).toEqual([id, ((b - root) / (2 * a)).toFixed(9)]);
+      expect([id, interval?.high.toFixed(9)]).toEqual([id, ((b + root) / (2 * a)).toFixed(9)]);
+    }
+  });
+
   it("say whether a count was printed or follows from a share, and whose the interval is", () => {
     expect(outcomeOf("treat", "initial-all")?.intervalIs).toBe("wilson");
     expect(outcomeOf("retreat", "morphology-all")?.intervalIs).toBe("wilsonOfImpliedCounts");

@@ -36,6 +36,7 @@ export function entrySubject(entry: Pick<LedgerEntry, "subject" | "topic">, part
   if (part?.kind === "film") return { canal: "", ...namedFilm(part, parts) };
   if (part?.kind === "findings") return ofDay("findings", part.body.takenOn);
   if (part?.kind === "plan") return ofDay("plan", part.body.madeOn);
+  if (part?.kind === "case" && isOverTime(entry, parts)) return { ...aboutNoFilm, film: "case as it stands now" };
   if (part?.kind === "search") return { ...aboutNoFilm, canal: capital(featureWords[part.body.feature]) };
   if (part?.kind === "comparison") return subjectOfTwoDates([part.body.before, part.body.after], parts);
   if (part?.kind !== "mark") return aboutNoFilm;
@@ -46,6 +47,10 @@ export function entrySubject(entry: Pick<LedgerEntry, "subject" | "topic">, part
 
 /** What a sheet of findings gave, and what was known when a plan was made, is named by its day. */
 const ofDay = (what: string, day: string): EntrySubject => ({ canal: "", film: `${what} of ${dayInWords(day)}`, day });
+
+/** What is asked of each plan's day as well says by its name that it is of now, where there is a plan. */
+const isOverTime = ({ topic }: Pick<LedgerEntry, "topic">, parts: readonly Part[]): boolean =>
+  (topic === "plan" || topic === "difficulty") && partsOf(parts, "plan").length > 0;
 
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 

@@ -101,11 +101,21 @@ it("a search is about what it looks for, and each look of it has its number", ()
 it("what was known when a plan was made stands under its day, apart from the case as it stands now", () => {
   const body = { madeOn: "2026-01-12", options: [], chosen: "treat", because: "", risksNamed: [] };
   const plan = { id: partId("plan-1"), kind: "plan", revision: 1, body } as Part;
-  const entries = [entry("plan of plan-1"), entry("difficulty of plan-1"), entry("plan of case-1")];
-  expect(ledgerGroups(entries, [plan]).map(({ name, entries: held }) => [name, held.length])).toEqual([
-    ["", 1],
-    ["Plan of 12 Jan 2026", 2],
+  const about = { id: partId("case-1"), kind: "case", revision: 1, body: {} } as unknown as Part;
+  const entries = [
+    entry("plan of plan-1"),
+    entry("difficulty of plan-1"),
+    entry("plan of case-1"),
+    entry("tooth of case-1"),
+  ];
+  const groups = (parts: readonly Part[]) =>
+    ledgerGroups(entries, parts).map(({ name, entries: held }) => [name, held.map(({ subject }) => subject)]);
+  expect(groups([about, plan])).toEqual([
+    ["", ["tooth of case-1"]],
+    ["Case as it stands now", ["plan of case-1"]],
+    ["Plan of 12 Jan 2026", ["plan of plan-1", "difficulty of plan-1"]],
   ]);
+  expect(ledgerGroups([entry("plan of case-1")], [about]).map(({ name }) => name)).toEqual([""]);
   expect(entryTitle(entry("difficulty of plan-1"), [plan])).toBe("What makes it harder");
 });
 

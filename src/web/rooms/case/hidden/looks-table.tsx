@@ -63,10 +63,10 @@ function Kind() {
     <span className="look-kind">
       {typeof value === "string" ? wordOf(value) : ""}
       {value === "troughing" && (
-        <>
+        <span className="look-depth">
           <NumberField at="depthMm" label="Depth" unit="mm" bare />
           <span className="quiet">mm deep</span>
-        </>
+        </span>
       )}
     </span>
   );

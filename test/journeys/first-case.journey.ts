@@ -17,7 +17,6 @@ const days = [
   "Angled film",
   "Diagnosis",
   "Roots and canals",
-  "What makes it harder",
   "Working length film",
 ];
 const later = ["Visit 1", "Visit 2", "Recall film", "Recalls", "Sources"];

@@ -127,6 +127,9 @@ describe("the consent page", () => {
   });
 
   it("is refused without a plan, and with the ledger's words where the ways are not computed", () => {
+    const begun = { chosen: "watch", saidPlainly: "" } as const;
+    expect(() => sheet(begun)).toThrow("no way is chosen in the plan yet");
+    expect(() => sheet({ ...begun, because: "No complaint." })).not.toThrow();
     expect(() => consentSheet(sourceOf(sampleParts()))).toThrow(
       "Cannot make the consent page: no plan is recorded; add a plan and choose a way",
     );

@@ -2,6 +2,7 @@ import { Refusal } from "../core/refusal.ts";
 import { lastPlan, planSubject, planTold } from "../ledger/plan-told.ts";
 import type { BodyOf } from "../record/parts.ts";
 import { thePart } from "../record/parts.ts";
+import { wayChosen } from "../record/way-chosen.ts";
 import type { CaseSource } from "./case-source.ts";
 import { aboutTooth } from "./consent/about-tooth.ts";
 import { afterwards, answer, ifNothing, questions } from "./consent/around-the-choice.ts";
@@ -17,7 +18,7 @@ import type { PageModel } from "./page-model.ts";
 /**
  * What the patient is told and signs: the tooth, what is wrong, every way that is open, what is advised and why, each risk
  * that the facts call for, and room for questions and signatures; in plain words, in large print, with no name stored.
- * @throws Refusal `input.notDeterminable` without a plan, or where the ways of this case can't be computed
+ * @throws Refusal `input.notDeterminable` without a plan, with a plan in which nobody has chosen, or where the ways of this case can't be computed
  */
 export function consentSheet(source: CaseSource): PageModel {
   const of = consentCase(source);
@@ -42,6 +43,11 @@ function consentCase(source: CaseSource): ConsentCase {
     throw new Refusal(
       "input.notDeterminable",
       "Cannot make the consent page: no plan is recorded; add a plan and choose a way",
+    );
+  if (wayChosen(plan.body) === undefined)
+    throw new Refusal(
+      "input.notDeterminable",
+      "Cannot make the consent page: no way is chosen in the plan yet; choose one, so that the page advises what you do",
     );
   const read = ledgerReader(source.ledger);
   const subject = planSubject(plan.id);

@@ -1,6 +1,7 @@
 import { type PlanTold, planSubject, planTold, type WayTold } from "../../ledger/plan-told.ts";
 import type { LedgerEntry } from "../../record/ledger-entry.ts";
 import { type BodyOf, type PartOf, partsOf } from "../../record/parts.ts";
+import { wayChosen } from "../../record/way-chosen.ts";
 import { wayWords } from "../../record/words/case-words.ts";
 import type { CaseSource } from "../case-source.ts";
 import { entryAsDecided } from "../entry-as-decided.ts";
@@ -28,7 +29,7 @@ export function planPages(source: CaseSource): Page[] {
         blocks: [
           ...ways,
           ...weighedTable(body),
-          ...textBlock(`Chosen: ${wayWords[body.chosen]}, because`, body.because),
+          ...choiceBlock(body),
           ...textBlock("Risks named to the patient", body.risksNamed.join("; ")),
         ],
         notes: ["Published series stand beside each other; none is pooled, and none is a chance of this patient."],
@@ -36,6 +37,14 @@ export function planPages(source: CaseSource): Page[] {
       ...outcomePage(told, body, titled, source),
     ];
   });
+}
+
+/** What was chosen and why; a plan that was only begun says so. */
+function choiceBlock(plan: Plan): Block[] {
+  const chosen = wayChosen(plan);
+  return chosen === undefined
+    ? textBlock("Chosen", "Nothing is chosen yet.")
+    : textBlock(`Chosen: ${wayWords[chosen]}, because`, plan.because);
 }
 
 function weighedTable({ options, chosen }: Plan): Table[] {
@@ -60,7 +69,8 @@ function weighedTable({ options, chosen }: Plan): Table[] {
 }
 
 /** Every way that is open or waits for an answer, with the nearest published series of healing and of retention. */
-function waysTable({ options }: PlanTold, entry: LedgerEntry, { chosen }: Plan): Table {
+function waysTable({ options }: PlanTold, entry: LedgerEntry, plan: Plan): Table {
+  const chosen = wayChosen(plan);
   const read = ledgerReader([entry]);
   const shown = options
     .map((option, index) => ({ option, at: `options[${index}]` }))
@@ -106,7 +116,8 @@ type Kind = WayTold["outcomes"][number]["kind"];
 export function nearestOutcome(source: CaseSource, { id, body: plan }: PartOf<"plan">): Line {
   const decided = entryAsDecided(source, plan.planEntry, planSubject(id));
   const told = planTold(decided?.entry);
-  const index = told?.options.findIndex(({ way }) => way === plan.chosen) ?? -1;
+  const chosen = wayChosen(plan);
+  const index = told?.options.findIndex(({ way }) => way === chosen) ?? -1;
   const way = told?.options[index];
   if (decided === undefined || way === undefined) return [];
   if (!way.outcomes.some(({ kind }) => kind === "healing" || kind === "pulp")) return [];
@@ -147,12 +158,13 @@ const mostSeries = 6;
 /** The published outcomes of the way that was chosen, drawn. */
 function outcomePage(
   told: PlanTold | undefined,
-  { chosen }: Plan,
+  plan: Plan,
   titled: Pick<Page, "subtitle" | "on">,
   { theme }: CaseSource,
 ): Page[] {
+  const chosen = wayChosen(plan);
   const way = told?.options.find((option) => option.way === chosen);
-  if (way === undefined || way.outcomes.length === 0) return [];
+  if (chosen === undefined || way === undefined || way.outcomes.length === 0) return [];
   const outcomes = way.outcomes.slice(0, mostSeries);
   const figure = outcomeFigure({ outcomes }, { theme, widthPx: 1000, letters: 1.2 });
   if (figure === undefined) return [];

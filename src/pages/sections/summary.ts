@@ -1,5 +1,6 @@
 import { lastPlan } from "../../ledger/plan-told.ts";
-import { partsOf, thePart } from "../../record/parts.ts";
+import { type BodyOf, partsOf, thePart } from "../../record/parts.ts";
+import { wayChosen } from "../../record/way-chosen.ts";
 import { apicalWords, pulpalWords, wayWords } from "../../record/words/case-words.ts";
 import type { CaseSource } from "../case-source.ts";
 import { ledgerReader } from "../ledger-reader.ts";
@@ -23,15 +24,15 @@ export function summaryPage(source: CaseSource): Page {
       "Diagnosis",
       diagnosis === undefined ? "" : sentence(`${pulpalWords[diagnosis.pulpal]}; ${apicalWords[diagnosis.apical]}`),
     ),
-    ...(plan === undefined
-      ? []
-      : [
-          ...textBlock(`Chosen: ${wayWords[plan.body.chosen]}`, plan.body.because || "No reason is written."),
-          ...outcomeBlock(nearestOutcome(source, plan)),
-        ]),
+    ...(plan === undefined ? [] : [...choiceInShort(plan.body), ...outcomeBlock(nearestOutcome(source, plan))]),
     ...rootsBlock(source),
   ];
   return { title: "Summary", on: about?.presentedOn ?? "", blocks, notes: [] };
+}
+
+function choiceInShort(plan: BodyOf<"plan">): Block[] {
+  const chosen = wayChosen(plan);
+  return chosen === undefined ? [] : textBlock(`Chosen: ${wayWords[chosen]}`, plan.because || "No reason is written.");
 }
 
 const outcomeBlock = (outcome: Line): Block[] =>

@@ -2,6 +2,7 @@ import { useMemo } from "react";
 import { difficultySubject } from "../../../../ledger/difficulty-told.ts";
 import { planSubject, planTold } from "../../../../ledger/plan-told.ts";
 import type { BodyOf } from "../../../../record/parts.ts";
+import { wayChosen } from "../../../../record/way-chosen.ts";
 import { wayWords, wordFor } from "../../../../record/words/case-words.ts";
 import { SelectField } from "../../../parts/fields/choice-field.tsx";
 import { DayField } from "../../../parts/fields/day-field.tsx";
@@ -47,7 +48,7 @@ export function PlanForm() {
         </p>
       ))}
       {told && entry ? <WaysWeighed {...{ caseId, told, entry, stands }} /> : <WaysByHand />}
-      {entry && <SincePlanned {...plan} entryId={plan.planEntry ?? entry.id} />}
+      {entry && wayChosen(plan) !== undefined && <SincePlanned {...plan} entryId={plan.planEntry ?? entry.id} />}
       <section className="form-part">
         <h2>Risks named to the patient</h2>
         <Rows

@@ -8,7 +8,8 @@ interface WaysTableOptions {
   readonly ways: readonly WayShown[];
   /** What the table is called; the ways on which a choice is made unless it says otherwise. */
   readonly caption?: string;
-  readonly chosen: string;
+  /** Absent while nobody has chosen. */
+  readonly chosen: string | undefined;
   readonly named: readonly string[];
   /** Absent where the case is only looked at. */
   readonly choose: ((way: WayShown) => void) | undefined;

@@ -2,6 +2,7 @@ import { useState } from "react";
 import type { PlanTold } from "../../../../ledger/plan-told.ts";
 import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
 import type { BodyOf } from "../../../../record/parts.ts";
+import { wayChosen } from "../../../../record/way-chosen.ts";
 import { wayWords } from "../../../../record/words/case-words.ts";
 import { Cautions } from "../../../parts/cautions.tsx";
 import { useField } from "../../../parts/fields/editing.tsx";
@@ -26,7 +27,8 @@ interface WaysWeighedOptions {
 export function WaysWeighed({ caseId, told, entry, stands }: WaysWeighedOptions) {
   const choice = useField("", "Choice");
   const plan = choice.value as BodyOf<"plan">;
-  const [opened, setOpened] = useState<readonly string[]>([plan.chosen]);
+  const chosen = wayChosen(plan);
+  const [opened, setOpened] = useState<readonly string[]>(chosen === undefined ? [] : [chosen]);
   const [source, setSource] = useState(false);
   const { open, waiting, unfit } = waysShown(told);
   const toGo = [...open, ...waiting];
@@ -38,7 +40,7 @@ export function WaysWeighed({ caseId, told, entry, stands }: WaysWeighedOptions)
     <WaySection
       key={way.way}
       {...{ way }}
-      isChosen={way.way === plan.chosen}
+      isChosen={way.way === chosen}
       isOpen={opened.includes(way.way)}
       turn={() => turn(way.way)}
       choose={choice.readOnly ? undefined : () => choose(way)}
@@ -52,7 +54,7 @@ export function WaysWeighed({ caseId, told, entry, stands }: WaysWeighedOptions)
         <h2>Ways side by side</h2>
         <WaysTable
           ways={toGo}
-          chosen={plan.chosen}
+          chosen={chosen}
           named={plan.risksNamed}
           choose={choice.readOnly ? undefined : choose}
           showEntry={() => setSource(true)}
@@ -65,16 +67,16 @@ export function WaysWeighed({ caseId, told, entry, stands }: WaysWeighedOptions)
         <div className="ways">{toGo.map(sectionOf)}</div>
       </section>
       {unfit.length > 0 && (
-        <details className="form-part plan-unfit" open={unfit.some(({ way }) => way === plan.chosen)}>
+        <details className="form-part plan-unfit" open={unfit.some(({ way }) => way === chosen)}>
           <summary>
             {unfit.length} {unfit.length === 1 ? "way does" : "ways do"} not fit this tooth
           </summary>
           <dl className="plan-unfit-list">
             {unfit.map(({ way, why }) => (
-              <div key={way} data-chosen={way === plan.chosen}>
+              <div key={way} data-chosen={way === chosen}>
                 <dt>
                   {sentenceInWords(wayWords[way])}
-                  {way === plan.chosen && <strong className="way-chosen"> ✓ chosen</strong>}
+                  {way === chosen && <strong className="way-chosen"> ✓ chosen</strong>}
                 </dt>
                 <dd>
                   <Reasons of={why} />

@@ -1,4 +1,5 @@
 import type { BodyOf, Part } from "../../../../record/parts.ts";
+import { wayChosen } from "../../../../record/way-chosen.ts";
 import { apicalWords, flagWords, pulpalWords, treatmentWords, wayWords } from "../../../../record/words/case-words.ts";
 import {
   answerWords,
@@ -48,8 +49,10 @@ function historyLine({ flags, nothingToNote }: BodyOf<"medicalHistory">): readon
   return flags.slice(0, 2).map(({ flag }) => flagWords[flag]);
 }
 
-function planLine({ chosen, options }: BodyOf<"plan">): readonly string[] {
-  const others = options.filter(({ way }) => way !== chosen).length;
+function planLine(plan: BodyOf<"plan">): readonly string[] {
+  const chosen = wayChosen(plan);
+  if (chosen === undefined) return ["nothing chosen yet"];
+  const others = plan.options.filter(({ way }) => way !== chosen).length;
   return [wayWords[chosen], ...(others === 0 ? [] : [`chosen over ${others} ${others === 1 ? "other" : "others"}`])];
 }
 

@@ -1,5 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { type DifficultyTold, difficultySince, difficultyTold, type HardFact } from "./difficulty-told.ts";
+import {
+  askedInShort,
+  type DifficultyTold,
+  difficultySince,
+  difficultyTold,
+  type HardFact,
+} from "./difficulty-told.ts";
 
 const fact = (id: string, says: string, canal?: string): HardFact => ({
   ...{ id, group: "shape", says, because: "it bends", value: 31, unit: "°", lies: "above", by: 11 },
@@ -16,6 +22,26 @@ describe("what an entry says of difficulty", () => {
     expect(difficultyTold({ output: told([fact("bend", "A bend")]) })?.facts).toHaveLength(1);
     expect(difficultyTold({ output: { facts: "many" } })).toBeUndefined();
     expect(difficultyTold(undefined)).toBeUndefined();
+  });
+});
+
+describe("what nobody recorded", () => {
+  const ask = (says: string, canal?: string): DifficultyTold["asked"][number] => ({
+    ...{ id: "course", group: "shape", says },
+    ...(canal === undefined ? {} : { canal }),
+  });
+
+  it("is told once with its canals, in the order in which it is first asked", () => {
+    const asked = [ask("the course: MB", "MB"), ask("whether it gags?"), ask("the course: ML", "ML")];
+    expect(askedInShort(asked)).toEqual(["the course (MB, ML)", "whether it gags"]);
+    expect(askedInShort([])).toEqual([]);
+  });
+
+  it("keeps two things apart whose words differ before the canal", () => {
+    expect(askedInShort([ask("the bend: D", "D"), ask("the length: D", "D")])).toEqual([
+      "the bend (D)",
+      "the length (D)",
+    ]);
   });
 });
 

@@ -25,6 +25,18 @@ export const groupWords: Readonly<Record<HardFact["group"], string>> = {
   keep: "Harder to keep",
 };
 
+/** What nobody recorded, each thing once with the canals that it is asked of; takes the list as it is asked, canal by canal. */
+export function askedInShort(asked: DifficultyTold["asked"]): readonly string[] {
+  const canals = new Map<string, string[]>();
+  for (const { says, canal } of asked) {
+    const whole = says.replace(/[.?]$/, "");
+    const thing = canal !== undefined && whole.endsWith(`: ${canal}`) ? whole.slice(0, -canal.length - 2) : whole;
+    const named = canals.get(thing) ?? [];
+    canals.set(thing, thing === whole ? named : [...named, canal ?? ""]);
+  }
+  return [...canals].map(([thing, named]) => (named.length === 0 ? thing : `${thing} (${named.join(", ")})`));
+}
+
 /** How one fact differs between two lists of one tooth. */
 export interface DifficultyChange {
   readonly id: string;

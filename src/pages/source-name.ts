@@ -1,7 +1,21 @@
-/** `Ng Gulabivala 2011` from the id of a published source; words that name no source stay as they are. */
-export const sourceName = (id: string): string =>
-  /\d/.test(id)
-    ? id
-        .replace(/(^|-)([a-z])/g, (_all, gap: string, letter: string) => gap + letter.toUpperCase())
-        .replaceAll("-", " ")
-    : id;
+/** Bodies that are written by their letters. */
+const bodies: Readonly<Record<string, string>> = { Aae: "AAE", Ese: "ESE", Iso: "ISO" };
+
+/**
+ * `Ng Gulabivala 2011` from the id of a published source, `ESE 2019, deep caries` where it is one of several of a year;
+ * words that name no source stay as they are.
+ */
+export function sourceName(id: string): string {
+  if (!/\d/.test(id)) return id;
+  const [, people = id, rest = ""] = /^(.*-(?:19|20)\d{2})-([a-z-]+)$/.exec(id) ?? [];
+  const named = people
+    .split("-")
+    .map((word) => word.charAt(0).toUpperCase() + word.slice(1))
+    .map((word) => bodies[word] ?? word)
+    .join(" ");
+  return rest === "" ? named : `${named}, ${rest.replaceAll("-", " ")}`;
+}
+
+/** A sentence of a computation in which sources stand in brackets by their id, with their names instead. */
+export const withSourceNames = (sentence: string): string =>
+  sentence.replaceAll(/\(([a-z]+(?:-[a-z]+)*-(?:19|20)\d{2}(?:-[a-z]+)*)\)/g, (_, id: string) => `(${sourceName(id)})`);

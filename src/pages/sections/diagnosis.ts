@@ -68,11 +68,12 @@ const termOf = (read: LedgerReader, subject: string, axis: "pulpal" | "apical"):
 };
 
 /** More findings than this for or against a term are counted. */
-const mostFindings = 5;
+const mostFindings = 8;
 
 function findingsIn(reasons: AxisTold["for"]): Line {
   if (reasons.length === 0) return says("–");
-  const named = [...new Set(reasons.map(({ finding }) => finding))];
+  // Several rows rest on the same findings: each is named once.
+  const named = [...new Set(reasons.flatMap(({ finding }) => finding.split("; ")))];
   const more = named.length > mostFindings ? `; and ${named.length - mostFindings} more` : "";
   return says(`${sentence(named.slice(0, mostFindings).join("; "))}${more}`);
 }

@@ -1,4 +1,11 @@
-import { difficultySubject, difficultyTold, groupWords, type HardFact } from "../../ledger/difficulty-told.ts";
+import {
+  askedInShort,
+  type DifficultyTold,
+  difficultySubject,
+  difficultyTold,
+  groupWords,
+  type HardFact,
+} from "../../ledger/difficulty-told.ts";
 import { entryNow } from "../../ledger/entry-now.ts";
 import { lastPlan } from "../../ledger/plan-told.ts";
 import type { LedgerEntry } from "../../record/ledger-entry.ts";
@@ -85,8 +92,8 @@ function valueInCell({ unit = "", atLeast }: HardFact, value: Line[number] | und
   return [...(atLeast === true ? [{ text: "at least " }] : []), value, ...behind];
 }
 
-function askedBlock(asked: readonly { readonly says: string }[]): Block[] {
+function askedBlock(asked: DifficultyTold["asked"]): Block[] {
   if (asked.length === 0) return [];
-  const line = asked.map((one) => one.says.replace(/[.?]$/, "")).join("; ");
+  const line = askedInShort(asked).join("; ");
   return [{ kind: "text", heading: "Not recorded", lines: [says(`${sentence(line)}.`)], dense: true }];
 }

@@ -8,6 +8,7 @@ import { type LedgerReader, ledgerReader } from "../ledger-reader.ts";
 import { momentWords } from "../moment-words.ts";
 import { type Block, type Line, type Page, says } from "../page-model.ts";
 import { sentence } from "../sentence.ts";
+import { withSourceNames } from "../source-name.ts";
 
 /** How far the tests of each sheet move the chance that the pulp is not vital, where a start is stated. */
 export function strengthPages(source: CaseSource): Page[] {
@@ -104,6 +105,6 @@ const cautionBlock = (cautions: readonly string[]): Block[] =>
         {
           kind: "text",
           heading: "To be read with care",
-          lines: cautions.slice(0, 3).map((one) => says(sentence(one))),
+          lines: cautions.slice(0, 3).map((one) => says(sentence(withSourceNames(one)))),
         },
       ];

@@ -28,5 +28,11 @@ describe("values in words", () => {
 
   it("name a source by its people and year", () => {
     expect(sourceInWords("evangelidis-psarakis-2008")).toBe("Evangelidis Psarakis 2008");
+    expect(sourceInWords("ese-2019-deep-caries")).toBe("ESE 2019, deep caries");
+    expect(sourceInWords("iso-3630-1")).toBe("ISO 3630 1");
+    expect(sourceInWords("common practice")).toBe("common practice");
+    expect(sentenceInWords("no figure of cbct is published: 3.0 % (hatipoglu-2023-radix), 5.6 % (martins-2022)")).toBe(
+      "No figure of CBCT is published: 3.0 % (Hatipoglu 2023, radix), 5.6 % (Martins 2022)",
+    );
   });
 });

@@ -1,4 +1,4 @@
-import { sourceName } from "../../pages/source-name.ts";
+import { sourceName, withSourceNames } from "../../pages/source-name.ts";
 import { wordsOfName } from "./words-of-name.ts";
 
 /** What the inputs and outputs of computations are called where they stand alone. */
@@ -101,11 +101,11 @@ export const sourceInWords = sourceName;
 
 /** A sentence of a computation with the names of the code in it said in words. */
 export function sentenceInWords(sentence: string): string {
-  return sentence
+  return withSourceNames(sentence)
     .replaceAll(/\bviews\[(\d+)\]/g, (_, index: string) => `film ${Number(index) + 1}`)
     .replaceAll(/\bknown\[(\d+)\]/g, (_, index: string) => `known length ${Number(index) + 1}`)
     .replaceAll(/\bevidence\[(\d+)\]/g, (_, index: string) => `look ${Number(index) + 1}`)
-    .replaceAll(/\(([a-z]+(?:-[a-z]+)*-\d{4})\)/g, (_, id: string) => `(${sourceInWords(id)})`)
+    .replaceAll(/\bcbct\b/g, "CBCT")
     .replaceAll(/\b[a-z]+(?:[A-Z][a-z]+)+\d?\b/g, (name) => lowered(valueInWords(name)))
     .replace(/^./, (letter) => letter.toUpperCase());
 }

@@ -1,4 +1,4 @@
-import { type DifficultyTold, groupWords, type HardFact } from "../../../../ledger/difficulty-told.ts";
+import { askedInShort, type DifficultyTold, groupWords, type HardFact } from "../../../../ledger/difficulty-told.ts";
 import { sentenceInWords } from "../../../words/value-words.ts";
 import "./difficulty.css";
 import { SourceMark } from "./source-mark.tsx";
@@ -25,11 +25,7 @@ export const DifficultyList = ({ told }: { readonly told: DifficultyTold }) => (
             </ul>
           </details>
         )}
-        {asked.length > 0 && (
-          <p className="difficulty-asked">
-            ○ Not recorded: {asked.map(({ says }) => says.replace(/[.?]$/, "")).join("; ")}.
-          </p>
-        )}
+        {asked.length > 0 && <p className="difficulty-asked">○ Not recorded: {askedInShort(asked).join("; ")}.</p>}
       </section>
     ))}
   </div>

@@ -11,14 +11,7 @@ import { failingShot } from "./shots.ts";
 
 const missing = incisorMissing ?? readersMissing;
 const title = "11 upper right central incisor: first treatment";
-const days = [
-  "Presenting",
-  "Findings",
-  "Angled film",
-  "Diagnosis",
-  "Roots and canals",
-  "Working length film",
-];
+const days = ["Presenting", "Findings", "Angled film", "Diagnosis", "Roots and canals", "Working length film"];
 const later = ["Visit 1", "Visit 2", "Recall film", "Recalls", "Sources"];
 
 describe(`a first case by pointer${missing === undefined ? "" : `, skipped: ${missing}`}`, () => {

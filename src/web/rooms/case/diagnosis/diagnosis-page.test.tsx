@@ -147,5 +147,6 @@ describe("a diagnosis with nothing beside it", () => {
     expect(words).toContain("Missing for a term The existing treatment of each canal A sensibility test");
     expect(words).not.toContain("Take both terms");
     expect(words).not.toContain("Your terms are those");
+    expect(words).not.toContain("Where the complaint comes from");
   });
 });

@@ -6,7 +6,7 @@ import { useEditedPart } from "../../../parts/fields/editing.tsx";
 import { useCaseNow } from "../case-now.ts";
 import { AxisSays } from "./axis-told.tsx";
 import { NotTold } from "./not-told.tsx";
-import { Codes, CodesAre, Doubts, SourceSays, Urgent } from "./told-parts.tsx";
+import { Codes, CodesAre, Doubts, hasTerm, SourceSays, Urgent } from "./told-parts.tsx";
 import "./told.css";
 import { useTold } from "./use-told.ts";
 
@@ -34,8 +34,12 @@ export function FindingsSay() {
             <AxisSays told={told} of="apical" />
           </div>
           <Doubts told={told} />
-          <Codes told={told} />
-          <CodesAre />
+          {(hasTerm(told.pulpal) || hasTerm(told.apical)) && (
+            <>
+              <Codes told={told} />
+              <CodesAre />
+            </>
+          )}
         </>
       )}
       <ToDiagnosis takenOn={part.body.takenOn} />

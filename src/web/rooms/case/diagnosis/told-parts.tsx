@@ -7,6 +7,9 @@ interface ToldOptions {
   readonly told: DiagnosisTold;
 }
 
+/** Whether the findings give a term on an axis, determined or possible. */
+export const hasTerm = ({ status }: DiagnosisTold["pulpal"]): boolean => status !== "not determined";
+
 /** What can't wait, each named with what to do; nothing where nothing is urgent. */
 export const Urgent = ({ told: { urgent } }: ToldOptions) =>
   urgent.length === 0 ? null : (
@@ -22,8 +25,9 @@ export const Urgent = ({ told: { urgent } }: ToldOptions) =>
     </section>
   );
 
-/** Whose pain it is, as far as the findings tell: said first where it may not be this tooth's. */
-export function SourceSays({ told: { source, sourceBecause } }: ToldOptions) {
+/** Whose pain it is, as far as the findings tell: said first where it may not be this tooth's, and not before there is a term. */
+export function SourceSays({ told: { source, sourceBecause, pulpal, apical } }: ToldOptions) {
+  if (sourceBecause.length === 0 && !hasTerm(pulpal) && !hasTerm(apical)) return null;
   return (
     <section className="told-source" data-elsewhere={sourceBecause.length > 0}>
       <p>

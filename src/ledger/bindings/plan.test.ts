@@ -254,6 +254,19 @@ describe("the plan of a case", () => {
     expect(placesOf("morphology", parts)).toEqual(["plan-1/altered"]);
   });
 
+  it("leaves out a figure of the person's own while it is being written", () => {
+    const figure = { way: "retreat", what: "healed", kind: "healing", followUp: "a year", from: "logbook" } as const;
+    const plan = (own: NonNullable<BodyOf<"plan">["own"]>) =>
+      part("plan", "plan-1", {
+        ...{ madeOn: "2026-01-12", options: [], chosen: "retreat", because: "", risksNamed: [] },
+        own,
+      });
+    const whole = { ...figure, events: 8, n: 10 };
+    const input = (own: NonNullable<BodyOf<"plan">["own"]>) => asked([about, sheet("f-1"), plan(own)]).input;
+    expect(input([figure, whole, { ...figure, n: 10 }])).toMatchObject({ own: [whole] });
+    expect(input([figure])).not.toHaveProperty("own");
+  });
+
   const planned = part("plan", "plan-1", {
     ...{ madeOn: "2026-01-11", options: [], chosen: "retreat", because: "", risksNamed: [] },
   });

@@ -1,4 +1,5 @@
 import { planFlags } from "../../core/diagnosis/plan/plan-input.ts";
+import { isInFull } from "../../record/own-figures.ts";
 import { type Part, type PartOf, partsOf, thePart } from "../../record/parts.ts";
 import { latestOf } from "../latest-of.ts";
 import { type Told, told } from "./told.ts";
@@ -60,10 +61,11 @@ function mishapsTold(mishaps: readonly PartOf<"mishap">[]): Told[] {
 
 function planTold(plan: PartOf<"plan"> | undefined): Told[] {
   if (plan === undefined) return [];
-  const { altered, crowned, own } = plan.body;
+  const { altered, crowned, own = [] } = plan.body;
+  const inFull = own.filter(isInFull);
   return [
     ...told("morphology", altered === "notAssessed" ? undefined : altered, `${plan.id}/altered`),
     ...told("crowned", crowned === "notAsked" ? undefined : crowned, `${plan.id}/crowned`),
-    ...told("own", own, `${plan.id}/own`),
+    ...told("own", inFull.length === 0 ? undefined : inFull, `${plan.id}/own`),
   ];
 }

@@ -1,3 +1,5 @@
+import { isInFull } from "../../../../record/own-figures.ts";
+import type { BodyOf } from "../../../../record/parts.ts";
 import { wayWords, wordFor } from "../../../../record/words/case-words.ts";
 import { yesNoWords } from "../../../../record/words/finding-words.ts";
 import { SelectField } from "../../../parts/fields/choice-field.tsx";
@@ -6,6 +8,7 @@ import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { Rows } from "../../../parts/fields/rows.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
 import { rowName } from "../forms/row-name.ts";
+import "./plan.css";
 
 const alteredWords = {
   respected: "as it was",
@@ -38,10 +41,11 @@ export const PlanFacts = () => (
 
 /** Figures for a way that are not published here, each with where it comes from; the first makes the list. */
 function OwnFigures() {
-  const { value } = useField("own", "Own figures");
+  const rows = (useField("own", "Own figures").value ?? []) as NonNullable<BodyOf<"plan">["own"]>;
+  const unfinished = rows.filter((row) => !isInFull(row)).length;
   return (
-    <>
-      {Array.isArray(value) && value.length > 0 && <h3>Figures of your own</h3>}
+    <div className="own-figures">
+      {rows.length > 0 && <h3>Figures of your own</h3>}
       <Rows
         at="own"
         label="Figures of your own"
@@ -54,10 +58,19 @@ function OwnFigures() {
           { head: "Kind", cell: <SelectField at="kind" label="Kind" words={kindWords} bare /> },
           { head: "Had it", cell: <NumberField at="events" label="Had it" bare />, figure: true },
           { head: "Of", cell: <NumberField at="n" label="Of" bare />, figure: true },
-          { head: "After", cell: <TextField at="followUp" label="After" wraps bare /> },
+          { head: "Or %", cell: <NumberField at="percent" label="Or percent" bare />, figure: true },
+          { head: "Low", cell: <NumberField at="lowPercent" label="Low end, percent" bare />, figure: true },
+          { head: "High", cell: <NumberField at="highPercent" label="High end, percent" bare />, figure: true },
+          { head: "After", cell: <TextField at="followUp" label="After" bare />, narrow: true },
           { head: "From where", cell: <TextField at="from" label="From where" wraps bare />, wide: true },
         ]}
       />
-    </>
+      {unfinished > 0 && (
+        <p className="look">
+          ◇ {unfinished === 1 ? "One figure is" : `${unfinished} figures are`} not weighed yet: how many had it and of
+          how many, or a percentage, and not both.
+        </p>
+      )}
+    </div>
   );
 }

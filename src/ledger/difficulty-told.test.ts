@@ -33,15 +33,19 @@ describe("what nobody recorded", () => {
 
   it("is told once with its canals, in the order in which it is first asked", () => {
     const asked = [ask("the course: MB", "MB"), ask("whether it gags?"), ask("the course: ML", "ML")];
-    expect(askedInShort(asked)).toEqual(["the course (MB, ML)", "whether it gags"]);
+    expect(askedInShort(asked)).toEqual(["the course: MB, ML", "whether it gags"]);
+    expect(askedInShort([ask("the bend of MB is open", "MB"), ask("the bend of ML is open", "ML")])).toEqual([
+      "the bend of MB, ML is open",
+    ]);
     expect(askedInShort([])).toEqual([]);
   });
 
-  it("keeps two things apart whose words differ before the canal", () => {
+  it("keeps two things apart whose words differ, and a name that is part of a word", () => {
     expect(askedInShort([ask("the bend: D", "D"), ask("the length: D", "D")])).toEqual([
-      "the bend (D)",
-      "the length (D)",
+      "the bend: D",
+      "the length: D",
     ]);
+    expect(askedInShort([ask("the CBCT of B", "B"), ask("the CBCT of P", "P")])).toEqual(["the CBCT of B, P"]);
   });
 });
 

@@ -25,17 +25,23 @@ export const groupWords: Readonly<Record<HardFact["group"], string>> = {
   keep: "Harder to keep",
 };
 
-/** What nobody recorded, each thing once with the canals that it is asked of; takes the list as it is asked, canal by canal. */
+/**
+ * What nobody recorded, each thing once with the canals that it is asked of in place of one.
+ * Takes the list as it is asked, canal by canal.
+ */
 export function askedInShort(asked: DifficultyTold["asked"]): readonly string[] {
   const canals = new Map<string, string[]>();
   for (const { says, canal } of asked) {
     const whole = says.replace(/[.?]$/, "");
-    const thing = canal !== undefined && whole.endsWith(`: ${canal}`) ? whole.slice(0, -canal.length - 2) : whole;
-    const named = canals.get(thing) ?? [];
-    canals.set(thing, thing === whole ? named : [...named, canal ?? ""]);
+    const parts = canal === undefined ? [whole] : whole.split(new RegExp(`\\b${canal}\\b`));
+    const thing = parts.length === 2 ? parts.join(here) : whole;
+    canals.set(thing, [...(canals.get(thing) ?? []), canal ?? ""]);
   }
-  return [...canals].map(([thing, named]) => (named.length === 0 ? thing : `${thing} (${named.join(", ")})`));
+  return [...canals].map(([thing, named]) => thing.replace(here, named.join(", ")));
 }
+
+/** Stands for a canal's name in a sentence that is said of several. */
+const here = "{canal}";
 
 /** How one fact differs between two lists of one tooth. */
 export interface DifficultyChange {

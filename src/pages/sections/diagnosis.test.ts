@@ -19,8 +19,10 @@ const entry: LedgerEntry = {
   at: "2024-03-04T10:00:00Z",
 };
 
+type Terms = Pick<BodyOf<"diagnosis">, "pulpal" | "apical" | "differsBecause">;
+
 /** The lines of the one page of a diagnosis. */
-function linesOf(terms: Pick<BodyOf<"diagnosis">, "pulpal" | "apical">, ledger: readonly LedgerEntry[]): string[] {
+function linesOf(terms: Terms, ledger: readonly LedgerEntry[]): string[] {
   const made = part("diagnosis", "diagnosis-a", {
     ...{ madeOn: "2024-03-04", taxonomy: "consensus2009", because: "Silent under a replying control" },
     ...terms,
@@ -43,6 +45,16 @@ describe("the page of a diagnosis in a deck", () => {
     ]);
     expect(lines).not.toContain(toldHead);
     expect(lines).toContain("The codes are published; which of them goes with which term is our own reading.");
+  });
+
+  it("says why it differs where it does, and leaves out a reason from other terms", () => {
+    const heading = "It differs from what the findings speak for, because";
+    const differsBecause = "Filled in 2017";
+    const lines = linesOf({ pulpal: "previouslyTreated", apical: "chronicApicalAbscess", differsBecause }, [entry]);
+    expect(under(lines, heading)).toEqual([differsBecause]);
+    const same = { pulpal: "pulpNecrosis", apical: "symptomaticApicalPeriodontitis", differsBecause } as const;
+    expect(linesOf(same, [entry])).not.toContain(heading);
+    expect(under(linesOf(same, []), heading)).toEqual([differsBecause]);
   });
 
   it("gives those of the suggestion beside them where the terms differ", () => {

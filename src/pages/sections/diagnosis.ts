@@ -1,4 +1,4 @@
-import { type AxisTold, type DiagnosisTold, diagnosisTold } from "../../ledger/diagnosis-told.ts";
+import { type AxisTold, type DiagnosisTold, diagnosisTold, differencesFrom } from "../../ledger/diagnosis-told.ts";
 import { type CodesShown, type CodesTold, codesShown } from "../../ledger/own-codes.ts";
 import { sheetsUpTo } from "../../record/earlier-sheets.ts";
 import { type PartOf, partsOf } from "../../record/parts.ts";
@@ -21,7 +21,7 @@ export function diagnosisPages(source: CaseSource): Page[] {
       { kind: "text", heading: "Pulp", lines: [says(sentence(pulpalWords[body.pulpal]))] },
       { kind: "text", heading: "Apical tissues", lines: [says(sentence(apicalWords[body.apical]))] },
       ...textBlock("Because", body.because),
-      ...textBlock("It differs from what the findings speak for, because", body.differsBecause ?? ""),
+      ...differsBlock(source, body),
       ...suggested(source, body),
     ],
     notes: [
@@ -31,11 +31,24 @@ export function diagnosisPages(source: CaseSource): Page[] {
   }));
 }
 
-/** What the rules say of the findings that it rests on, and the codes of its terms. */
-function suggested(source: CaseSource, body: PartOf<"diagnosis">["body"]): Block[] {
-  const { suggestion, madeOn } = body;
+type Diagnosis = PartOf<"diagnosis">["body"];
+
+/** The entry that it was made beside, or that of the findings up to its day. */
+function decidedOn(source: CaseSource, { suggestion, madeOn }: Diagnosis) {
   const sheet = sheetsUpTo(source.parts, madeOn)[0];
-  const decided = entryAsDecided(source, suggestion, `diagnosis of ${sheet?.id ?? ""}`);
+  return entryAsDecided(source, suggestion, `diagnosis of ${sheet?.id ?? ""}`);
+}
+
+/** Why it differs; a reason that is left over from other terms is not told. */
+function differsBlock(source: CaseSource, body: Diagnosis): Block[] {
+  const told = diagnosisTold(decidedOn(source, body)?.entry);
+  if (told !== undefined && differencesFrom(told, body).length === 0) return [];
+  return textBlock("It differs from what the findings speak for, because", body.differsBecause ?? "");
+}
+
+/** What the rules say of the findings that it rests on, and the codes of its terms. */
+function suggested(source: CaseSource, body: Diagnosis): Block[] {
+  const decided = decidedOn(source, body);
   const told = diagnosisTold(decided?.entry);
   const codes = codesBlocks(codesShown(body, decided?.entry));
   if (told === undefined || decided === undefined) return codes;

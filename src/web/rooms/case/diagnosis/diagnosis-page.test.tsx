@@ -92,6 +92,8 @@ describe("a diagnosis beside the findings", () => {
     expect(words).toContain("Your terms are those of the findings.");
     expect(words).not.toContain("Take both terms");
     expect(words).not.toContain("Your diagnosis differs");
+    const after = made({ ...taken.body, differsBecause: "Filled in 2017." });
+    expect(pageOf(after, [sheet], [entry])).toContain("Nothing differs now; this reason was written when it did.");
   });
 
   it("gives the codes of the person's own terms, and those of the findings only where the terms differ", () => {

@@ -13,8 +13,9 @@ export function Differs({ own: { differences, body } }: { readonly own: OwnDiagn
   const reasoned = (body.differsBecause ?? "") !== "";
   if (differences.length === 0 && !reasoned) return null;
   return (
-    <section className="differs" aria-label="Difference from the findings">
+    <section {...(differences.length > 0 ? { className: "differs" } : {})} aria-label="Difference from the findings">
       {differences.length > 0 && <h3>Your diagnosis differs from the findings</h3>}
+      {differences.length === 0 && <p className="quiet">Nothing differs now; this reason was written when it did.</p>}
       <ul>
         {differences.map(({ about, told, own }) => (
           <li key={about}>

@@ -133,7 +133,7 @@ function Missing({ of: missing }: { readonly of: unknown }) {
 /** `Interval, disagreement`: several that are missing for one reason. */
 const namesIn = (list: readonly { readonly name: string }[]): string =>
   list
-    .map(({ name }) => valueInWords(name).toLowerCase())
+    .map(({ name }) => valueInWords(name).replaceAll(".", ", ").toLowerCase())
     .join(", ")
     .replace(/^./, (letter) => letter.toUpperCase());
 

@@ -66,7 +66,9 @@ export function WaySection({ way, isChosen, isOpen, turn, choose, weigh, showEnt
 const visitsInWords = ({ visits }: WayShown): string =>
   visits.most === 0
     ? ""
-    : `${visits.usual}${/visit/.test(visits.usual) ? "" : visits.most === 1 ? " visit" : " visits"}`;
+    : /^\d+( (or|to) \d+)?$/.test(visits.usual)
+      ? `${visits.usual} ${visits.most === 1 ? "visit" : "visits"}`
+      : `visits: ${visits.usual}`;
 
 /** The series of groups like this case; the others stand folded below. */
 function Outcomes({ way, showEntry }: Pick<WaySectionOptions, "way" | "showEntry">) {

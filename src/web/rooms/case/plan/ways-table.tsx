@@ -65,7 +65,7 @@ const WayCell = ({ way, isChosen }: { readonly way: WayShown; readonly isChosen:
   <span className="plan-way">
     <strong>{sentenceInWords(wayWords[way.way])}</strong>
     {isChosen && <span className="way-chosen">✓ chosen</span>}
-    {way.standing !== "open" && <span className="quiet">◇ {way.standing}</span>}
+    {way.standing !== "open" && <span className={isChosen ? "look" : "quiet"}>◇ {way.standing}</span>}
   </span>
 );
 

@@ -36,15 +36,17 @@ const under = (lines: readonly string[], heading: string, many = 1): string[] =>
 };
 const [ownHead, toldHead] = ["Codes of the diagnosis, pulp and apex", "Codes of the suggestion, pulp and apex"];
 
+const reading = "The codes are published; which of them goes with which term is our own reading.";
+
 describe("the page of a diagnosis in a deck", () => {
   it("gives the codes of the clinician's terms once where the findings speak for the same", () => {
     const lines = linesOf({ pulpal: "pulpNecrosis", apical: "symptomaticApicalPeriodontitis" }, [entry]);
     expect(under(lines, ownHead, 2)).toEqual([
       "ICD-10: K04.1, K04.4. ICD-10-CM: K04.1, K04.4. ICD-11: DA09.1, DA09.7.",
-      "European guideline of 2023: the same, Apical periodontitis.",
+      "European guideline of 2023: the same, apical periodontitis.",
     ]);
     expect(lines).not.toContain(toldHead);
-    expect(lines).toContain("The codes are published; which of them goes with which term is our own reading.");
+    expect(under(lines, ownHead, 3)[2]).toBe(reading);
   });
 
   it("says why it differs where it does, and leaves out a reason from other terms", () => {
@@ -63,6 +65,7 @@ describe("the page of a diagnosis in a deck", () => {
       "ICD-10: no code, K04.6. ICD-10-CM: no code, K04.6. ICD-11: no code, DA09.61.",
     ]);
     expect(under(lines, toldHead)[0]).toContain("ICD-10: K04.1, K04.4.");
+    expect(lines.filter((line) => line === reading)).toHaveLength(1);
   });
 
   it("gives codes where no findings stand beside it, and says what they hang on", () => {

@@ -24,10 +24,7 @@ export function diagnosisPages(source: CaseSource): Page[] {
       ...differsBlock(source, body),
       ...suggested(source, body),
     ],
-    notes: [
-      "Terms of the AAE/ABE consensus of 2009. The diagnosis is the clinician's own.",
-      "The codes are published; which of them goes with which term is our own reading.",
-    ],
+    notes: ["Terms of the AAE/ABE consensus of 2009. The diagnosis is the clinician's own."],
   }));
 }
 
@@ -104,11 +101,13 @@ function codesBlocks({ own, told }: CodesShown): Block[] {
   const block = (heading: string, lines: readonly string[]): Block => ({
     ...{ kind: "text", heading, lines: lines.map(says), dense: true },
   });
-  return [
-    ...(own ? [block("Codes of the diagnosis, pulp and apex", [...codeLines(own), ...own.cautions.map(stop)])] : []),
-    ...(told ? [block("Codes of the suggestion, pulp and apex", codeLines(told))] : []),
-  ];
+  const ofTold = told ? [block("Codes of the suggestion, pulp and apex", [...codeLines(told), codesAre])] : [];
+  if (own === undefined) return ofTold;
+  const lines = [...codeLines(own), ...own.cautions.map(stop), ...(told ? [] : [codesAre])];
+  return [block("Codes of the diagnosis, pulp and apex", lines), ...ofTold];
 }
+
+const codesAre = "The codes are published; which of them goes with which term is our own reading.";
 
 const lists = [
   ["icd10", "ICD-10"],
@@ -124,7 +123,10 @@ function codeLines({ codes, european }: Pick<CodesTold, "codes" | "european">): 
   });
   const { pulpal = "the same", apical = "the same" } = european;
   const differs = (european.pulpal ?? european.apical) !== undefined;
-  return [inLists.join(" "), ...(differs ? [`European guideline of 2023: ${pulpal}, ${apical}.`] : [])];
+  return [
+    inLists.join(" "),
+    ...(differs ? [`European guideline of 2023: ${pulpal.toLowerCase()}, ${apical.toLowerCase()}.`] : []),
+  ];
 }
 
 const stop = (text: string): string => `${text}.`;

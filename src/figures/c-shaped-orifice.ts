@@ -1,5 +1,5 @@
 import type { CShape } from "../core/tooth/canal-root.ts";
-import type { CanalState } from "./canal-state.ts";
+import { type CanalState, isAwaited } from "./canal-state.ts";
 import { element, group, pathThrough, type Spot, type SvgNode } from "./svg-tree.ts";
 import type { Theme } from "./theme.ts";
 
@@ -60,6 +60,7 @@ export function cShapedMark(
       "stroke-dasharray": dash,
     });
   const nodes = parts.flatMap((part) => {
+    if (isAwaited(state)) return [stroke(part, wall * 0.8, theme.quiet, `${wall} ${wall * 1.6}`)];
     if (state.state === "notFound") return [stroke(part, wall * 1.2, theme.accent, `${wall * 3} ${wall * 2.4}`)];
     if (state.state === "filled") return [stroke(part, width, theme.ink)];
     const hollow = [stroke(part, width, theme.ink), stroke(part, width - 2 * wall, theme.dentine)];

@@ -48,6 +48,11 @@ describe("canalCourse", () => {
     expect(styleAt(course, 0.8, 0)).toEqual(apical);
   });
 
+  it("only supposes the way of a canal that nobody has looked for yet", () => {
+    const course = canalCourse({ name: "P", levels: [1] }, states({ P: { state: "notFound", looked: false } }));
+    expect([styleAt(course, 0.05, 0), styleAt(course, 0.8, 0)]).toEqual([["supposed"], ["supposed"]]);
+  });
+
   it("keeps a block on the way, wherever it is said to be", () => {
     const block = (at?: number) => {
       const state: CanalState =

@@ -1,5 +1,5 @@
 import { type CanalLevel, type CanalRoot, canalNames, canalsAt, cShapeAt } from "../core/tooth/canal-root.ts";
-import type { CanalState } from "./canal-state.ts";
+import { type CanalState, isAwaited } from "./canal-state.ts";
 
 /** How a stretch of canal looks: only supposed, passed by a fine file, opened, dressed, or full. */
 export type StretchStyle = "missing" | "supposed" | "passed" | "open" | "dressed" | "full";
@@ -143,7 +143,7 @@ const blockShare = (state: Extract<CanalState, { state: "blocked" }>): number =>
 function styleAt(state: CanalState, share: number): StretchStyle {
   switch (state.state) {
     case "notFound":
-      return "missing";
+      return isAwaited(state) ? "supposed" : "missing";
     case "located":
       return share < orificeDepth ? "open" : "supposed";
     case "negotiated":

@@ -11,6 +11,7 @@ import { orificePlaces } from "./orifice-places.ts";
 import { svgText } from "./svg-text.ts";
 import type { Figure } from "./svg-tree.ts";
 import { boxesMeet } from "./text-label.ts";
+import { themes } from "./theme.ts";
 import { mesialIsRight } from "./tooth-outline.ts";
 
 const toothNamed = (twoDigit: string) => {
@@ -20,6 +21,8 @@ const toothNamed = (twoDigit: string) => {
 };
 const stateOf = (state: CanalState["state"]): CanalState =>
   state === "blocked" ? { state, with: "ledge", at: 0.5 } : { state };
+const awaited: CanalState = { state: "notFound", looked: false };
+const allStates: readonly CanalState[] = [...canalStates.map(stateOf), awaited];
 const drawn = (twoDigit: string, roots: readonly CanalRoot[], states: Record<string, CanalState>, widthPx: number) =>
   emblem({ tooth: toothNamed(twoDigit), roots, states, theme: "paper", widthPx });
 
@@ -59,11 +62,11 @@ describe("emblem", () => {
       fc.property(
         fc.constantFrom(...teeth),
         rootsOfAnyTooth,
-        fc.array(fc.constantFrom(...canalStates), { minLength: 12, maxLength: 12 }),
+        fc.array(fc.constantFrom(...allStates), { minLength: 12, maxLength: 12 }),
         fc.constantFrom(24, 200, 900),
         (tooth, roots, chosen, widthPx) => {
           const canals = canalsOf({ tooth, roots, states: {} });
-          const states = Object.fromEntries(canals.map((canal, at) => [canal, stateOf(chosen[at] ?? "filled")]));
+          const states = Object.fromEntries(canals.map((canal, at) => [canal, chosen[at] ?? stateOf("filled")]));
           expectClear(emblem({ tooth, roots, states, theme: "dark", widthPx }));
         },
       ),
@@ -91,12 +94,31 @@ describe("emblem", () => {
   });
 
   it.each([24, 200, 900])("tells every state apart without any colour at %i px", (widthPx) => {
-    const uncoloured = canalStates.map((state) => {
-      const figure = drawn("11", usualRoots("11").roots, { Single: stateOf(state) }, widthPx);
+    const uncoloured = allStates.map((state) => {
+      const figure = drawn("11", usualRoots("11").roots, { Single: state }, widthPx);
       const text = JSON.stringify(figure.tree).replace(/"(fill|stroke|data-state)":"[^"]*"/g, "");
       return text.replace(/"[a-z: ]+"\]\}/g, "");
     });
-    expect(new Set(uncoloured).size).toBe(canalStates.length);
+    expect(new Set(uncoloured).size).toBe(allStates.length);
+  });
+
+  it.each([24, 200, 900])("asks nobody to look at a canal that nobody has looked for yet at %i px", (widthPx) => {
+    const cShaped: CanalRoot[] = [{ name: "R", levels: [{ canals: 1, cShape: "C1" }, 1], orifices: ["C"] }];
+    const single = (state: CanalState) => drawn("11", usualRoots("11").roots, { Single: state }, widthPx);
+    const ribbon = (state: CanalState) => drawn("47", cShaped, { C: state }, widthPx);
+    for (const figure of [single, ribbon]) {
+      expect(svgText(figure(awaited))).not.toContain(themes.paper.accent);
+      expect(svgText(figure({ state: "notFound" }))).toContain(themes.paper.accent);
+    }
+    expect(single(awaited).alternative).toContain("Canals: Single not looked for yet.");
+    expect(single({ state: "notFound" }).alternative).toContain("Canals: Single not found.");
+  });
+
+  it("writes out that a canal was not looked for yet, on the large form and quietly", () => {
+    const figure = drawn("11", usualRoots("11").roots, { Single: awaited }, 900);
+    expect(labelsIn(figure).map(({ text }) => text)).toContain("not looked for yet");
+    const words = allNodes(figure.tree).find(({ node }) => node.children[0] === "not looked for yet");
+    expect(words?.node.attributes.fill).toBe(themes.paper.quiet);
   });
 
   it("is the same text for the same tooth, and another for another state", () => {

@@ -1,6 +1,6 @@
 import { cShapeAt } from "../core/tooth/canal-root.ts";
 import { canalSequence, sequenceText } from "../core/tooth/canal-sequence.ts";
-import { isOpenQuestion, stateWords } from "./canal-state.ts";
+import { isAwaited, isOpenQuestion, stateWords } from "./canal-state.ts";
 import { canalsOf, cShapeOf, type EmblemDrawing, type EmblemTooth, stateIn } from "./emblem-input.ts";
 import { rootsDrawing } from "./emblem-roots.ts";
 import { namedSection, sectionDrawing, sectionGroup } from "./emblem-section.ts";
@@ -96,7 +96,7 @@ function stateList(drawing: EmblemDrawing, left: number, height: number) {
     return [
       { text: canal, x: left + 26, y, size, fill, weight: "semibold" },
       ...inLines(stateWords(state)).map((text, line, lines) => ({
-        ...{ text, x: left + 26 + nameWidth + 14, size, fill },
+        ...{ text, x: left + 26 + nameWidth + 14, size, fill: isAwaited(state) ? theme.quiet : fill },
         y: y + (line - (lines.length - 1) / 2) * size * 1.08,
       })),
     ];

@@ -1,4 +1,4 @@
-import type { CanalState } from "./canal-state.ts";
+import { type CanalState, isAwaited } from "./canal-state.ts";
 import { element, group, numberText, type Spot, type SvgNode } from "./svg-tree.ts";
 import type { Theme } from "./theme.ts";
 
@@ -32,6 +32,7 @@ function inner(state: CanalState, { x, y }: Spot, radius: number, pen: Pen): rea
   switch (state.state) {
     case "notFound": {
       const dash = (Math.PI * 2 * (radius - line / 2)) / 16;
+      if (isAwaited(state)) return [ring(theme.quiet, { "stroke-width": line * 0.75, "stroke-dasharray": dots(dash) })];
       return [ring(theme.accent, { "stroke-dasharray": `${numberText(dash * 1.1)} ${numberText(dash * 0.9)}` })];
     }
     case "located":
@@ -48,6 +49,9 @@ function inner(state: CanalState, { x, y }: Spot, radius: number, pen: Pen): rea
       return [ring(theme.accent), bar({ x, y }, radius, theme.accent)];
   }
 }
+
+/** Short strokes with as much between them, closer together than those of a canal that was not found. */
+const dots = (step: number): string => `${numberText(step * 0.5)} ${numberText(step * 0.5)}`;
 
 function halfDisc({ x, y }: Spot, radius: number, fill: string): SvgNode {
   const d = `M${numberText(x - radius)} ${numberText(y)}A${numberText(radius)} ${numberText(radius)} 0 0 0 ${numberText(x + radius)} ${numberText(y)}Z`;

@@ -19,8 +19,45 @@ const anatomy = {
 const visit = (on: string, canals: { canal: string; state: string; blockedBy?: string }[]): Part =>
   ({ id: `visit-${on}`, kind: "visit", revision: 1, body: { on, canals } }) as unknown as Part;
 
+const bare = { ...anatomy, body: { ...anatomy.body, filledBefore: undefined } } as unknown as Part;
+
+const findings = (takenOn: string, ...existing: { canal: string; is: string }[]): Part =>
+  ({ id: `findings-${takenOn}`, kind: "findings", revision: 1, body: { takenOn, existing } }) as unknown as Part;
+
 describe("canalStatesOn", () => {
-  it("calls a canal that no visit names not found, or filled where it came filled", () => {
+  const awaited = { state: "notFound", looked: false };
+
+  it("says that nobody has looked for a canal until the day of the first visit that names one", () => {
+    const parts = [bare, visit("2024-03-05", []), visit("2024-03-06", [{ canal: "MB1", state: "located" }])];
+    const before = { MB1: awaited, MB2: awaited, P: awaited };
+    expect(canalStatesOn([bare])).toEqual(before);
+    expect(canalStatesOn(parts, "2024-03-05")).toEqual(before);
+    const after = { MB1: { state: "located" }, MB2: { state: "notFound" }, P: { state: "notFound" } };
+    expect(canalStatesOn(parts, "2024-03-06")).toEqual(after);
+    expect(canalStatesOn(parts)).toEqual(after);
+  });
+
+  it("takes a visit's word that a canal was not found, though it is the only one that it names", () => {
+    const states = canalStatesOn([bare, visit("2024-03-06", [{ canal: "MB2", state: "notFound" }])]);
+    expect(states.MB2).toEqual({ state: "notFound" });
+  });
+
+  it("takes a tooth as opened once an examination met a canal that is not untouched", () => {
+    const untouched = findings("2024-03-05", { canal: "MB1", is: "untouched" });
+    const opened = findings("2024-03-06", { canal: "MB1", is: "untouched" }, { canal: "P", is: "opened" });
+    expect(canalStatesOn([bare, untouched])).toEqual({ MB1: awaited, MB2: awaited, P: awaited });
+    expect(canalStatesOn([bare, untouched, opened], "2024-03-05").MB2).toEqual(awaited);
+    expect(canalStatesOn([bare, untouched, opened])).toEqual({
+      ...{ MB1: { state: "notFound" }, MB2: { state: "notFound" }, P: { state: "located" } },
+    });
+  });
+
+  it("takes an empty list of canals that came filled as none", () => {
+    const none = { ...anatomy, body: { ...anatomy.body, filledBefore: [] } } as unknown as Part;
+    expect(canalStatesOn([none]).P).toEqual(awaited);
+  });
+
+  it("calls a canal that came filled so, and one that was passed by not found", () => {
     expect(canalStatesOn([anatomy])).toEqual({
       MB1: { state: "notFound" },
       MB2: { state: "notFound" },
@@ -62,8 +99,6 @@ describe("canalStatesOn", () => {
   });
 
   it("takes a canal as an examination met it, before what a visit of that day did", () => {
-    const findings = (takenOn: string, ...existing: { canal: string; is: string }[]): Part =>
-      ({ id: `findings-${takenOn}`, kind: "findings", revision: 1, body: { takenOn, existing } }) as unknown as Part;
     const parts = [
       anatomy,
       visit("2024-03-06", [{ canal: "MB2", state: "shaped" }]),

@@ -147,7 +147,7 @@ describe("the emblem over time", () => {
     await expect.poll(() => sheet.count()).toBe(0);
     expect(page.url()).toBe(address);
     await page.keyboard.press("Home");
-    await sheet.getByRole("img", { name: /Single not found/ }).waitFor();
+    await sheet.getByRole("img", { name: /Single not looked for yet/ }).waitFor();
     await page.keyboard.press("ArrowDown");
     await page.keyboard.press("Enter");
     await page.getByRole("main").getByRole("heading", { name: "Visit 1" }).waitFor();

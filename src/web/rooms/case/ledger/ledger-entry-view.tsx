@@ -10,9 +10,10 @@ import { useSettings, useTopics } from "../../../record/readings.ts";
 import { sideOfTooth } from "../../../words/two-view-words.ts";
 import { sentenceInWords, valueInWords } from "../../../words/value-words.ts";
 import { clickOrigins } from "./click-origin.ts";
-import { entrySubject, entryTitle, inputOrigin } from "./entry-subject.ts";
+import { entrySubject, inputOrigin } from "./entry-subject.ts";
 import type { LedgerLine } from "./ledger-line.ts";
 import { ledgerLines } from "./ledger-lines.ts";
+import { ledgerTitle, settledFirst } from "./settled-search.ts";
 
 interface EntryOptions {
   readonly caseId: string;
@@ -43,7 +44,7 @@ export function LedgerEntryView({ caseId, entry, parts, open: atFirst = false, .
         aria-controls={inside}
         onClick={() => setOpen(!open)}
       >
-        <span className="ledger-name">{entryTitle(entry, parts)}</span>
+        <span className="ledger-name">{ledgerTitle(entry, parts)}</span>
         <span className="ledger-value">{first?.value ?? <span className="quiet">not computed</span>}</span>
         <span className="ledger-says">
           {[first?.interval ?? "", length === undefined ? "" : `${length.value} long`, film]
@@ -76,7 +77,10 @@ export function LedgerEntryView({ caseId, entry, parts, open: atFirst = false, .
 /** The values of an entry, with sides called as they are in the tooth. */
 function linesInTooth(entry: LedgerEntry, parts: readonly Part[]): readonly LedgerLine[] {
   const tooth = thePart(parts, "case")?.body.tooth ?? "";
-  return ledgerLines(entry).map((line) => ({ ...line, value: sideOfTooth(line.value, tooth) }));
+  return settledFirst(ledgerLines(entry), entry, parts).map((line) => ({
+    ...line,
+    value: sideOfTooth(line.value, tooth),
+  }));
 }
 
 /** A canal in space has a room of its own, where its films stand side by side. */

@@ -60,3 +60,14 @@ describe.each(["a", "b", "c"])("the consent page of demo case %s", (name) => {
     expect(consentSheet(source).mark).toMatch(/Demo: invented$/);
   });
 });
+
+it.each([
+  ["a", "An instrument may break in a canal", "A thin tool can break in it."],
+  ["c", "The thin root may break, now or in years", "It can break more easily than other teeth."],
+])("the consent page of demo case %s tells the risk that %s once, in plain words", (name, named, plainly) => {
+  const source = demo(name);
+  expect(lastPlan(source.parts)?.body.risksNamed).toContain(named);
+  const told = paragraphs(source);
+  expect(told).not.toContain(named);
+  expect(told.filter((text) => text.includes(plainly))).toHaveLength(1);
+});

@@ -8,7 +8,9 @@ import { readingGrade } from "../core/plain-words/reading-grade.ts";
 import { teeth } from "../core/tooth/teeth.ts";
 import type { BodyOf, Part } from "../record/parts.ts";
 import { consentWords } from "./consent/consent-words.ts";
+import { ownRisks } from "./consent/own-risks.ts";
 import { notPlain, plainGrade } from "./consent/plain-reason.ts";
+import { plainChecks } from "./consent/still-to-check.ts";
 import { toothPlainly } from "./consent/tooth-plainly.ts";
 import { consentSheet } from "./consent-sheet.ts";
 import { numbersIn } from "./page-model.ts";
@@ -28,7 +30,7 @@ const aged = (birthYear: number, demo = false) =>
   sampleParts().map((one) => (one.kind === "case" ? { ...one, body: { ...one.body, birthYear, demo } } : one));
 
 describe("every sentence that the page brings itself", () => {
-  it.each([...Object.values(consentWords), ...teeth.map(toothPlainly)])(
+  it.each([...Object.values(consentWords), ...new Set(Object.values(plainChecks)), ...teeth.map(toothPlainly)])(
     "is read at the age of twelve, without a word of the trade: %s",
     (words) => {
       expect(jargonIn(words)).toEqual([]);
@@ -69,6 +71,49 @@ describe("the consent page", () => {
       expect(words).toContain(said);
   });
 
+  it("asks to be asked about the risks where a fact is missing that could call for one, or the way was not judged", () => {
+    const ways = sampleWays();
+    const bare = { ...ways, options: ways.options.map((option) => ({ ...option, risks: [] })) };
+    const asking = { ...bare, ask: [{ fact: "lesion", says: "Is there a lesion?", ways: [], risks: ["separation"] }] };
+    for (const words of [
+      wordsOfModel(sheet({}, asking)),
+      wordsOfModel(sheet({ chosen: "surgery" })),
+      wordsOfModel(sheet({ chosen: "watch", because: "The patient wants to wait." })),
+    ]) {
+      expect(words).toContain(consentWords.askRisks);
+      expect(words).not.toContain(consentWords.noRisk);
+    }
+  });
+
+  it("does not print a named risk that a printed one tells, and leaves a line for one that is not plain", () => {
+    const risksNamed = [
+      "A small tool may break, above all in the third root",
+      "Extrusion beyond the apex",
+      "It may go dark.",
+    ];
+    const model = sheet({ risksNamed });
+    const words = wordsOfModel(model);
+    expect(words).not.toMatch(/third root|apex/);
+    expect(words).toContain(`${consentWords.alsoSaid}\nIt may go dark.`);
+    const byHand = model.pages.find(({ title }) => title === consentWords.moreRisks);
+    expect(byHand?.blocks.at(-1)).toEqual({ kind: "blanks", labels: [""] });
+    expect(sheet({ risksNamed: ["It may go dark."] }).pages.map(({ title }) => title)).not.toContain(
+      consentWords.moreRisks,
+    );
+  });
+
+  it("prints a risk of a way that is not told in plain words, from its place in the ledger", () => {
+    const ways = sampleWays();
+    const bleeds = { ...ways.options[0]?.risks[0], id: "bleeding", says: "Haemorrhage", because: "a drug" };
+    const from = { source: "common practice", mark: "common practice" } as const;
+    const risk = { ...bleeds, plain: "You can bleed for 2 days.", ...from };
+    const options = ways.options.map((one) => (one.way === "surgery" ? { ...one, risks: [risk] } : one));
+    const model = sheet({ risksNamed: ["Haemorrhage"] }, { ...ways, options });
+    expect(wordsOfModel(model)).toContain(`${consentWords.alsoSaid}\nYou can bleed for 2 days.`);
+    const at = options.findIndex(({ way }) => way === "surgery");
+    expect(numbersIn(model).map(({ path }) => path)).toContain(`options[${at}].risks[0].plain`);
+  });
+
   it("says what is wrong, what happens if nothing is done, and what is asked afterwards", () => {
     const words = wordsOfModel(sheet());
     expect(words).toContain("The root of your tooth has an infection.");
@@ -95,6 +140,37 @@ describe("the consent page", () => {
     const words = wordsOfModel(sheet({ chosen: "surgery" }));
     expect(words).toContain("Way surgery (our advice)");
     expect(words).not.toContain(consentWords.asksFirst);
+  });
+
+  it("says of an advised way that waits that something must be checked first, and what, where it has plain words", () => {
+    expect(wordsOfModel(sheet())).not.toContain(consentWords.checkFirst);
+    const general = sheet({ chosen: "surgery" });
+    expect(linesOfModel(general)).toContain(consentWords.checkFirst);
+    const ways = sampleWays();
+    const row = { row: "surgery-bone-drug", speaks: "asks", says: "What does the physician say?" } as const;
+    const options = ways.options.map((one) =>
+      one.way === "surgery" ? { ...one, why: [{ ...row, source: "known-2001", mark: "memory" as const }] } : one,
+    );
+    const ask = [
+      ...ways.ask,
+      { fact: "medicalTaken", says: "Is the medical history taken?", ways: ["surgery" as const], risks: [] },
+      { fact: "caries", says: "How deep is the caries?", ways: ["retreat" as const], risks: [] },
+    ];
+    const lines = linesOfModel(sheet({ chosen: "surgery" }, { ...ways, options, ask })).filter((line) => line !== "");
+    const checks = lines.slice(lines.indexOf(consentWords.checkFirst) + 1).slice(0, 2);
+    expect(checks).toEqual([plainChecks.medicalTaken, plainChecks["surgery-bone-drug"]]);
+    expect(lines).not.toContain(plainChecks.caries);
+  });
+
+  it("refuses an advised way that does not fit and has no reason, and says with a reason that the facts point elsewhere", () => {
+    expect(() => sheet({ chosen: "treat" })).toThrow(
+      "Cannot make the consent page: the chosen way, root canal treatment, does not fit what is recorded (Nothing here asks for it); on the plan's page choose another, or write under Because why it is taken",
+    );
+    expect(() => sheet({ chosen: "treat", because: " " })).toThrow(/does not fit/);
+    const words = wordsOfModel(sheet({ chosen: "treat", because: "The patient wants it." }));
+    expect(words).toContain(consentWords.againstFacts);
+    expect(words).not.toContain(consentWords.checkFirst);
+    expect(wordsOfModel(sheet())).not.toContain(consentWords.againstFacts);
   });
 
   it("prints the reason as it was written for the patient, or the clinician's where it is plain, else lines to write on", () => {
@@ -140,6 +216,32 @@ describe("the consent page", () => {
     expect(() => consentSheet({ ...source, ledger })).toThrow(/not computed: no diagnosis is recorded$/);
     expect(() => consentSheet({ ...source, ledger: [] })).toThrow(/are not computed$/);
   });
+});
+
+describe("the risks that a person names", () => {
+  const of = (...risksNamed: string[]) => ownRisks({ ways: sampleWays(), plan: { ...planOf, risksNamed } });
+  const planOf: BodyOf<"plan"> = { madeOn: "2024-03-04", options: [], chosen: "retreat", because: "", risksNamed: [] };
+
+  it("are each told, told already, or written by hand; none is lost and none stands twice", () => {
+    const named = ["It may go dark.", "Extrusion beyond the apex", "A small tool may break", "Neighbours may tilt", ""];
+    expect(of(...named, ...named)).toEqual({
+      printed: ["It may go dark."],
+      saidAlready: ["A small tool may break"],
+      byHand: ["Extrusion beyond the apex"],
+    });
+  });
+
+  it("are told already where a printed risk names the subject in words of the trade or in plain ones", () => {
+    const again = ["An instrument may break, above all in the third root", "Neighbours tilt in the gap"];
+    expect(of(...again)).toEqual({ printed: [], saidAlready: again, byHand: [] });
+  });
+
+  it.each(["The tool may break your lip and hurt the gum", "The tooth may turn sore", "It may break."])(
+    "are printed where they share a word with a printed risk and tell another: %s",
+    (risk) => {
+      expect(of(risk)).toEqual({ printed: [risk], saidAlready: [], byHand: [] });
+    },
+  );
 });
 
 describe("what keeps a patient from understanding", () => {

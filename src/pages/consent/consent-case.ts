@@ -22,7 +22,7 @@ export interface PlacedWay extends WayTold {
 }
 
 /** The ways that are open and the one that was chosen, that one first. */
-export function waysToTell({ ways, plan }: ConsentCase): readonly PlacedWay[] {
+export function waysToTell({ ways, plan }: Pick<ConsentCase, "ways" | "plan">): readonly PlacedWay[] {
   const placed = ways.options.map((option, index) => ({ ...option, at: `options[${index}]` }));
   const chosen = placed.filter(({ way }) => way === plan.chosen);
   return [...chosen, ...placed.filter(({ way, standing }) => standing === "open" && way !== plan.chosen)];

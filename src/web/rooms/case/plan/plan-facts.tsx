@@ -1,7 +1,6 @@
 import { isInFull } from "../../../../record/own-figures.ts";
 import type { BodyOf } from "../../../../record/parts.ts";
 import { wayWords, wordFor } from "../../../../record/words/case-words.ts";
-import { yesNoWords } from "../../../../record/words/finding-words.ts";
 import { SelectField } from "../../../parts/fields/choice-field.tsx";
 import { useField } from "../../../parts/fields/editing.tsx";
 import { NumberField } from "../../../parts/fields/number-field.tsx";
@@ -15,6 +14,8 @@ const alteredWords = {
   altered: "altered",
   notAssessed: "not assessed",
 } as const;
+/** A plan that keeps "not asked" is told as not recorded: neither says anything of the crown. */
+const crownedWords = { yes: "yes", no: "no" } as const;
 const kindWords = {
   healing: "healing",
   pulp: "pulp alive",
@@ -33,7 +34,7 @@ export const PlanFacts = () => (
         words={alteredWords}
         unset="not recorded"
       />
-      <SelectField at="crowned" label="Carries a crown or a bridge" words={yesNoWords} unset="not recorded" />
+      <SelectField at="crowned" label="Carries a crown or a bridge" words={crownedWords} unset="not recorded" />
     </div>
     <OwnFigures />
   </section>

@@ -4,33 +4,12 @@ import type { CanalLevel, CanalRoot } from "../core/tooth/canal-root.ts";
 import { teeth } from "../core/tooth/teeth.ts";
 import { usualRoots } from "../core/tooth/usual-roots.ts";
 import { canalBoard } from "./canal-board.ts";
-import { allNodes, labelsIn } from "./drawn-for-tests.ts";
+import { allNodes, expectClear, labelsIn, toothNamed } from "./drawn-for-tests.ts";
 import { svgText } from "./svg-text.ts";
-import type { Figure } from "./svg-tree.ts";
-import { boxesMeet } from "./text-label.ts";
 
-const toothOf = (twoDigit: string) => {
-  const found = teeth.find((tooth) => tooth.twoDigit === twoDigit);
-  if (found === undefined) throw new Error(twoDigit);
-  return found;
-};
 const boardOf = (twoDigit: string, roots: readonly CanalRoot[]) =>
-  canalBoard({ tooth: toothOf(twoDigit), roots, theme: "paper" });
+  canalBoard({ tooth: toothNamed(twoDigit), roots, theme: "paper" });
 const lone = (levels: CanalLevel[]): CanalRoot[] => [{ name: "R", levels, orifices: ["C"] }];
-
-function expectClear(figure: Figure): void {
-  const labels = labelsIn(figure);
-  const [, , width = 0, height = 0] = String(figure.tree.attributes.viewBox).split(" ").map(Number);
-  labels.forEach((label, at) => {
-    for (const other of labels.slice(at + 1))
-      expect(boxesMeet(label, other), `${label.text} on ${other.text}`).toBe(false);
-    expect(label.left, label.text).toBeGreaterThanOrEqual(0);
-    expect(label.right, label.text).toBeLessThanOrEqual(width);
-    expect(label.top, label.text).toBeGreaterThanOrEqual(0);
-    expect(label.bottom, label.text).toBeLessThanOrEqual(height);
-  });
-  expect(svgText(figure)).not.toMatch(/NaN|Infinity|undefined/);
-}
 
 describe("the board of roots and canals", () => {
   it("of every one of the 52 teeth has no word on another or outside, and a place for every level", () => {

@@ -1,5 +1,15 @@
+import { expect } from "vitest";
+import { type ToothFacts, teeth } from "../core/tooth/teeth.ts";
+import { svgText } from "./svg-text.ts";
 import type { Figure, SvgNode } from "./svg-tree.ts";
-import { type Box, labelBox, type TextWeight } from "./text-label.ts";
+import { type Box, boxesMeet, labelBox, type TextWeight } from "./text-label.ts";
+
+/** A tooth by its two digits. */
+export function toothNamed(twoDigit: string): ToothFacts {
+  const found = teeth.find((tooth) => tooth.twoDigit === twoDigit);
+  if (found === undefined) throw new Error(twoDigit);
+  return found;
+}
 
 /** An element with where it is drawn. */
 interface Found {
@@ -47,4 +57,19 @@ export function shapesIn(figure: Figure): Box[] {
     const ys = numbers.filter((_, at) => at % 2 === 1).map((y) => shift.y + y * scale);
     return [{ left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) }];
   });
+}
+
+/** Holds a drawing to it that no word lies on another one or outside, and that every place in it is a number. */
+export function expectClear(figure: Figure): void {
+  const labels = labelsIn(figure);
+  const [, , width = 0, height = 0] = String(figure.tree.attributes.viewBox).split(" ").map(Number);
+  labels.forEach((label, at) => {
+    for (const other of labels.slice(at + 1))
+      expect(boxesMeet(label, other), `${label.text} on ${other.text}`).toBe(false);
+    expect(label.left, label.text).toBeGreaterThanOrEqual(0);
+    expect(label.right, label.text).toBeLessThanOrEqual(width);
+    expect(label.top, label.text).toBeGreaterThanOrEqual(0);
+    expect(label.bottom, label.text).toBeLessThanOrEqual(height);
+  });
+  expect(svgText(figure)).not.toMatch(/NaN|Infinity|undefined/);
 }

@@ -34,3 +34,12 @@ export interface Source {
   /** Whether the figure was read in a copy of the source ("seen") or recalled ("memory"). */
   readonly verification: "seen" | "memory";
 }
+
+const verification = z.enum(["seen", "memory"]);
+
+/** A published source as its folder of data/ is read: what else stands in it is the topic's own. */
+type SourceFile = Omit<Source, "verification"> & { readonly verification: string };
+
+/** The sources of a topic, each with the mark that its own folder of data/ gives it; in the order in which they are given. */
+export const sourcesOf = (files: readonly SourceFile[]): readonly Source[] =>
+  files.map(({ id, reference, verification: mark }) => ({ id, reference, verification: verification.parse(mark) }));

@@ -9,7 +9,7 @@ import jacobsen from "../../../data/jacobsen-1980/source.json" with { type: "jso
 import lee from "../../../data/lee-2023/source.json" with { type: "json" };
 import review from "../../../data/orofacial-pain-review-2025/source.json" with { type: "json" };
 import pimentel from "../../../data/pimentel-costa-chapter/source.json" with { type: "json" };
-import type { Source } from "../basis.ts";
+import { sourcesOf } from "../basis.ts";
 import { defineTopic } from "../topic.ts";
 import { codesOf } from "./terms/codes-of.ts";
 import { type AxisDecision, decideAxis, entryIf } from "./terms/decide-axis.ts";
@@ -21,12 +21,7 @@ import { placesOf } from "./terms/hold.ts";
 import { examinedOf } from "./terms/input-faults.ts";
 import { type Row, rows } from "./terms/rules.ts";
 
-const recalled = [glickman, duncan];
-const read = [aaeAbe, review, pimentel, lee, jacobsen, bastos, icd10, icd10Cm, icd11];
-const sources: readonly Source[] = [
-  ...read.map(({ id, reference }): Source => ({ id, reference, verification: "seen" })),
-  ...recalled.map(({ id, reference }): Source => ({ id, reference, verification: "memory" })),
-];
+const sources = sourcesOf([aaeAbe, review, pimentel, lee, jacobsen, bastos, icd10, icd10Cm, icd11, glickman, duncan]);
 
 /**
  * The pulpal and apical terms that findings speak for, by a table of rows, with what speaks against them and what is missing.

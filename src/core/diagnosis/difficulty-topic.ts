@@ -6,7 +6,7 @@ import pess from "../../../data/pess-2020/source.json" with { type: "json" };
 import pruett from "../../../data/pruett-1997/source.json" with { type: "json" };
 import schafer from "../../../data/schafer-2002/source.json" with { type: "json" };
 import tzanetakis from "../../../data/tzanetakis-2008/source.json" with { type: "json" };
-import type { Source } from "../basis.ts";
+import { sourcesOf } from "../basis.ts";
 import { Refusal } from "../refusal.ts";
 import { teeth } from "../tooth/teeth.ts";
 import { defineTopic } from "../topic.ts";
@@ -18,12 +18,7 @@ import { difficultyTable } from "./difficulty/difficulty-table.ts";
 import { heldToThreshold } from "./difficulty/held-to-threshold.ts";
 import { recordedFacts } from "./difficulty/recorded-facts.ts";
 
-const sources: readonly Source[] = [
-  ...[dijkstra, farzaneh, gorniGagliani, pess, schafer, tzanetakis].map(
-    ({ id, reference }): Source => ({ id, reference, verification: "seen" }),
-  ),
-  ...[estrela, pruett].map(({ id, reference }): Source => ({ id, reference, verification: "memory" })),
-];
+const sources = sourcesOf([dijkstra, farzaneh, gorniGagliani, pess, schafer, tzanetakis, estrela, pruett]);
 
 /**
  * The recorded facts that make a tooth harder, each beside its threshold, by what they make harder.

@@ -1,3 +1,4 @@
+import { sourcesOf } from "../basis.ts";
 import { defineTopic } from "../topic.ts";
 import { caseFacts } from "./plan/case-facts.ts";
 import { checkedTooth } from "./plan/check-plan.ts";
@@ -21,7 +22,7 @@ export const planTopic = defineTopic({
   summary: "The ways a tooth can go: what must be true first, published outcomes, factors, risks, visits, plain words.",
   input: planInput,
   output: planOutput,
-  sources: planSources.map(({ id, reference, verification }) => ({ id, reference, verification })),
+  sources: sourcesOf(planSources),
   compute: plan,
 });
 

@@ -7,7 +7,7 @@ import pigg from "../../../data/pigg-2016/source.json" with { type: "json" };
 import simel from "../../../data/simel-1991/source.json" with { type: "json" };
 import villaChavez from "../../../data/villa-chavez-2013/source.json" with { type: "json" };
 import weisleder from "../../../data/weisleder-2009/source.json" with { type: "json" };
-import type { Source } from "../basis.ts";
+import { sourcesOf } from "../basis.ts";
 import { type Fault, Refusal } from "../refusal.ts";
 import { defineTopic } from "../topic.ts";
 import { chancesOf, drawn, meanAt, type Prior } from "./test-strength/chances.ts";
@@ -21,11 +21,7 @@ import {
 } from "./test-strength/test-strength-output.ts";
 import { type LeftOut, weighedResults } from "./test-strength/weighed-results.ts";
 
-const seen = [mainkar, balevi, pigg, farid, weisleder, petersson, villaChavez, karlson];
-const sources: readonly Source[] = [
-  ...seen.map(({ id, reference }): Source => ({ id, reference, verification: "seen" })),
-  { id: simel.id, reference: simel.reference, verification: "memory" },
-];
+const sources = sourcesOf([mainkar, balevi, pigg, farid, weisleder, petersson, villaChavez, karlson, simel]);
 
 /**
  * The probability of a non-vital pulp before and after each test, by likelihood ratios.

@@ -1,7 +1,7 @@
 import bahia from "../../../data/bahia-buono-2005/source.json" with { type: "json" };
 import burklein from "../../../data/burklein-2021/source.json" with { type: "json" };
 import iso from "../../../data/iso-3630-1/source.json" with { type: "json" };
-import type { Basis, Source } from "../basis.ts";
+import { type Basis, sourcesOf } from "../basis.ts";
 import { faultAt } from "../refusal.ts";
 import { defineTopic } from "../topic.ts";
 import { type BendInput, type BendOutput, bendInput, bendOutput } from "./bend-input.ts";
@@ -12,11 +12,7 @@ import { instrumentShape } from "./instrument-shape.ts";
 import { seatedInstrument } from "./seated-instrument.ts";
 import { type Seeing, strainBounds } from "./strain-bounds.ts";
 
-const sources: readonly Source[] = [
-  { id: bahia.id, reference: bahia.reference, verification: "memory" },
-  { id: burklein.id, reference: burklein.reference, verification: "seen" },
-  { id: iso.id, reference: iso.reference, verification: "memory" },
-];
+const sources = sourcesOf([bahia, burklein, iso]);
 
 /**
  * How much a canal bends an instrument that is seated in it, where most, and what of that is bounded.

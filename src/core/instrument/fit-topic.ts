@@ -1,6 +1,6 @@
 import iso from "../../../data/iso-3630-1/source.json" with { type: "json" };
 import zinelis from "../../../data/zinelis-2002/source.json" with { type: "json" };
-import type { Basis, Source } from "../basis.ts";
+import { type Basis, sourcesOf } from "../basis.ts";
 import { reach95 } from "../radiograph/interval-around.ts";
 import { type Fault, faultAt, Refusal } from "../refusal.ts";
 import { defineTopic } from "../topic.ts";
@@ -9,10 +9,7 @@ import { type FitInput, type FitOutput, fitInput, fitOutput } from "./fit-input.
 import { instrumentFaults } from "./instrument-faults.ts";
 import { instrumentShape } from "./instrument-shape.ts";
 
-const sources: readonly Source[] = [
-  { id: iso.id, reference: iso.reference, verification: "memory" },
-  { id: zinelis.id, reference: zinelis.reference, verification: "seen" },
-];
+const sources = sourcesOf([iso, zinelis]);
 
 /**
  * Which of the instruments that were used a fragment could be from, each with its misfit.

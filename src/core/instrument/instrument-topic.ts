@@ -1,17 +1,14 @@
 import { z } from "zod";
 import iso from "../../../data/iso-3630-1/source.json" with { type: "json" };
 import zinelis from "../../../data/zinelis-2002/source.json" with { type: "json" };
-import { intervalSchema, outputParts, type Source } from "../basis.ts";
+import { intervalSchema, outputParts, sourcesOf } from "../basis.ts";
 import { defineTopic } from "../topic.ts";
 import { type Instrument, instrumentFields } from "./instrument-fields.ts";
 import { diameterAt, type InstrumentShape, instrumentShape } from "./instrument-shape.ts";
 import { colourOfSize, sizeInSeries } from "./iso-series.ts";
 import { placeOfDiameter } from "./place-of-diameter.ts";
 
-const sources: readonly Source[] = [
-  { id: iso.id, reference: iso.reference, verification: "memory" },
-  { id: zinelis.id, reference: zinelis.reference, verification: "seen" },
-];
+const sources = sourcesOf([iso, zinelis]);
 
 const input = z.strictObject({
   ...instrumentFields,

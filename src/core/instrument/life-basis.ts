@@ -4,18 +4,11 @@ import hulsmann from "../../../data/hulsmann-2019/source.json" with { type: "jso
 import miner from "../../../data/miner-1945/source.json" with { type: "json" };
 import mukhlif from "../../../data/mukhlif-2013/source.json" with { type: "json" };
 import pruett from "../../../data/pruett-1997/source.json" with { type: "json" };
-import type { Basis, Source } from "../basis.ts";
+import { type Basis, sourcesOf } from "../basis.ts";
 import type { LifeInput } from "./life-input.ts";
 
 /** What the life used rests on. */
-export const lifeSources: readonly Source[] = [
-  { id: cheungDarvell.id, reference: cheungDarvell.reference, verification: "seen" },
-  { id: miner.id, reference: miner.reference, verification: "memory" },
-  { id: burklein.id, reference: burklein.reference, verification: "seen" },
-  { id: hulsmann.id, reference: hulsmann.reference, verification: "seen" },
-  { id: pruett.id, reference: pruett.reference, verification: "memory" },
-  { id: mukhlif.id, reference: mukhlif.reference, verification: "seen" },
-];
+export const lifeSources = sourcesOf([cheungDarvell, miner, burklein, hulsmann, pruett, mukhlif]);
 
 /** The published range of the strain-life slope: its weak end was read, its strong end recalled. */
 export const publishedSlope = { strong: cheungDarvell.slope.strong.value, weak: cheungDarvell.slope.weak.value };

@@ -2,7 +2,7 @@ import birge from "../../../data/birge-1932/source.json" with { type: "json" };
 import dicom from "../../../data/dicom-ps3-3/source.json" with { type: "json" };
 import lazzerini from "../../../data/lazzerini-1996/source.json" with { type: "json" };
 import vandeVoorde from "../../../data/vande-voorde-1969/source.json" with { type: "json" };
-import type { Source } from "../basis.ts";
+import { sourcesOf } from "../basis.ts";
 import { faultAt, Refusal } from "../refusal.ts";
 import { defineTopic } from "../topic.ts";
 import { calibrateByFile } from "./calibrate-by-file.ts";
@@ -11,12 +11,7 @@ import { type CalibrateInput, type CalibrateOutput, calibrateInput, calibrateOut
 import { impossibleMarks } from "./impossible-marks.ts";
 import { scalesOfFile } from "./scales-of-file.ts";
 
-const sources: readonly Source[] = [
-  { id: dicom.id, reference: dicom.reference, verification: "memory" },
-  { id: birge.id, reference: birge.reference, verification: "memory" },
-  { id: lazzerini.id, reference: lazzerini.reference, verification: "seen" },
-  { id: vandeVoorde.id, reference: vandeVoorde.reference, verification: "memory" },
-];
+const sources = sourcesOf([dicom, birge, lazzerini, vandeVoorde]);
 
 /**
  * The scale of a film in mm per px, from known lengths marked on it or from what its file states.

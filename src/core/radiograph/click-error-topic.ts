@@ -1,6 +1,6 @@
 import bland from "../../../data/bland-altman-1986/source.json" with { type: "json" };
 import dahlbergs from "../../../data/dahlberg-1940/source.json" with { type: "json" };
-import type { Interval, Source } from "../basis.ts";
+import { type Interval, sourcesOf } from "../basis.ts";
 import { faultAt } from "../refusal.ts";
 import { quantile } from "../statistics/quantile.ts";
 import { defineTopic } from "../topic.ts";
@@ -13,10 +13,7 @@ import { meanWithInterval } from "./click-error/mean-with-interval.ts";
 import { knownPairs, missOf, offTruth } from "./click-error/miss-of-truth.ts";
 import { type OutlyingPair, outlyingPairs } from "./click-error/outlying-pairs.ts";
 
-const sources: readonly Source[] = [
-  { id: dahlbergs.id, reference: dahlbergs.reference, verification: "memory" },
-  { id: bland.id, reference: bland.reference, verification: "seen" },
-];
+const sources = sourcesOf([dahlbergs, bland]);
 
 /**
  * The standard deviation of a person's click from places that they marked twice, with its interval.

@@ -1,7 +1,7 @@
 import evangelidis from "../../../data/evangelidis-psarakis-2008/source.json" with { type: "json" };
 import hartley from "../../../data/hartley-zisserman-2003/source.json" with { type: "json" };
 import ruttimann from "../../../data/ruttimann-1986/source.json" with { type: "json" };
-import type { Source } from "../basis.ts";
+import { sourcesOf } from "../basis.ts";
 import { type Fault, Refusal } from "../refusal.ts";
 import { defineTopic } from "../topic.ts";
 import { reasonsAgainst } from "./compare-films/comparability.ts";
@@ -16,11 +16,7 @@ import { basisOf, cautionsOf } from "./compare-films/comparison-words.ts";
 import { type Homography, reversed } from "./compare-films/homography.ts";
 import { areaRatioOf, carried } from "./compare-films/lesion-change.ts";
 
-const sources: readonly Source[] = [
-  { id: hartley.id, reference: hartley.reference, verification: "memory" },
-  { id: evangelidis.id, reference: evangelidis.reference, verification: "memory" },
-  { id: ruttimann.id, reference: ruttimann.reference, verification: "seen" },
-];
+const sources = sourcesOf([hartley, evangelidis, ruttimann]);
 
 /**
  * Two films of one tooth brought together: the transform, whether they can be compared, and what changed.

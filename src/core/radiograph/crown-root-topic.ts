@@ -1,5 +1,5 @@
 import grossmann from "../../../data/grossmann-sadan-2005/source.json" with { type: "json" };
-import type { Interval, Source } from "../basis.ts";
+import { type Interval, sourcesOf } from "../basis.ts";
 import { defineTopic } from "../topic.ts";
 import {
   type CrownRootInput,
@@ -11,7 +11,7 @@ import { errorAssumptions, lengthIntervals } from "./drawn-measures/film-errors.
 import { type PartsOfAxis, partsOfAxis } from "./drawn-measures/parts-of-axis.ts";
 import { intervalAround } from "./interval-around.ts";
 
-const sources: readonly Source[] = [{ id: grossmann.id, reference: grossmann.reference, verification: "memory" }];
+const sources = sourcesOf([grossmann]);
 
 /**
  * How long crown and root are on a film and their ratio, with intervals.

@@ -1,7 +1,7 @@
 import kuttler from "../../../data/kuttler-1955/source.json" with { type: "json" };
 import pess from "../../../data/pess-2020/source.json" with { type: "json" };
 import schaeffer from "../../../data/schaeffer-2005/source.json" with { type: "json" };
-import type { Source } from "../basis.ts";
+import { sourcesOf } from "../basis.ts";
 import { defineTopic } from "../topic.ts";
 import { fillingClasses } from "./drawn-measures/filling-classes.ts";
 import {
@@ -13,11 +13,7 @@ import {
 import { type FillingReading, fillingReading } from "./drawn-measures/filling-reading.ts";
 import { errorAssumptions, lengthIntervals, oneProjection } from "./drawn-measures/film-errors.ts";
 
-const sources: readonly Source[] = [
-  { id: pess.id, reference: pess.reference, verification: "seen" },
-  { id: schaeffer.id, reference: schaeffer.reference, verification: "seen" },
-  { id: kuttler.id, reference: kuttler.reference, verification: "memory" },
-];
+const sources = sourcesOf([pess, schaeffer, kuttler]);
 
 /**
  * How far short of the radiographic apex a filling ends, or how far beyond, with an interval and the published classes.

@@ -1,5 +1,5 @@
 import pess from "../../../data/pess-2021/source.json" with { type: "json" };
-import type { Basis, Interval, Source } from "../basis.ts";
+import { type Basis, type Interval, sourcesOf } from "../basis.ts";
 import { defineTopic } from "../topic.ts";
 import { mm, type PlanePoint } from "../units.ts";
 import { type ApexAtOutline, apexAtOutline } from "./lesion/apex-at-outline.ts";
@@ -11,7 +11,7 @@ import { areaOf, centreOf } from "./lesion/outline-area.ts";
 import { diametersOf } from "./lesion/outline-diameters.ts";
 import { sizeClassOf } from "./lesion/size-class.ts";
 
-const sources: readonly Source[] = [{ id: pess.id, reference: pess.reference, verification: "seen" }];
+const sources = sourcesOf([pess]);
 
 /**
  * The size of an outlined lesion: area, diameters, distance to the apex, each with an interval.

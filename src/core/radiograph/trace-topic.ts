@@ -1,18 +1,14 @@
 import dijkstra from "../../../data/dijkstra-1959/source.json" with { type: "json" };
 import mortensen from "../../../data/mortensen-barrett-1998/source.json" with { type: "json" };
 import sato from "../../../data/sato-1998/source.json" with { type: "json" };
-import type { Basis, Source } from "../basis.ts";
+import { type Basis, sourcesOf } from "../basis.ts";
 import { type Fault, Refusal } from "../refusal.ts";
 import { defineTopic } from "../topic.ts";
 import { type ImagePoint, px } from "../units.ts";
 import { type TraceInput, type TraceOutput, traceInput, traceOutput } from "./trace/trace-input.ts";
 import { type TracedCourse, tracedCourse } from "./trace/traced-course.ts";
 
-const sources: readonly Source[] = [
-  { id: mortensen.id, reference: mortensen.reference, verification: "memory" },
-  { id: dijkstra.id, reference: dijkstra.reference, verification: "memory" },
-  { id: sato.id, reference: sato.reference, verification: "seen" },
-];
+const sources = sourcesOf([mortensen, dijkstra, sato]);
 
 /**
  * The course between marked places along a dark or bright line of a film, as the least-cost path over a picture of costs.

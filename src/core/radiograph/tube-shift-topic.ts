@@ -2,7 +2,7 @@ import clark from "../../../data/clark-1910/source.json" with { type: "json" };
 import molars from "../../../data/molar-separation/source.json" with { type: "json" };
 import premolars from "../../../data/premolar-separation/source.json" with { type: "json" };
 import schneider from "../../../data/schneider-1971/source.json" with { type: "json" };
-import type { Source } from "../basis.ts";
+import { sourcesOf } from "../basis.ts";
 import { defineTopic } from "../topic.ts";
 import { adviseShift } from "./tube-shift/advise-shift.ts";
 import { checkFilms } from "./tube-shift/check-films.ts";
@@ -11,12 +11,7 @@ import { reachOfAngles } from "./tube-shift/reach-of-angles.ts";
 import { type TubeShiftInput, tubeShiftInput } from "./tube-shift/tube-shift-input.ts";
 import { type TubeShiftOutput, tubeShiftOutput } from "./tube-shift/tube-shift-output.ts";
 
-const sources: readonly Source[] = [
-  { id: molars.id, reference: molars.reference, verification: "seen" },
-  { id: premolars.id, reference: premolars.reference, verification: "seen" },
-  { id: schneider.id, reference: schneider.reference, verification: "memory" },
-  { id: clark.id, reference: clark.reference, verification: "memory" },
-];
+const sources = sourcesOf([molars, premolars, schneider, clark]);
 
 /**
  * What a further film under each horizontal angle would tell of a canal beyond the films at hand, and the least shift that

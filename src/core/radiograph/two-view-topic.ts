@@ -6,7 +6,7 @@ import pruett from "../../../data/pruett-1997/source.json" with { type: "json" }
 import richards from "../../../data/richards-1980/source.json" with { type: "json" };
 import schneider from "../../../data/schneider-1971/source.json" with { type: "json" };
 import weine from "../../../data/weine-1982/source.json" with { type: "json" };
-import type { Source } from "../basis.ts";
+import { sourcesOf } from "../basis.ts";
 import { defineTopic } from "../topic.ts";
 import { anglesOfViews } from "./two-view/angles-of-views.ts";
 import { bothAnswers } from "./two-view/both-answers.ts";
@@ -18,13 +18,7 @@ import { twoViewCautions } from "./two-view/two-view-cautions.ts";
 import { type TwoViewInput, twoViewInput } from "./two-view/two-view-input.ts";
 import { type TwoViewOutput, twoViewOutput } from "./two-view/two-view-output.ts";
 
-const memory = [clark, hartley, schneider, weine, pruett, gunday, estrela].map(
-  ({ id, reference }): Source => ({ id, reference, verification: "memory" }),
-);
-const sources: readonly Source[] = [
-  ...memory,
-  { id: richards.id, reference: richards.reference, verification: "seen" },
-];
+const sources = sourcesOf([clark, hartley, schneider, weine, pruett, gunday, estrela, richards]);
 const curvatureSources = [schneider, weine, pruett, gunday, estrela].map(({ id }) => id);
 
 /**

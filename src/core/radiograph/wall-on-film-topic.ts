@@ -1,6 +1,6 @@
 import caputo from "../../../data/caputo-standlee-1976/source.json" with { type: "json" };
 import lim from "../../../data/lim-stock-1987/source.json" with { type: "json" };
-import type { Interval, Source } from "../basis.ts";
+import { type Interval, sourcesOf } from "../basis.ts";
 import { faultAt } from "../refusal.ts";
 import { defineTopic } from "../topic.ts";
 import { errorAssumptions, lengthIntervals } from "./drawn-measures/film-errors.ts";
@@ -11,11 +11,7 @@ import {
   wallOnFilmOutput,
 } from "./drawn-measures/wall-on-film-input.ts";
 
-const sources: readonly Source[] = [lim, caputo].map(({ id, reference }) => ({
-  id,
-  reference,
-  verification: "memory",
-}));
+const sources = sourcesOf([lim, caputo]);
 
 /**
  * How thick the wall of a root is on a film, with an interval, beside published limits.

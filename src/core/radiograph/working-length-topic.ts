@@ -3,7 +3,7 @@ import kal from "../../../data/kal-2007/source.json" with { type: "json" };
 import kazzi from "../../../data/kazzi-2007/source.json" with { type: "json" };
 import kuttler from "../../../data/kuttler-1955/source.json" with { type: "json" };
 import size08 from "../../../data/size-08-length-2013/source.json" with { type: "json" };
-import type { Interval, Source } from "../basis.ts";
+import { type Interval, sourcesOf } from "../basis.ts";
 import { faultAt } from "../refusal.ts";
 import { defineTopic } from "../topic.ts";
 import { type Mm, mm } from "../units.ts";
@@ -16,13 +16,7 @@ import {
   workingLengthOutput,
 } from "./working-length-input.ts";
 
-const sources: readonly Source[] = [
-  { id: ingle.id, reference: ingle.reference, verification: "memory" },
-  { id: kuttler.id, reference: kuttler.reference, verification: "memory" },
-  { id: kazzi.id, reference: kazzi.reference, verification: "seen" },
-  { id: kal.id, reference: kal.reference, verification: "seen" },
-  { id: size08.id, reference: size08.reference, verification: "seen" },
-];
+const sources = sourcesOf([ingle, kuttler, kazzi, kal, size08]);
 /** Common practice; no source. */
 const usualStopShortMm = 0.5;
 

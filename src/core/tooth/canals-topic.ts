@@ -2,7 +2,7 @@ import { z } from "zod";
 import ahmed from "../../../data/ahmed-2017/source.json" with { type: "json" };
 import fan from "../../../data/fan-2004/source.json" with { type: "json" };
 import vertucci from "../../../data/vertucci-1984/source.json" with { type: "json" };
-import { outputParts, type Source } from "../basis.ts";
+import { outputParts, sourcesOf } from "../basis.ts";
 import { Refusal } from "../refusal.ts";
 import { defineTopic } from "../topic.ts";
 import { canalCode } from "./canal-code.ts";
@@ -13,11 +13,7 @@ import { canalSequence, sequenceText, vertucciType } from "./canal-sequence.ts";
 import { extraRoot } from "./extra-root.ts";
 import { type ToothFacts, teeth } from "./teeth.ts";
 
-const sources: readonly Source[] = [vertucci, ahmed, fan].map(({ id, reference }) => ({
-  id,
-  reference,
-  verification: "memory",
-}));
+const sources = sourcesOf([vertucci, ahmed, fan]);
 
 const input = z.strictObject({
   tooth: z.string().describe("Two-digit number of ISO 3950, as 46."),

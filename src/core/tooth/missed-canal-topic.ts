@@ -1,5 +1,5 @@
 import molarSeparation from "../../../data/molar-separation/source.json" with { type: "json" };
-import type { Source } from "../basis.ts";
+import { sourcesOf } from "../basis.ts";
 import { type Fault, Refusal } from "../refusal.ts";
 import { defineTopic } from "../topic.ts";
 import { evidenceSteps } from "./missed-canal/evidence-steps.ts";
@@ -12,10 +12,7 @@ import { type Prior, priorOfSeries } from "./missed-canal/prior-of-series.ts";
 import { missedCanalSources } from "./missed-canal/published.ts";
 import { type ToothFacts, teeth } from "./teeth.ts";
 
-const sources: readonly Source[] = [
-  ...missedCanalSources,
-  { id: molarSeparation.id, reference: molarSeparation.reference, verification: "seen" },
-];
+const sources = [...missedCanalSources, ...sourcesOf([molarSeparation])];
 
 /**
  * How likely a canal or root is that nobody has seen, from published series and the looks so far, and what to look at next.

@@ -1,14 +1,10 @@
 import { z } from "zod";
 import iso3950 from "../../../data/iso-3950/source.json" with { type: "json" };
-import { outputParts, type Source } from "../basis.ts";
+import { outputParts, sourcesOf } from "../basis.ts";
 import { defineTopic } from "../topic.ts";
 import { notations, toothOf } from "./tooth-of.ts";
 
-const source: Source = {
-  id: iso3950.id,
-  reference: iso3950.reference,
-  verification: "memory",
-};
+const sources = sourcesOf([iso3950]);
 
 const input = z.strictObject({
   notation: z.enum(notations).describe("The notation that the value is written in."),
@@ -38,7 +34,7 @@ export const toothTopic = defineTopic({
   summary: "One tooth in every notation: two-digit, universal, quadrant and position.",
   input,
   output,
-  sources: [source],
+  sources,
   compute: ({ notation, value }) => ({
     ...toothOf(notation, value),
     basis: {
@@ -46,7 +42,7 @@ export const toothTopic = defineTopic({
       assumptions: [
         "The universal notation counts 1-32 and A-T from the hindmost upper right tooth (common practice).",
       ],
-      sources: [source.id],
+      sources: [iso3950.id],
     },
     cautions: [],
     notComputed: [],

@@ -3,13 +3,11 @@ import gunday from "../../../../data/gunday-2005/source.json" with { type: "json
 import pruett from "../../../../data/pruett-1997/source.json" with { type: "json" };
 import schneider from "../../../../data/schneider-1971/source.json" with { type: "json" };
 import weine from "../../../../data/weine-1982/source.json" with { type: "json" };
-import type { Basis, Source } from "../../basis.ts";
+import { type Basis, sourcesOf } from "../../basis.ts";
 import type { CurvatureInput } from "./curvature-input.ts";
 
 /** What the published measures rest on. */
-export const curvatureSources: readonly Source[] = [schneider, weine, pruett, gunday, estrela].map(
-  ({ id, reference }) => ({ id, reference, verification: "memory" }),
-);
+export const curvatureSources = sourcesOf([schneider, weine, pruett, gunday, estrela]);
 
 /** Weine's apical line where no length is asked for, mm. */
 export const usualApicalLineMm = 2;

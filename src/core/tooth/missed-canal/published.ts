@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { Source } from "../../basis.ts";
+import { sourcesOf } from "../../basis.ts";
 import { features } from "./feature.ts";
 import { lookKinds } from "./look.ts";
 import { publishedSources } from "./published-sources.ts";
@@ -47,11 +47,7 @@ const folders = publishedSources.map((source) => folder.parse(source));
 export type PublishedSeries = z.infer<typeof series> & { readonly source: string };
 
 /** Every source of this topic. */
-export const missedCanalSources: readonly Source[] = folders.map(({ id, reference, verification }) => ({
-  id,
-  reference,
-  verification,
-}));
+export const missedCanalSources = sourcesOf(folders);
 
 /** Every published count. */
 export const publishedSeries: readonly PublishedSeries[] = folders.flatMap(({ id, series: held }) =>

@@ -8,7 +8,7 @@ import schafer from "../../../data/schafer-2002/source.json" with { type: "json"
 import tzanetakis from "../../../data/tzanetakis-2008/source.json" with { type: "json" };
 import { sourcesOf } from "../basis.ts";
 import { Refusal } from "../refusal.ts";
-import { teeth } from "../tooth/teeth.ts";
+import { knownTooth } from "../tooth/known-tooth.ts";
 import { defineTopic } from "../topic.ts";
 import { askedFacts } from "./difficulty/asked-facts.ts";
 import { difficultyFaults } from "./difficulty/difficulty-faults.ts";
@@ -53,11 +53,7 @@ function difficulty(input: DifficultyInput): DifficultyOutput {
 }
 
 function refuseFaults(input: DifficultyInput): void {
-  const { tooth } = input;
-  if (tooth !== undefined && !teeth.some(({ twoDigit }) => twoDigit === tooth)) {
-    const says = `${JSON.stringify(tooth)} is no two-digit number of a tooth (11-48, 51-85)`;
-    throw new Refusal("tooth.unknown", `Cannot weigh the difficulty: ${says}`, { tooth }, [{ path: "tooth", says }]);
-  }
+  if (input.tooth !== undefined) knownTooth(input.tooth, "weigh the difficulty");
   const faults = difficultyFaults(input);
   if (faults.length > 0)
     throw new Refusal("input.impossible", "Cannot weigh the difficulty: the facts contradict themselves", {}, faults);

@@ -11,7 +11,8 @@ import { cShapeNotes, rootCountNotes, shareNotes } from "./canal-notes.ts";
 import { type CanalRoot, canalNames, canalRootSchema, cShapeAt } from "./canal-root.ts";
 import { canalSequence, sequenceText, vertucciType } from "./canal-sequence.ts";
 import { extraRoot } from "./extra-root.ts";
-import { type ToothFacts, teeth } from "./teeth.ts";
+import { knownTooth } from "./known-tooth.ts";
+import type { ToothFacts } from "./teeth.ts";
 
 const sources = sourcesOf([vertucci, ahmed, fan]);
 
@@ -54,7 +55,7 @@ export const canalsTopic = defineTopic({
   output,
   sources,
   compute: ({ tooth: twoDigit, roots }) => {
-    const tooth = knownTooth(twoDigit, roots);
+    const tooth = checkedTooth(twoDigit, roots);
     const described = roots.map(describe);
     const extra = extraRoot(tooth, roots);
     return {
@@ -78,14 +79,8 @@ export const canalsTopic = defineTopic({
   },
 });
 
-function knownTooth(twoDigit: string, roots: readonly CanalRoot[]): ToothFacts {
-  const tooth = teeth.find((one) => one.twoDigit === twoDigit);
-  if (tooth === undefined) {
-    const says = `${JSON.stringify(twoDigit)} is no two-digit number of a tooth (11-48, 51-85)`;
-    throw new Refusal("tooth.unknown", `Cannot describe the canals: ${says}`, { tooth: twoDigit }, [
-      { path: "tooth", says },
-    ]);
-  }
+function checkedTooth(twoDigit: string, roots: readonly CanalRoot[]): ToothFacts {
+  const tooth = knownTooth(twoDigit, "describe the canals");
   const faults = canalFaults(tooth, roots);
   if (faults.length === 0) return tooth;
   throw new Refusal("input.impossible", "Cannot describe the canals: the roots contradict themselves", {}, faults);

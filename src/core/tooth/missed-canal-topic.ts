@@ -2,6 +2,7 @@ import molarSeparation from "../../../data/molar-separation/source.json" with { 
 import { sourcesOf } from "../basis.ts";
 import { type Fault, Refusal } from "../refusal.ts";
 import { defineTopic } from "../topic.ts";
+import { knownTooth } from "./known-tooth.ts";
 import { evidenceSteps } from "./missed-canal/evidence-steps.ts";
 import { lookFacts } from "./missed-canal/look.ts";
 import { besideOf, missedCanalCautions } from "./missed-canal/missed-canal-cautions.ts";
@@ -10,7 +11,6 @@ import { type MissedCanalOutput, missedCanalOutput } from "./missed-canal/missed
 import { nextLooks, sourcesOfLooks } from "./missed-canal/next-looks.ts";
 import { type Prior, priorOfSeries } from "./missed-canal/prior-of-series.ts";
 import { missedCanalSources } from "./missed-canal/published.ts";
-import { type ToothFacts, teeth } from "./teeth.ts";
 
 const sources = [...missedCanalSources, ...sourcesOf([molarSeparation])];
 
@@ -31,7 +31,7 @@ export const missedCanalTopic = defineTopic({
 });
 
 function missedCanal(input: MissedCanalInput): MissedCanalOutput {
-  const tooth = knownTooth(input.tooth);
+  const tooth = knownTooth(input.tooth, "weigh what may hide");
   const prior = withFaults(resultFaults(input), () => priorOfSeries(tooth, input.feature, input.population));
   const { steps, standing, notComputed, sources: counted } = evidenceSteps(input, prior);
   const nextBestLook = nextLooks(input, standing.mean);
@@ -54,15 +54,6 @@ function missedCanal(input: MissedCanalInput): MissedCanalOutput {
     cautions: missedCanalCautions(input, prior, steps),
     notComputed,
   };
-}
-
-function knownTooth(twoDigit: string): ToothFacts {
-  const tooth = teeth.find((one) => one.twoDigit === twoDigit);
-  if (tooth !== undefined) return tooth;
-  const says = `${JSON.stringify(twoDigit)} is no two-digit number of a tooth (11-48, 51-85)`;
-  throw new Refusal("tooth.unknown", `Cannot weigh what may hide: ${says}`, { tooth: twoDigit }, [
-    { path: "tooth", says },
-  ]);
 }
 
 /** A sign that is seen or not seen, a look that is yes or no, a depth of no trough. */

@@ -1,4 +1,5 @@
 import { type Fault, Refusal } from "../../refusal.ts";
+import { noToothSays } from "../../tooth/known-tooth.ts";
 import { teeth as known } from "../../tooth/teeth.ts";
 import type { DiagnosisInput } from "./diagnosis-input.ts";
 import type { Examined } from "./examined.ts";
@@ -28,10 +29,7 @@ function unknownTeeth({ teeth, seen }: DiagnosisInput): Fault[] {
   const named = [...teeth.map(({ tooth }, at) => ({ path: `teeth[${at}].tooth`, tooth })), ...tracedTo(seen.tracedTo)];
   return named
     .filter(({ tooth }) => !known.some(({ twoDigit }) => twoDigit === tooth))
-    .map(({ path, tooth }) => ({
-      path,
-      says: `${JSON.stringify(tooth)} is no two-digit number of a tooth (11-48, 51-85)`,
-    }));
+    .map(({ path, tooth }) => ({ path, says: noToothSays(tooth) }));
 }
 
 const tracedTo = (tooth: string | undefined) => (tooth === undefined ? [] : [{ path: "seen.tracedTo", tooth }]);

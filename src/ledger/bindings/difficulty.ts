@@ -6,6 +6,7 @@ import { canalFacts } from "../difficulty-facts/canal-facts.ts";
 import { rootFacts } from "../difficulty-facts/root-facts.ts";
 import { sheetFacts } from "../difficulty-facts/sheet-facts.ts";
 import { treatmentFacts } from "../difficulty-facts/treatment-facts.ts";
+import { factsAsked, factTold } from "../fact-told.ts";
 
 /** What makes the tooth harder, by what is recorded and measured of it: on the day of each plan, and now. */
 export const difficultyBinding: Binding = {
@@ -15,14 +16,11 @@ export const difficultyBinding: Binding = {
 
 function factsOf(subject: string, about: PartOf<"case">, context: BindingContext): Question {
   const told = [
+    ...factTold("tooth", about.body.tooth, `${about.id}/tooth`),
     ...sheetFacts(context.parts),
     ...rootFacts(context),
     ...canalFacts(context),
     ...treatmentFacts(context),
   ];
-  return {
-    subject,
-    input: { tooth: about.body.tooth, ...Object.fromEntries(told.map(({ field, value }) => [field, value])) },
-    inputPaths: [{ input: "tooth", record: `${about.id}/tooth` }, ...told.flatMap(({ paths }) => paths)],
-  };
+  return { subject, ...factsAsked(told) };
 }

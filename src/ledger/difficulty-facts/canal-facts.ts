@@ -1,20 +1,20 @@
 import { z } from "zod";
 import { intervalSchema } from "../../core/basis.ts";
-import type { DifficultyCanal } from "../../core/diagnosis/difficulty/difficulty-input.ts";
+import type { DifficultyCanal, DifficultyInput } from "../../core/diagnosis/difficulty/difficulty-input.ts";
 import { canalNames } from "../../core/tooth/canal-root.ts";
 import type { InputPath } from "../../record/ledger-entry.ts";
 import { partsOf, thePart } from "../../record/parts.ts";
 import type { BindingContext } from "../binding.ts";
 import { twoViewBinding } from "../bindings/two-view.ts";
 import { startOfTrace } from "../course-on-film.ts";
+import type { FactTold } from "../fact-told.ts";
 import { type MarkOf, marksOn } from "../marks-on.ts";
-import type { FactTold } from "./fact-told.ts";
 
 type Measure = keyof DifficultyCanal;
 type Known = { readonly [Field in Measure]?: { readonly value: DifficultyCanal[Field]; readonly record: string } };
 
 /** Each canal that is named or traced, with its bend in space or else on the film that shows it most, and its length. */
-export function canalFacts(context: BindingContext): FactTold[] {
+export function canalFacts(context: BindingContext): FactTold<keyof DifficultyInput>[] {
   const canals = namesIn(context).map((name) => ({ name, known: knownOf(name, context) }));
   if (canals.length === 0) return [];
   const value = canals.map(({ name, known }) => ({

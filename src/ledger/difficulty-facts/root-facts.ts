@@ -1,14 +1,15 @@
 import { z } from "zod";
+import type { DifficultyInput } from "../../core/diagnosis/difficulty/difficulty-input.ts";
 import { canalNames } from "../../core/tooth/canal-root.ts";
 import { usualRoots } from "../../core/tooth/usual-roots.ts";
 import { thePart } from "../../record/parts.ts";
 import type { BindingContext } from "../binding.ts";
-import { type FactTold, factTold } from "./fact-told.ts";
+import { type FactTold, factTold } from "../fact-told.ts";
 
 const roots = z.looseObject({ canalCount: z.number(), extraRoot: z.string().nullable().optional() });
 
 /** An extra root by its name, and more canals than the tooth usually has; nothing before the roots are recorded. */
-export function rootFacts({ parts, earlier }: BindingContext): FactTold[] {
+export function rootFacts({ parts, earlier }: BindingContext): FactTold<keyof DifficultyInput>[] {
   const [about, anatomy] = [thePart(parts, "case"), thePart(parts, "anatomy")];
   const found = anatomy === undefined ? undefined : earlier(`canals of ${anatomy.id}`);
   const read = roots.safeParse(found?.output).data;

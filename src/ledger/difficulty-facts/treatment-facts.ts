@@ -1,14 +1,15 @@
 import { z } from "zod";
+import type { DifficultyInput } from "../../core/diagnosis/difficulty/difficulty-input.ts";
 import type { InputPath } from "../../record/ledger-entry.ts";
 import { type BodyOf, type PartOf, partsOf } from "../../record/parts.ts";
 import type { BindingContext } from "../binding.ts";
+import type { FactTold } from "../fact-told.ts";
 import { marksOn } from "../marks-on.ts";
-import type { FactTold } from "./fact-told.ts";
 
 type Mishap = PartOf<"mishap">;
 
 /** What earlier hands, or these, have left in the tooth. That no mishap is recorded does not say that there is none. */
-export function treatmentFacts(context: BindingContext): FactTold[] {
+export function treatmentFacts(context: BindingContext): FactTold<keyof DifficultyInput>[] {
   const mishaps = partsOf(context.parts, "mishap");
   const perforations = mishaps.filter(({ body }) => body.what === "perforation");
   return [
@@ -17,7 +18,11 @@ export function treatmentFacts(context: BindingContext): FactTold[] {
     ...(perforations.length === 0
       ? []
       : [
-          { field: "perforation", value: true, paths: pathsTo("perforation", perforations, "what") } satisfies FactTold,
+          {
+            field: "perforation",
+            value: true,
+            paths: pathsTo("perforation", perforations, "what"),
+          } satisfies FactTold<keyof DifficultyInput>,
         ]),
   ];
 }
@@ -27,7 +32,7 @@ interface Entry {
   readonly records: readonly string[];
 }
 
-function listTold(field: "fragments" | "alteredCourses", entries: readonly Entry[]): FactTold[] {
+function listTold(field: "fragments" | "alteredCourses", entries: readonly Entry[]): FactTold<keyof DifficultyInput>[] {
   if (entries.length === 0) return [];
   const paths = entries.flatMap(({ records }, index) =>
     records.map((record): InputPath => ({ input: `${field}[${index}]`, record })),

@@ -1,12 +1,13 @@
+import type { PlanInput } from "../../core/diagnosis/plan/plan-input.ts";
 import { narrowDefectIs } from "../../core/diagnosis/terms/probed-sites.ts";
 import { type Part, type PartOf, partsOf } from "../../record/parts.ts";
+import { type FactTold, factTold } from "../fact-told.ts";
 import { latestOf } from "../latest-of.ts";
-import { type Told, told } from "./told.ts";
 
 type Findings = PartOf<"findings">;
 
 /** What the findings that a plan rests on say; what was not done or not asked is not told. */
-export function findingsTold(parts: readonly Part[]): Told[] {
+export function findingsTold(parts: readonly Part[]): FactTold<keyof PlanInput>[] {
   const findings = findingsOfPlan(parts);
   return findings === undefined ? [] : [...filmTold(findings), ...seenTold(findings), ...toothTold(findings)];
 }
@@ -32,21 +33,21 @@ const as =
 const presence = as({ yes: "present", no: "none", present: "present", none: "none", traced: "present" });
 const yesOrNo = as({ yes: "yes", no: "no" });
 
-function filmTold({ id, body: { onFilm } }: Findings): Told[] {
+function filmTold({ id, body: { onFilm } }: Findings): FactTold<keyof PlanInput>[] {
   const at = (field: string): string => `${id}/onFilm/${field}`;
   const lesion = as({ none: "none", apical: "present" })(onFilm.lucency);
   return [
-    ...told("lesion", lesion, at("lucency")),
-    ...told("lesionMm", lesion === "present" ? onFilm.lucencyMm : undefined, at("lucencyMm")),
-    ...told("apex", as({ open: "open", closed: "closed" })(onFilm.apex), at("apex")),
-    ...told("calcified", yesOrNo(onFilm.calcified), at("calcified")),
-    ...told(
+    ...factTold("lesion", lesion, at("lucency")),
+    ...factTold("lesionMm", lesion === "present" ? onFilm.lucencyMm : undefined, at("lucencyMm")),
+    ...factTold("apex", as({ open: "open", closed: "closed" })(onFilm.apex), at("apex")),
+    ...factTold("calcified", yesOrNo(onFilm.calcified), at("calcified")),
+    ...factTold(
       "resorption",
       as({ none: "none", internal: "present", external: "present" })(onFilm.resorption),
       at("resorption"),
     ),
-    ...told("earlierFilling", presence(onFilm.earlierFilling), at("earlierFilling")),
-    ...told(
+    ...factTold("earlierFilling", presence(onFilm.earlierFilling), at("earlierFilling")),
+    ...factTold(
       "earlierFillingEndMm",
       onFilm.earlierFilling === "present" ? onFilm.earlierFillingEndMm : undefined,
       at("earlierFillingEndMm"),
@@ -54,7 +55,7 @@ function filmTold({ id, body: { onFilm } }: Findings): Told[] {
   ];
 }
 
-function seenTold({ id, body: { seen, history } }: Findings): Told[] {
+function seenTold({ id, body: { seen, history } }: Findings): FactTold<keyof PlanInput>[] {
   const at = (field: string): string => `${id}/seen/${field}`;
   const done = (value: string | undefined): string | undefined => (value === "notDone" ? undefined : value);
   const pains = (["spontaneousPain", "painToCold", "painToHeat", "painOnBiting"] as const).map((field) => ({
@@ -65,15 +66,15 @@ function seenTold({ id, body: { seen, history } }: Findings): Told[] {
   const pain = hurts.length > 0 ? "present" : pains.every(({ answer }) => answer === "no") ? "none" : undefined;
   const painFields = (hurts.length > 0 ? hurts : pains).map(({ field }) => `${id}/history/${field}`);
   return [
-    ...told("caries", done(seen.caries), at("caries")),
-    ...told("exposure", done(seen.exposure), at("exposure")),
-    ...told("crack", done(seen.crack), at("crack")),
-    ...told("sinusTract", presence(seen.sinusTract), at("sinusTract")),
-    ...told("post", yesOrNo(seen.post), at("post")),
-    ...told("crowned", crownIn(seen.restoration), at("restoration")),
-    ...told("ferruleHeightMm", seen.ferruleHeightMm, at("ferruleHeightMm")),
-    ...told("ferruleWidthMm", seen.ferruleWidthMm, at("ferruleWidthMm")),
-    ...told("pain", pain, ...painFields),
+    ...factTold("caries", done(seen.caries), at("caries")),
+    ...factTold("exposure", done(seen.exposure), at("exposure")),
+    ...factTold("crack", done(seen.crack), at("crack")),
+    ...factTold("sinusTract", presence(seen.sinusTract), at("sinusTract")),
+    ...factTold("post", yesOrNo(seen.post), at("post")),
+    ...factTold("crowned", crownIn(seen.restoration), at("restoration")),
+    ...factTold("ferruleHeightMm", seen.ferruleHeightMm, at("ferruleHeightMm")),
+    ...factTold("ferruleWidthMm", seen.ferruleWidthMm, at("ferruleWidthMm")),
+    ...factTold("pain", pain, ...painFields),
   ];
 }
 
@@ -83,7 +84,7 @@ function crownIn(note: string): string | undefined {
   return /\b(crown|bridge)\b/i.test(note) ? "yes" : undefined;
 }
 
-function toothTold({ id, body: { teeth } }: Findings): Told[] {
+function toothTold({ id, body: { teeth } }: Findings): FactTold<keyof PlanInput>[] {
   const place = teeth.findIndex(({ role }) => role === "tooth");
   const tooth = teeth[place];
   if (tooth === undefined) return [];
@@ -91,8 +92,8 @@ function toothTold({ id, body: { teeth } }: Findings): Told[] {
   const depths = Object.values(tooth.probingMm).flatMap((depth) => depth ?? []);
   const narrow = narrowDefectIs(tooth.probingMm);
   return [
-    ...told("mobility", tooth.mobility === "notDone" ? undefined : tooth.mobility, at("mobility")),
-    ...told("deepestProbingMm", depths.length === 0 ? undefined : Math.max(...depths), at("probingMm")),
-    ...told("narrowDefect", narrow === "unknown" ? undefined : narrow, at("probingMm")),
+    ...factTold("mobility", tooth.mobility === "notDone" ? undefined : tooth.mobility, at("mobility")),
+    ...factTold("deepestProbingMm", depths.length === 0 ? undefined : Math.max(...depths), at("probingMm")),
+    ...factTold("narrowDefect", narrow === "unknown" ? undefined : narrow, at("probingMm")),
   ];
 }

@@ -1,9 +1,10 @@
 import { z } from "zod";
+import type { PlanInput } from "../../core/diagnosis/plan/plan-input.ts";
 import { partsOf } from "../../record/parts.ts";
 import type { BindingContext } from "../binding.ts";
+import { type FactTold, factTold } from "../fact-told.ts";
 import { isCalled } from "../mark-notes.ts";
 import { marksOn } from "../marks-on.ts";
-import { type Told, told } from "./told.ts";
 
 const lesionSize = z.looseObject({ largestDiameterMm: z.number() });
 const ratio = z.looseObject({ crownToRoot: z.number(), kind: z.string() });
@@ -16,7 +17,7 @@ interface Measured {
 }
 
 /** What was measured on the films: the largest lesion, the clinical ratio of crown to root, the sharpest bend. */
-export function measuresTold({ parts, earlier }: BindingContext): Told[] {
+export function measuresTold({ parts, earlier }: BindingContext): FactTold<keyof PlanInput>[] {
   const films = partsOf(parts, "film");
   const outputs = (subjects: readonly string[], field: string, read: (output: unknown) => number | undefined) =>
     subjects.flatMap((subject): Measured[] => {
@@ -65,9 +66,9 @@ function clinicalRatio(output: unknown): number | undefined {
   return data?.kind === "clinical" ? data.crownToRoot : undefined;
 }
 
-function largest(fact: Told["fact"], measured: readonly Measured[]): Told[] {
+function largest(field: keyof PlanInput, measured: readonly Measured[]): FactTold<keyof PlanInput>[] {
   const [most] = [...measured].sort((a, b) => b.value - a.value);
   if (most === undefined) return [];
-  const lesion = fact === "lesionMm" ? told("lesion", "present", most.record) : [];
-  return [...told(fact, most.value, most.record), ...lesion];
+  const lesion = field === "lesionMm" ? factTold("lesion", "present", most.record) : [];
+  return [...factTold(field, most.value, most.record), ...lesion];
 }

@@ -1,11 +1,11 @@
-import { planFlags } from "../../core/diagnosis/plan/plan-input.ts";
+import { type PlanInput, planFlags } from "../../core/diagnosis/plan/plan-input.ts";
 import { isInFull } from "../../record/own-figures.ts";
 import { type Part, type PartOf, partsOf, thePart } from "../../record/parts.ts";
+import { type FactTold, factTold } from "../fact-told.ts";
 import { latestOf } from "../latest-of.ts";
-import { type Told, told } from "./told.ts";
 
 /** What the rest of the record says: the clinician's terms, history, age, roots, mishaps and the plan itself. */
-export const recordTold = (parts: readonly Part[]): Told[] => [
+export const recordTold = (parts: readonly Part[]): FactTold<keyof PlanInput>[] => [
   ...termsTold(latestOf(partsOf(parts, "diagnosis"))),
   ...historyTold(latestOf(partsOf(parts, "medicalHistory"))),
   ...ageTold(thePart(parts, "case")),
@@ -14,18 +14,18 @@ export const recordTold = (parts: readonly Part[]): Told[] => [
   ...planTold(latestOf(partsOf(parts, "plan"))),
 ];
 
-const termsTold = (diagnosis: PartOf<"diagnosis"> | undefined): Told[] =>
+const termsTold = (diagnosis: PartOf<"diagnosis"> | undefined): FactTold<keyof PlanInput>[] =>
   diagnosis === undefined
     ? []
     : [
-        ...told("pulpal", diagnosis.body.pulpal, `${diagnosis.id}/pulpal`),
-        ...told("apical", diagnosis.body.apical, `${diagnosis.id}/apical`),
+        ...factTold("pulpal", diagnosis.body.pulpal, `${diagnosis.id}/pulpal`),
+        ...factTold("apical", diagnosis.body.apical, `${diagnosis.id}/apical`),
       ];
 
-function historyTold(history: PartOf<"medicalHistory"> | undefined): Told[] {
+function historyTold(history: PartOf<"medicalHistory"> | undefined): FactTold<keyof PlanInput>[] {
   if (history === undefined) return [];
   const flags: ReadonlySet<string> = new Set(history.body.flags.map(({ flag }) => flag));
-  return told(
+  return factTold(
     "medical",
     planFlags.filter((flag) => flags.has(flag)),
     `${history.id}/flags`,
@@ -33,25 +33,25 @@ function historyTold(history: PartOf<"medicalHistory"> | undefined): Told[] {
 }
 
 /** The year's difference, as only the year of birth is kept. */
-function ageTold(about: PartOf<"case"> | undefined): Told[] {
+function ageTold(about: PartOf<"case"> | undefined): FactTold<keyof PlanInput>[] {
   if (about === undefined) return [];
   const { presentedOn, birthYear } = about.body;
   const age = Number(presentedOn.slice(0, 4)) - birthYear;
-  return age < 0 || age > 120 ? [] : told("ageYears", age, `${about.id}/birthYear`, `${about.id}/presentedOn`);
+  return age < 0 || age > 120 ? [] : factTold("ageYears", age, `${about.id}/birthYear`, `${about.id}/presentedOn`);
 }
 
-const rootsTold = (anatomy: PartOf<"anatomy"> | undefined): Told[] =>
-  anatomy === undefined ? [] : told("roots", anatomy.body.roots.length, `${anatomy.id}/roots`);
+const rootsTold = (anatomy: PartOf<"anatomy"> | undefined): FactTold<keyof PlanInput>[] =>
+  anatomy === undefined ? [] : factTold("roots", anatomy.body.roots.length, `${anatomy.id}/roots`);
 
 const undone = new Set(["removed", "repaired"]);
 
 /** A mishap is told as long as it is not undone; that none is recorded is no sign that there is none. */
-function mishapsTold(mishaps: readonly PartOf<"mishap">[]): Told[] {
+function mishapsTold(mishaps: readonly PartOf<"mishap">[]): FactTold<keyof PlanInput>[] {
   const open = mishaps.filter(({ body }) => !undone.has(body.handled));
   const places = (what: readonly string[], among: readonly PartOf<"mishap">[] = open) =>
     among.filter(({ body }) => what.includes(body.what)).map(({ id }) => `${id}/what`);
-  const some = (fact: Told["fact"], value: string, found: readonly string[]): Told[] =>
-    found.length === 0 ? [] : told(fact, value, ...found);
+  const some = (field: keyof PlanInput, value: string, found: readonly string[]): FactTold<keyof PlanInput>[] =>
+    found.length === 0 ? [] : factTold(field, value, ...found);
   return [
     ...some("fragment", "present", places(["separatedInstrument"])),
     ...some("perforation", "present", places(["perforation"], mishaps)),
@@ -59,13 +59,13 @@ function mishapsTold(mishaps: readonly PartOf<"mishap">[]): Told[] {
   ];
 }
 
-function planTold(plan: PartOf<"plan"> | undefined): Told[] {
+function planTold(plan: PartOf<"plan"> | undefined): FactTold<keyof PlanInput>[] {
   if (plan === undefined) return [];
   const { altered, crowned, own = [] } = plan.body;
   const inFull = own.filter(isInFull);
   return [
-    ...told("morphology", altered === "notAssessed" ? undefined : altered, `${plan.id}/altered`),
-    ...told("crowned", crowned === "notAsked" ? undefined : crowned, `${plan.id}/crowned`),
-    ...told("own", inFull.length === 0 ? undefined : inFull, `${plan.id}/own`),
+    ...factTold("morphology", altered === "notAssessed" ? undefined : altered, `${plan.id}/altered`),
+    ...factTold("crowned", crowned === "notAsked" ? undefined : crowned, `${plan.id}/crowned`),
+    ...factTold("own", inFull.length === 0 ? undefined : inFull, `${plan.id}/own`),
   ];
 }

@@ -1,16 +1,18 @@
 import {
+  besideNumbers,
   type ChancePlot,
+  chanceFigure,
   chancePlotFor,
   letterHalf,
-  letterSize,
-  quarterLines,
-  quietSize,
+  plotTop,
+  type RowPlace,
   type RowWords,
   rowName,
+  rowNumber,
   whisker,
 } from "./chance-plot.ts";
 import { type Chance, chanceColumn, chanceText } from "./chance-text.ts";
-import { element, type Figure, figureOf, pathThrough, type SvgNode } from "./svg-tree.ts";
+import { element, type Figure, pathThrough, type SvgNode } from "./svg-tree.ts";
 import { labelNode } from "./text-label.ts";
 import { type Theme, type ThemeName, themes } from "./theme.ts";
 
@@ -32,7 +34,6 @@ export interface ChanceLadder {
   readonly letters?: number | undefined;
 }
 
-const top = 4;
 const between = 13;
 
 /** A row for each step with a dot and its 95 % interval on 0 to 100 %, joined by a line; the last that counts is filled. */
@@ -41,25 +42,26 @@ export function chanceLadder(given: ChanceLadder): Figure {
   const numbers = given.rungs.flatMap(({ chance }) => (chance === undefined ? [] : [chanceColumn(chance)]));
   const plot = chancePlotFor(given.letters ?? 1, numbers);
   const rows = placedRows(given.rungs, plot, theme);
-  const foot = rows.reduce((lowest, { y, height }) => Math.max(lowest, y - letterHalf + height), top) + 4;
+  const foot = rows.reduce((lowest, { y, height }) => Math.max(lowest, y - letterHalf + height), plotTop) + 4;
   const spots = rows.flatMap(({ rung, y }) =>
     rung.chance === undefined ? [] : [{ x: plot.x(rung.chance.mean), y, chance: rung.chance }],
   );
   const path = { fill: "none", stroke: theme.course, "stroke-width": 1.4, "stroke-dasharray": "3 3" };
-  const nodes: SvgNode[] = [
-    ...quarterLines(plot, { top, foot }, theme),
+  const drawn: SvgNode[] = [
     ...(spots.length > 1 ? [element("path", { "data-part": "way", d: pathThrough(spots), ...path })] : []),
     ...spots.flatMap((spot, at) =>
-      dotWithInterval(spot, plot, { isFirst: at === 0, isLast: at === spots.length - 1, theme }),
+      dotWithInterval(spot.chance, { plot, theme, y: spot.y }, { isFirst: at === 0, isLast: at === spots.length - 1 }),
     ),
     ...rows.flatMap((row) => row.names.map(labelNode)),
-    ...rows.flatMap(({ rung, y }) => (rung.chance === undefined ? [notReckoned(y, plot, theme)] : [])),
+    ...rows.flatMap(({ rung, y }) =>
+      rung.chance === undefined ? [besideNumbers("not reckoned in", { plot, theme, y }, y + 4)] : [],
+    ),
   ];
-  return figureOf({ width: plot.width, height: foot + 22 }, given.widthPx, alternativeOf(given), nodes);
+  return chanceFigure({ plot, theme, foot, widthPx: given.widthPx, alternative: alternativeOf(given) }, drawn);
 }
 
 function placedRows(rungs: readonly ChanceRung[], plot: ChancePlot, theme: Theme) {
-  let at = top;
+  let at = plotTop;
   return rungs.map((rung) => {
     const name = rowName(rung, plot, theme);
     const row = { rung, y: at + letterHalf, height: name.height, names: name.at(at) };
@@ -71,15 +73,12 @@ function placedRows(rungs: readonly ChanceRung[], plot: ChancePlot, theme: Theme
 interface Standing {
   readonly isFirst: boolean;
   readonly isLast: boolean;
-  readonly theme: Theme;
 }
 
 /** What was known beforehand is a diamond, every step a ring, where it stands now a full disc. */
-function dotWithInterval(
-  { x, y, chance }: { x: number; y: number; chance: Chance },
-  plot: ChancePlot,
-  { isFirst, isLast, theme }: Standing,
-): SvgNode[] {
+function dotWithInterval(chance: Chance, place: RowPlace, { isFirst, isLast }: Standing): SvgNode[] {
+  const { plot, theme, y } = place;
+  const x = plot.x(chance.mean);
   const fill = isLast ? theme.ink : theme.surface;
   const ink = { stroke: theme.ink, "stroke-width": 1.6, fill };
   const diamond = [
@@ -89,19 +88,13 @@ function dotWithInterval(
     { x: x - 6, y },
   ];
   return [
-    ...whisker(plot, chance.interval, y, { ink: isLast ? theme.ink : theme.quiet, weight: isLast ? 2.2 : 1.6 }),
+    ...whisker(place, chance.interval, { ink: isLast ? theme.ink : theme.quiet, weight: isLast ? 2.2 : 1.6 }),
     isFirst
       ? element("path", { "data-part": "beforehand", d: pathThrough(diamond, true), ...ink })
       : element("circle", { "data-part": isLast ? "now" : "step", cx: x, cy: y, r: 4.6, ...ink }),
-    labelNode({
-      ...{ text: chanceColumn(chance), x: plot.numbers, y: y + 4.3, size: letterSize, fill: theme.ink, anchor: "end" },
-      weight: isLast ? "semibold" : "regular",
-    }),
+    rowNumber(chanceColumn(chance), place, isLast ? "semibold" : "regular"),
   ];
 }
-
-const notReckoned = (y: number, plot: ChancePlot, theme: Theme): SvgNode =>
-  labelNode({ text: "not reckoned in", x: plot.numbers, y: y + 4, size: quietSize, fill: theme.quiet, anchor: "end" });
 
 function alternativeOf({ that, rungs }: ChanceLadder): string {
   const lines = rungs.map(({ label, says, chance }) => {

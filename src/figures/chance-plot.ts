@@ -1,6 +1,6 @@
 import type { Ends } from "./chance-text.ts";
-import { element, numberText, type SvgNode } from "./svg-tree.ts";
-import { labelNode, type TextLabel, textWidth } from "./text-label.ts";
+import { element, type Figure, figureOf, numberText, type SvgNode } from "./svg-tree.ts";
+import { labelNode, type TextLabel, type TextWeight, textWidth } from "./text-label.ts";
 import type { Theme } from "./theme.ts";
 
 /** A plot of chances between a column of names and a column of numbers: one row below the other, 0 to 100 % across. */
@@ -14,10 +14,18 @@ export interface ChancePlot {
   readonly x: (share: number) => number;
 }
 
+/** Where a row is drawn: `y` is the middle of its first line. */
+export interface RowPlace {
+  readonly plot: ChancePlot;
+  readonly theme: Theme;
+  readonly y: number;
+}
+
 /** The size of letters in these charts, and what stands back beside them. */
 export const letterSize = 12.5;
-/** See {@link letterSize}. */
-export const quietSize = 11.5;
+const quietSize = 11.5;
+/** Where the first row begins. */
+export const plotTop = 4;
 /** How far the middle of a row's first line lies below the row's top. */
 export const letterHalf = 7.5;
 const lineHeight = 15;
@@ -34,13 +42,30 @@ export function chancePlotFor(letters: number, numbers: readonly string[]): Chan
   return { width, names, left, right, numbers: width - 4, x: (share) => left + (right - left) * share };
 }
 
+interface ChanceChart {
+  readonly plot: ChancePlot;
+  readonly theme: Theme;
+  /** Where the last row ends. */
+  readonly foot: number;
+  readonly widthPx: number;
+  readonly alternative: string;
+}
+
+/** What is drawn in a plot as a figure, over a hairline at every quarter and its value below. */
+export function chanceFigure(
+  { plot, theme, foot, widthPx, alternative }: ChanceChart,
+  drawn: readonly SvgNode[],
+): Figure {
+  const nodes = [...quarterLines(plot, foot, theme), ...drawn];
+  return figureOf({ width: plot.width, height: foot + 22 }, widthPx, alternative, nodes);
+}
+
 const marks = [0, 0.25, 0.5, 0.75, 1];
 
-/** The hairlines at every quarter from the top to the foot, and their values below. */
-export function quarterLines(plot: ChancePlot, { top, foot }: { top: number; foot: number }, theme: Theme): SvgNode[] {
+function quarterLines(plot: ChancePlot, foot: number, theme: Theme): SvgNode[] {
   return marks.flatMap((share, at) => [
     element("path", {
-      d: `M${numberText(plot.x(share))} ${numberText(top)}V${numberText(foot)}`,
+      d: `M${numberText(plot.x(share))} ${numberText(plotTop)}V${numberText(foot)}`,
       ...{ stroke: theme.hairline, "stroke-opacity": at % 2 === 0 ? 0.8 : 0.4, "stroke-width": 1, fill: "none" },
     }),
     ...(at % 2 === 0
@@ -54,10 +79,9 @@ const quiet = (theme: Theme) => ({ size: quietSize, fill: theme.quiet }) as cons
 
 /** An interval as a line with ends across it; nothing where none is known. */
 export function whisker(
-  plot: ChancePlot,
+  { plot, y }: RowPlace,
   interval: Ends | undefined,
-  y: number,
-  line: { ink: string; weight: number },
+  line: { readonly ink: string; readonly weight: number },
 ): SvgNode[] {
   if (interval === undefined) return [];
   const [from, to] = [plot.x(interval.low), plot.x(interval.high)].map(numberText);
@@ -65,6 +89,14 @@ export function whisker(
   const d = `M${from} ${numberText(y)}H${to}${ends}`;
   return [element("path", { "data-part": "interval", d, stroke: line.ink, "stroke-width": line.weight, fill: "none" })];
 }
+
+/** A row's number at the right. */
+export const rowNumber = (text: string, { plot, theme, y }: RowPlace, weight: TextWeight = "regular"): SvgNode =>
+  labelNode({ text, x: plot.numbers, y: y + 4.3, size: letterSize, fill: theme.ink, anchor: "end", weight });
+
+/** Quieter words in the column of numbers. */
+export const besideNumbers = (text: string, { plot, theme }: RowPlace, baseline: number): SvgNode =>
+  labelNode({ ...quiet(theme), text, x: plot.numbers, y: baseline, anchor: "end" });
 
 /** A text that goes on below where its column ends, as lines. */
 function brokenInto(text: string, width: number, size: number): string[] {

@@ -1,17 +1,19 @@
 import {
-  type ChancePlot,
+  besideNumbers,
+  chanceFigure,
   chancePlotFor,
   letterHalf,
   letterSize,
-  quarterLines,
-  quietSize,
+  plotTop,
+  type RowPlace,
   rowName,
+  rowNumber,
   whisker,
 } from "./chance-plot.ts";
 import { type Chance, chanceColumn, chanceText } from "./chance-text.ts";
-import { element, type Figure, figureOf, numberText, pathThrough, type SvgNode } from "./svg-tree.ts";
+import { element, type Figure, numberText, pathThrough, type SvgNode } from "./svg-tree.ts";
 import { labelNode } from "./text-label.ts";
-import { type Theme, type ThemeName, themes } from "./theme.ts";
+import { type ThemeName, themes } from "./theme.ts";
 
 /** What was counted; a tooth that is still there need not have healed, so each kind stands apart. */
 export type OutcomeKind = "healing" | "notWorse" | "retention" | "pulp" | "replacement";
@@ -54,7 +56,7 @@ const usualLetters = 0.7;
 export function outcomeRows(given: OutcomeRows): Figure {
   const theme = themes[given.theme];
   const plot = chancePlotFor((given.letters ?? 1) * usualLetters, given.rows.map(numberOf));
-  let at = 4;
+  let at = plotTop;
   const drawn = kinds.flatMap((kind) => {
     const rows = given.rows.filter((row) => row.kind === kind);
     if (rows.length === 0) return [];
@@ -75,8 +77,8 @@ export function outcomeRows(given: OutcomeRows): Figure {
     });
     return [head, ...nodes];
   });
-  const nodes = [...quarterLines(plot, { top: 4, foot: at }, theme), ...drawn];
-  return figureOf({ width: plot.width, height: at + 22 }, given.widthPx, alternativeOf(given.rows), nodes);
+  const alternative = alternativeOf(given.rows);
+  return chanceFigure({ plot, theme, foot: at, widthPx: given.widthPx, alternative }, drawn);
 }
 
 const countsText = ({ counts }: OutcomeRow): string =>
@@ -88,17 +90,10 @@ const numberOf = (row: OutcomeRow): string => {
   return share.length > counts.length ? share : counts;
 };
 
-interface Place {
-  readonly plot: ChancePlot;
-  readonly theme: Theme;
-  readonly y: number;
-}
-
-function rowNodes(row: OutcomeRow, { plot, theme, y }: Place): SvgNode[] {
-  const column = { x: plot.numbers, anchor: "end" } as const;
-  const weight = row.isNearest ? ("semibold" as const) : ("regular" as const);
+function rowNodes(row: OutcomeRow, place: RowPlace): SvgNode[] {
+  const { plot, theme, y } = place;
   return [
-    ...whisker(plot, row.interval, y, {
+    ...whisker(place, row.interval, {
       ink: row.isNearest ? theme.ink : theme.quiet,
       weight: row.isNearest ? 2 : 1.4,
     }),
@@ -108,8 +103,8 @@ function rowNodes(row: OutcomeRow, { plot, theme, y }: Place): SvgNode[] {
       fill: row.isNearest ? theme.ink : theme.surface,
       ...{ stroke: theme.ink, "stroke-width": 1.6 },
     }),
-    labelNode({ ...column, text: chanceColumn(row), y: y + 4.3, size: letterSize, fill: theme.ink, weight }),
-    labelNode({ ...column, text: countsText(row), y: y + 19, size: quietSize, fill: theme.quiet }),
+    rowNumber(chanceColumn(row), place, row.isNearest ? "semibold" : "regular"),
+    besideNumbers(countsText(row), place, y + 19),
   ];
 }
 

@@ -1,16 +1,17 @@
 import {
-  type ChancePlot,
+  chanceFigure,
   chancePlotFor,
   letterHalf,
-  letterSize,
-  quarterLines,
+  plotTop,
+  type RowPlace,
   rowName,
+  rowNumber,
   whisker,
 } from "./chance-plot.ts";
 import { type Chance, chanceColumn, chanceText, percentText } from "./chance-text.ts";
-import { element, type Figure, figureOf, pathThrough, type SvgNode } from "./svg-tree.ts";
+import { element, type Figure, pathThrough, type SvgNode } from "./svg-tree.ts";
 import { labelNode } from "./text-label.ts";
-import { type Theme, type ThemeName, themes } from "./theme.ts";
+import { type ThemeName, themes } from "./theme.ts";
 
 /** One published series: how many of how many had it. */
 export interface SeriesRow extends Chance {
@@ -33,7 +34,6 @@ export interface SeriesStrip {
   readonly letters?: number | undefined;
 }
 
-const top = 4;
 const between = 7;
 const nextWords = { label: "Next population", says: "95 % of such lie here" } as const;
 
@@ -42,9 +42,9 @@ export function seriesStrip(given: SeriesStrip): Figure {
   const theme = themes[given.theme];
   const { next, letters = 1 } = given;
   const series = [...given.series].sort((a, b) => a.mean - b.mean);
-  const plot = chancePlotFor(letters, [...series.map(rowNumber), ...(next ? [chanceColumn(next)] : [])]);
+  const plot = chancePlotFor(letters, [...series.map(numberOf), ...(next ? [chanceColumn(next)] : [])]);
   const most = Math.max(1, ...series.map(({ of }) => of));
-  let at = top;
+  let at = plotTop;
   const drawn = series.flatMap((row) => {
     const name = rowName({ label: row.name }, plot, theme);
     const nodes = [...name.at(at).map(labelNode), ...seriesNodes(row, most, { plot, theme, y: at + letterHalf })];
@@ -54,41 +54,31 @@ export function seriesStrip(given: SeriesStrip): Figure {
   const told = rowName(nextWords, plot, theme);
   const nextTop = at + 8;
   const foot = next === undefined ? at : nextTop + told.height + 4;
-  const nodes = [
-    ...quarterLines(plot, { top, foot }, theme),
-    ...drawn,
-    ...(next === undefined ? [] : told.at(nextTop).map(labelNode)),
-    ...(next === undefined ? [] : nextNodes(next, { plot, theme, y: nextTop + letterHalf })),
-  ];
-  return figureOf({ width: plot.width, height: foot + 22 }, given.widthPx, alternativeOf(given, series), nodes);
+  const place = { plot, theme, y: nextTop + letterHalf };
+  const below = next === undefined ? [] : [...told.at(nextTop).map(labelNode), ...nextNodes(next, place)];
+  const alternative = alternativeOf(given, series);
+  return chanceFigure({ plot, theme, foot, widthPx: given.widthPx, alternative }, [...drawn, ...below]);
 }
 
 /** How many of how many, and what share that is. */
-const rowNumber = ({ n, of, mean }: SeriesRow): string => `${n}/${of} · ${percentText(mean)} %`;
-
-interface Place {
-  readonly plot: ChancePlot;
-  readonly theme: Theme;
-  readonly y: number;
-}
+const numberOf = ({ n, of, mean }: SeriesRow): string => `${n}/${of} · ${percentText(mean)} %`;
 
 /** Larger series have larger squares: the side goes with the root of their number. */
-function seriesNodes(row: SeriesRow, most: number, { plot, theme, y }: Place): SvgNode[] {
+function seriesNodes(row: SeriesRow, most: number, place: RowPlace): SvgNode[] {
+  const { plot, theme, y } = place;
   const side = 4 + 6 * Math.sqrt(row.of / most);
   return [
-    ...whisker(plot, row.interval, y, { ink: theme.quiet, weight: 1.4 }),
+    ...whisker(place, row.interval, { ink: theme.quiet, weight: 1.4 }),
     element("rect", {
       "data-part": "series",
       ...{ x: plot.x(row.mean) - side / 2, y: y - side / 2, width: side, height: side, fill: theme.ink },
     }),
-    labelNode({
-      ...{ text: rowNumber(row), x: plot.numbers, y: y + 4.3, size: letterSize, fill: theme.ink },
-      anchor: "end",
-    }),
+    rowNumber(numberOf(row), place),
   ];
 }
 
-function nextNodes(next: Chance, { plot, theme, y }: Place): SvgNode[] {
+function nextNodes(next: Chance, place: RowPlace): SvgNode[] {
+  const { plot, theme, y } = place;
   const x = plot.x(next.mean);
   const spots = [
     { x: plot.x(next.interval?.low ?? next.mean), y },
@@ -109,10 +99,7 @@ function nextNodes(next: Chance, { plot, theme, y }: Place): SvgNode[] {
       d: pathThrough(spots, true),
       ...{ fill: theme.course, "fill-opacity": 0.25, stroke: theme.course, "stroke-width": 1.6 },
     }),
-    labelNode({
-      ...{ text: chanceColumn(next), x: plot.numbers, y: y + 4.3, size: letterSize, fill: theme.ink },
-      ...{ anchor: "end", weight: "semibold" },
-    }),
+    rowNumber(chanceColumn(next), place, "semibold"),
   ];
 }
 

@@ -1,6 +1,5 @@
 import type { Examined } from "./examined.ts";
-import { answerIs, anyOf, type Fact, fact, joined } from "./fact.ts";
-import { yesNoFact } from "./tissue-facts.ts";
+import { answerIs, anyOf, type Fact, fact, joined, yesNoFact } from "./fact.ts";
 
 /** What could have harmed the pulp: caries, exposure, a crack. @source docs/methods/diagnosis, C5 */
 export function causeFacts({ input: { seen, history } }: Examined) {

@@ -1,7 +1,6 @@
 import jacobsen from "../../../../data/jacobsen-1980/source.json" with { type: "json" };
 import type { Examined } from "./examined.ts";
-import { answerIs, anyOf, type Fact, fact, joined, type Truth } from "./fact.ts";
-import { yesNoFact } from "./tissue-facts.ts";
+import { answerIs, anyOf, type Fact, fact, joined, type Truth, yesNoFact } from "./fact.ts";
 
 const daysAMonth = 365.25 / 12;
 

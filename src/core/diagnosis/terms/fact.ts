@@ -35,6 +35,15 @@ export function answerIs(answer: string, yes: readonly string[], unknown: readon
   return yes.includes(answer) ? "yes" : "no";
 }
 
+/** A fact of an answer: what it is in words where it is one of those that mean yes, else that it is not there. */
+export function answerFact(answer: string, yes: readonly string[], words: string, at: string): Fact {
+  const is = answerIs(answer, yes);
+  return fact(is, is === "yes" ? words : `no ${words.replace(/^an? /, "")}`, at);
+}
+
+/** A fact of an answer yes, no or not asked. */
+export const yesNoFact = (answer: string, words: string, at: string): Fact => answerFact(answer, ["yes"], words, at);
+
 /** One fact of several: their words one after the other, their places together. */
 export function joined(is: Truth, facts: readonly Fact[]): Fact {
   const telling = facts.filter((one) => one.says !== "" && (is !== "yes" || one.is === "yes"));

@@ -1,6 +1,5 @@
 import type { Examined } from "./examined.ts";
-import { answerIs, anyOf, type Fact, fact, type Truth } from "./fact.ts";
-import { yesNoFact } from "./tissue-facts.ts";
+import { answerFact, answerIs, anyOf, type Fact, fact, type Truth, yesNoFact } from "./fact.ts";
 
 /** What the film shows at the apex, and what makes a silent test doubtful on it. @source docs/methods/diagnosis, C7 */
 export function filmFacts({ input: { onFilm } }: Examined) {
@@ -8,10 +7,7 @@ export function filmFacts({ input: { onFilm } }: Examined) {
     field: "ligament" | "lamina" | "lucency" | "resorption" | "apex" | "lesionFits",
     yes: string[],
     words: string,
-  ): Fact => {
-    const is = answerIs(onFilm[field], yes);
-    return fact(is, is === "yes" ? words : `no ${words.replace(/^an? /, "")}`, `onFilm.${field}`);
-  };
+  ): Fact => answerFact(onFilm[field], yes, words, `onFilm.${field}`);
   const lucencyWords = {
     apical: "an apical radiolucency",
     lateral: "a lateral radiolucency",

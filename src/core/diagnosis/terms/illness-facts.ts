@@ -1,6 +1,5 @@
 import type { Examined } from "./examined.ts";
-import { allOf, answerIs, anyOf, type Fact, fact, joined, type Truth } from "./fact.ts";
-import { yesNoFact } from "./tissue-facts.ts";
+import { allOf, answerIs, anyOf, type Fact, fact, joined, type Truth, yesNoFact } from "./fact.ts";
 
 /** Above this a temperature is a fever (common practice). */
 const feverAboveC = 38;

@@ -1,6 +1,6 @@
 import review from "../../../../data/orofacial-pain-review-2025/source.json" with { type: "json" };
 import { type Examined, sensibilityOf } from "./examined.ts";
-import { allOf, answerIs, anyOf, type Fact, fact, joined, type Truth } from "./fact.ts";
+import { allOf, answerIs, anyOf, type Fact, fact, joined, type Truth, yesNoFact } from "./fact.ts";
 
 /** Below this no source calls a reply lingering; above the other all do. The sources conflict between them. */
 const lingeringBetween = {
@@ -22,10 +22,7 @@ const painWords: Readonly<Record<Asked, string>> = {
 /** What was told of pain, and how long a thermal reply lasts. @source docs/methods/diagnosis, C5 */
 export function painFacts(examined: Examined, tender: Fact) {
   const { history } = examined.input;
-  const told = (name: Asked): Fact => {
-    const is = answerIs(history[name], ["yes"]);
-    return fact(is, is === "yes" ? painWords[name] : `no ${painWords[name]}`, `history.${name}`);
-  };
+  const told = (name: Asked): Fact => yesNoFact(history[name], painWords[name], `history.${name}`);
   const spontaneous = told("spontaneousPain");
   const nightPain = told("nightPain");
   const referred = told("referredPain");

@@ -1,6 +1,6 @@
 import type { TestedTooth } from "./diagnosis-input.ts";
 import type { Examined } from "./examined.ts";
-import { answerIs, anyOf, type Fact, fact, joined, type Truth } from "./fact.ts";
+import { answerIs, anyOf, type Fact, fact, joined, type Truth, yesNoFact } from "./fact.ts";
 import { narrowDefectIs, probedSites } from "./probed-sites.ts";
 
 type Touch = "percussion" | "palpation" | "bite";
@@ -8,12 +8,16 @@ const touches: readonly Touch[] = ["percussion", "palpation", "bite"];
 
 /** What touch, probing, soft tissues and tract say of the tissues round the tooth. @source docs/methods/diagnosis, C6 and C8 */
 export function tissueFacts({ input: { history, seen, medical }, tooth, controls }: Examined) {
-  const touched = touches.map((one) => touchOf(tooth, one));
-  const biting = toldBiting(history.painOnBiting);
+  const [percussion, palpation, bite] = [
+    touchOf(tooth, "percussion"),
+    touchOf(tooth, "palpation"),
+    touchOf(tooth, "bite"),
+  ];
+  const biting = yesNoFact(history.painOnBiting, "pain on biting", "history.painOnBiting");
+  const touched = [percussion, palpation, bite];
+  const pressed = [percussion, bite, biting];
   const hurts = [...touched, biting].some(({ is }) => is === "yes");
-  const [percussion, palpation] = touched.map(({ is }) => is);
-  const tender = hurts ? "yes" : percussion === "no" && palpation === "no" ? "no" : "unknown";
-  const pressed = touched.filter((_, at) => touches[at] !== "palpation");
+  const tender = hurts ? "yes" : percussion.is === "no" && palpation.is === "no" ? "no" : "unknown";
   const toothSays = { tracedTo: seen.tracedTo, own: tooth.tooth };
   return {
     tender: joined(tender, [...touched, biting]),
@@ -21,9 +25,9 @@ export function tissueFacts({ input: { history, seen, medical }, tooth, controls
       hurts ? "no" : touched.some(({ is }) => is === "no") ? "yes" : "unknown",
       touched.map(turned),
     ),
-    painOnPressure: joined(anyOf([...pressed, biting].map(({ is }) => is)), [...pressed, biting]),
+    painOnPressure: joined(anyOf(pressed.map(({ is }) => is)), pressed),
     bitingTold: biting,
-    biteTested: touched[2] ?? biting,
+    biteTested: bite,
     ...tractFacts(seen.sinusTract, toothSays),
     narrowPocket: narrowPocket(tooth),
     antiresorptive: yesNoFact(medical.antiresorptive, "an antiresorptive drug", "medical.antiresorptive"),
@@ -31,19 +35,11 @@ export function tissueFacts({ input: { history, seen, medical }, tooth, controls
   };
 }
 
-/** A fact of an answer yes, no or not asked. */
-export function yesNoFact(answer: string, words: string, at: string): Fact {
-  const is = answerIs(answer, ["yes", "present"]);
-  return fact(is, is === "yes" ? words : `no ${words.replace(/^an? /, "")}`, at);
-}
-
 function touchOf(tested: TestedTooth, which: Touch): Fact {
   const found = tested[which];
   const words = { none: "not painful", slight: "slightly painful", painful: "painful", notDone: "" }[found];
   return fact(answerIs(found, ["slight", "painful"]), `${which} ${words}`, `tooth ${tested.tooth}: ${which}`);
 }
-
-const toldBiting = (answer: string): Fact => yesNoFact(answer, "pain on biting", "history.painOnBiting");
 
 /** A thing that is absent, as a thing that holds. */
 const turned = ({ is, says, at }: Fact): Fact => ({ is: is === "no" ? "yes" : is === "yes" ? "no" : is, says, at });

@@ -6,9 +6,9 @@ import { useEditedPart } from "../../../parts/fields/editing.tsx";
 import { useCaseNow } from "../case-now.ts";
 import { AxisSays } from "./axis-told.tsx";
 import { NotTold } from "./not-told.tsx";
-import { Codes, CodesAre, Doubts, hasTerm, SourceSays, Urgent } from "./told-parts.tsx";
+import { Codes, CodesAre, Doubts, SourceSays, Urgent } from "./told-parts.tsx";
 import "./told.css";
-import { useTold } from "./use-told.ts";
+import { hasTerm, useTold } from "./use-told.ts";
 
 /** What can't wait in these findings, over everything else. */
 export function UrgentHere() {
@@ -34,7 +34,7 @@ export function FindingsSay() {
             <AxisSays told={told} of="apical" />
           </div>
           <Doubts told={told} />
-          {(hasTerm(told.pulpal) || hasTerm(told.apical)) && (
+          {hasTerm(told) && (
             <>
               <Codes told={told} />
               <CodesAre />

@@ -2,13 +2,11 @@ import type { DiagnosisTold } from "../../../../ledger/diagnosis-told.ts";
 import type { CodesTold } from "../../../../ledger/own-codes.ts";
 import { sentenceInWords } from "../../../words/value-words.ts";
 import { Reason, RuleLink, useSaid } from "./rule-link.tsx";
+import { hasTerm } from "./use-told.ts";
 
 interface ToldOptions {
   readonly told: DiagnosisTold;
 }
-
-/** Whether the findings give a term on an axis, determined or possible. */
-export const hasTerm = ({ status }: DiagnosisTold["pulpal"]): boolean => status !== "not determined";
 
 /** What can't wait, each named with what to do; nothing where nothing is urgent. */
 export const Urgent = ({ told: { urgent } }: ToldOptions) =>
@@ -26,8 +24,9 @@ export const Urgent = ({ told: { urgent } }: ToldOptions) =>
   );
 
 /** Whose pain it is, as far as the findings tell: said first where it may not be this tooth's, and not before there is a term. */
-export function SourceSays({ told: { source, sourceBecause, pulpal, apical } }: ToldOptions) {
-  if (sourceBecause.length === 0 && !hasTerm(pulpal) && !hasTerm(apical)) return null;
+export function SourceSays({ told }: ToldOptions) {
+  const { source, sourceBecause } = told;
+  if (sourceBecause.length === 0 && !hasTerm(told)) return null;
   return (
     <section className="told-source" data-elsewhere={sourceBecause.length > 0}>
       <p>

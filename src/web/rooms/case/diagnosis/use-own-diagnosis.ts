@@ -1,17 +1,11 @@
 import { useState } from "react";
-import {
-  type DiagnosisTold,
-  type Difference,
-  differencesFrom,
-  type TermsTold,
-  termsTold,
-} from "../../../../ledger/diagnosis-told.ts";
+import { type Difference, differencesFrom, type TermsTold, termsTold } from "../../../../ledger/diagnosis-told.ts";
 import { sheetsUpTo } from "../../../../record/earlier-sheets.ts";
 import type { BodyOf, PartOf } from "../../../../record/parts.ts";
 import { apicalWords, pulpalWords } from "../../../../record/words/case-words.ts";
 import { useField } from "../../../parts/fields/editing.tsx";
 import { useCaseNow } from "../case-now.ts";
-import { type FindingsTold, useTold } from "./use-told.ts";
+import { type FindingsTold, hasTerm, useTold } from "./use-told.ts";
 
 type Body = BodyOf<"diagnosis">;
 
@@ -53,9 +47,5 @@ export function useOwnDiagnosis(): OwnDiagnosis {
     take: terms && entry && !whole.readOnly ? () => take(terms, entry.id) : undefined,
   };
 }
-
-/** Whether a term is given on either axis. */
-const hasTerm = ({ pulpal, apical }: DiagnosisTold): boolean =>
-  [pulpal, apical].some(({ status }) => status !== "not determined");
 
 const inWords = ({ pulpal, apical }: TermsTold): string => `${pulpalWords[pulpal]}, ${apicalWords[apical]}`;

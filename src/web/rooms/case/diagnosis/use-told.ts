@@ -9,6 +9,10 @@ export interface FindingsTold {
   readonly told: DiagnosisTold | undefined;
 }
 
+/** Whether the findings give a term on either axis, determined or possible. */
+export const hasTerm = ({ pulpal, apical }: DiagnosisTold): boolean =>
+  [pulpal, apical].some(({ status }) => status !== "not determined");
+
 /** See {@link FindingsTold}. */
 export function useTold(findings: string | undefined): FindingsTold {
   const { ledger } = useCaseNow();

@@ -5,6 +5,7 @@ import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
 import { type Part, thePart } from "../../../../record/parts.ts";
 import { Cautions, isActedOn } from "../../../parts/cautions.tsx";
 import { momentInWords } from "../../../parts/days-in-words.ts";
+import { countOf } from "../../../parts/figures-in-words.ts";
 import { valueAt } from "../../../record/body-path.ts";
 import { useSettings, useTopics } from "../../../record/readings.ts";
 import { sideOfTooth } from "../../../words/two-view-words.ts";
@@ -52,7 +53,7 @@ export function LedgerEntryView({ caseId, entry, parts, open: atFirst = false, .
             .join(" · ")}
           {cautions.length > 0 && (
             <span className="ledger-caution" data-look={isActedOn(entry.topic)}>
-              {cautions.length === 1 ? "1 caution" : `${cautions.length} cautions`}
+              {countOf(cautions.length, "caution")}
             </span>
           )}
         </span>

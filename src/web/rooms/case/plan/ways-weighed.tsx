@@ -6,6 +6,7 @@ import { wayChosen } from "../../../../record/way-chosen.ts";
 import { wayWords } from "../../../../record/words/case-words.ts";
 import { Cautions } from "../../../parts/cautions.tsx";
 import { useField } from "../../../parts/fields/editing.tsx";
+import { countOf } from "../../../parts/figures-in-words.ts";
 import { useShortcut } from "../../../parts/shortcuts.ts";
 import { sentenceInWords } from "../../../words/value-words.ts";
 import { EntryDialog } from "../ledger/entry-dialog.tsx";
@@ -68,9 +69,7 @@ export function WaysWeighed({ caseId, told, entry, stands }: WaysWeighedOptions)
       </section>
       {unfit.length > 0 && (
         <details className="form-part plan-unfit" open={unfit.some(({ way }) => way === chosen)}>
-          <summary>
-            {unfit.length} {unfit.length === 1 ? "way does" : "ways do"} not fit this tooth
-          </summary>
+          <summary>{countOf(unfit.length, "way does", "ways do")} not fit this tooth</summary>
           <dl className="plan-unfit-list">
             {unfit.map(({ way, why }) => (
               <div key={way} data-chosen={way === chosen}>

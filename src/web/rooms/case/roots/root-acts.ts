@@ -9,6 +9,7 @@ import {
 } from "../../../../record/roots/level-steps.ts";
 import type { RootStep, RootsInHand } from "../../../../record/roots/root-step.ts";
 import { addRoot, nextSide, putOnSide, takeRoot } from "../../../../record/roots/root-steps.ts";
+import { countOf } from "../../../parts/figures-in-words.ts";
 
 /** One thing that can be done with a key or a button at the chosen level or root. */
 export interface RootAct {
@@ -51,7 +52,7 @@ export const rootActs: readonly RootAct[] = [
 /** So many canals at the chosen level, by their number. */
 export const countActs: readonly RootAct[] = [1, 2, 3, 4, 5, 6].map((count) =>
   act("level", String(count), String(count), [
-    `${count} ${count === 1 ? "canal" : "canals"} at the chosen level`,
+    `${countOf(count, "canal")} at the chosen level`,
     (hand) => countHere(hand, count),
   ]),
 );

@@ -1,6 +1,7 @@
 import type { Fault } from "../../../../core/refusal.ts";
 import type { CanalsRead } from "../../../../ledger/canals-read.ts";
 import { Button } from "../../../parts/button.tsx";
+import { countOf } from "../../../parts/figures-in-words.ts";
 import { sideOfTooth } from "../../../words/two-view-words.ts";
 import type { RootsAsRead } from "./use-roots-read.ts";
 
@@ -84,10 +85,9 @@ export function RootNotes({ read, tooth }: { readonly read: RootsAsRead; readonl
 }
 
 function countsInWords({ roots, canalCount, foramenCount }: CanalsRead): string {
-  const counted = (count: number, one: string, more: string) => `${count} ${count === 1 ? one : more}`;
   return [
-    counted(roots.length, "root", "roots"),
-    `${counted(canalCount, "canal", "canals")} at the orifices`,
-    counted(foramenCount, "foramen", "foramina"),
+    countOf(roots.length, "root"),
+    `${countOf(canalCount, "canal")} at the orifices`,
+    countOf(foramenCount, "foramen", "foramina"),
   ].join(", ");
 }

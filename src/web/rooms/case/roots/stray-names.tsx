@@ -1,5 +1,6 @@
 import type { PartKind } from "../../../../record/parts.ts";
 import { type StrayCanal, strayCanals } from "../../../../record/stray-canals.ts";
+import { countOf } from "../../../parts/figures-in-words.ts";
 import { useCaseNow } from "../case-now.ts";
 
 const kindWords: Partial<Readonly<Record<PartKind, readonly [one: string, more: string]>>> = {
@@ -30,6 +31,6 @@ const namedBy = ({ namedBy: kinds }: StrayCanal): string =>
   kinds
     .map(({ kind, count }) => {
       const [one, more] = kindWords[kind] ?? [];
-      return one === undefined ? "what came filled" : `${count} ${count === 1 ? one : more}`;
+      return one === undefined ? "what came filled" : countOf(count, one, more);
     })
     .join(" and ");

@@ -8,6 +8,7 @@ import {
   reviewByWords,
   thirdWords,
 } from "../../../../record/words/later-words.ts";
+import { countOf } from "../../../parts/figures-in-words.ts";
 
 /** What a moment holds, in a few words, for its line on the spine. */
 export function lineOf(part: Part): readonly string[] {
@@ -42,7 +43,7 @@ export function lineOf(part: Part): readonly string[] {
 const some = (text: string | undefined): readonly string[] => (text === undefined || text === "" ? [] : [text]);
 
 const controlsLine = (count: number): readonly string[] =>
-  count === 0 ? ["no control tooth"] : [`${count} ${count === 1 ? "control" : "controls"}`];
+  count === 0 ? ["no control tooth"] : [countOf(count, "control")];
 
 function historyLine({ flags, nothingToNote }: BodyOf<"medicalHistory">): readonly string[] {
   if (flags.length === 0) return [nothingToNote ? "nothing to note" : "no flag"];
@@ -53,7 +54,7 @@ function planLine(plan: BodyOf<"plan">): readonly string[] {
   const chosen = wayChosen(plan);
   if (chosen === undefined) return ["nothing chosen yet"];
   const others = plan.options.filter(({ way }) => way !== chosen).length;
-  return [wayWords[chosen], ...(others === 0 ? [] : [`chosen over ${others} ${others === 1 ? "other" : "others"}`])];
+  return [wayWords[chosen], ...(others === 0 ? [] : [`chosen over ${countOf(others, "other")}`])];
 }
 
 const visitLine = ({ minutes, aim }: BodyOf<"visit">): readonly string[] => [

@@ -1,6 +1,7 @@
 import { dayOf } from "../../../../record/facts.ts";
 import { type Part, type PartKind, type PartOf, partsOf, thePart } from "../../../../record/parts.ts";
 import { daysBetween, distanceInWords, spanInWords } from "../../../parts/days-in-words.ts";
+import { countOf } from "../../../parts/figures-in-words.ts";
 import { lineOf } from "./line-of.ts";
 
 /** One moment of the spine. */
@@ -142,5 +143,4 @@ function dayFrom(first: string, day: string): string {
   return days < 120 ? `day ${String(days).replace("-", "\u2212")}` : spanInWords(days);
 }
 
-const filmCount = (count: number): readonly string[] =>
-  count === 0 ? [] : [`${count} ${count === 1 ? "film" : "films"}`];
+const filmCount = (count: number): readonly string[] => (count === 0 ? [] : [countOf(count, "film")]);

@@ -110,4 +110,7 @@ export function sentenceInWords(sentence: string): string {
     .replace(/^./, (letter) => letter.toUpperCase());
 }
 
+/** A line of a refusal as a sentence, without the path that it begins with. */
+export const refusalInWords = (line: string): string => sentenceInWords(line.replace(/^[\w.[\]]+: /, ""));
+
 const lowered = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1);

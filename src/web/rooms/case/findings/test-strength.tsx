@@ -7,7 +7,7 @@ import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
 import { Cautions } from "../../../parts/cautions.tsx";
 import { useEditedPart, useField } from "../../../parts/fields/editing.tsx";
 import { FigureView } from "../../../parts/figure-view.tsx";
-import { sentenceInWords } from "../../../words/value-words.ts";
+import { refusalInWords } from "../../../words/value-words.ts";
 import { useCaseNow } from "../case-now.ts";
 import { PriorPart } from "./prior-part.tsx";
 import "./test-strength.css";
@@ -46,8 +46,7 @@ function Strength({ entry }: { readonly entry: LedgerEntry | undefined }) {
         filled before.
       </p>
     );
-  if (told === undefined)
-    return entry.refused?.map((line) => <p key={line}>{sentenceInWords(line.replace(/^([\w.[\]]+): /, ""))}</p>);
+  if (told === undefined) return entry.refused?.map((line) => <p key={line}>{refusalInWords(line)}</p>);
   const { mean, interval } = told.posterior;
   return (
     <>

@@ -10,7 +10,7 @@ import { useEditedPart, useField } from "../../../parts/fields/editing.tsx";
 import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { Rows } from "../../../parts/fields/rows.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
-import { sentenceInWords } from "../../../words/value-words.ts";
+import { refusalInWords } from "../../../words/value-words.ts";
 import { useCaseNow } from "../case-now.ts";
 import { ChosenField } from "../plan/chosen-field.tsx";
 import { DifficultyAsPlanned } from "../plan/difficulty-as-planned.tsx";
@@ -44,7 +44,7 @@ export function PlanForm() {
       </div>
       {entry?.refused?.map((why) => (
         <p key={why} className="look">
-          {sentenceInWords(why.replace(/^[\w.[\]]+: /, ""))}
+          {refusalInWords(why)}
         </p>
       ))}
       {told && entry ? <WaysWeighed {...{ caseId, told, entry, stands }} /> : <WaysByHand />}

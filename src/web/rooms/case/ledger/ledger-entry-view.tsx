@@ -9,7 +9,7 @@ import { countOf } from "../../../parts/figures-in-words.ts";
 import { valueAt } from "../../../record/body-path.ts";
 import { useSettings, useTopics } from "../../../record/readings.ts";
 import { sideOfTooth } from "../../../words/two-view-words.ts";
-import { sentenceInWords, valueInWords } from "../../../words/value-words.ts";
+import { refusalInWords, sentenceInWords, valueInWords } from "../../../words/value-words.ts";
 import { clickOrigins } from "./click-origin.ts";
 import { entrySubject, inputOrigin } from "./entry-subject.ts";
 import type { LedgerLine } from "./ledger-line.ts";
@@ -61,7 +61,7 @@ export function LedgerEntryView({ caseId, entry, parts, open: atFirst = false, .
       {open && (
         <div className="ledger-inside" id={inside}>
           {entry.refused?.map((why) => (
-            <p key={why}>{sentenceOf(why)}</p>
+            <p key={why}>{refusalInWords(why)}</p>
           ))}
           {lines.length > 1 && <Values lines={lines} />}
           <Cautions topic={entry.topic} cautions={cautions} />
@@ -96,9 +96,6 @@ function ToItsRoom({ caseId, entry, parts }: Pick<EntryOptions, "caseId" | "entr
     </p>
   );
 }
-
-/** A refusal's line without the path that it begins with. */
-const sentenceOf = (why: string): string => sentenceInWords(why.replace(/^[\w.[\]]+: /, ""));
 
 const texts = (value: unknown): readonly string[] =>
   Array.isArray(value) ? value.filter((item): item is string => typeof item === "string") : [];

@@ -4,6 +4,7 @@ import type { TopicView } from "../../../server/api.ts";
 import { numberInWords } from "../../parts/figures-in-words.ts";
 import { PageHead } from "../../parts/page-head.tsx";
 import { SayRefusal } from "../../parts/say-refusal.tsx";
+import { SeenMark } from "../../parts/seen-mark.tsx";
 import { useTitle } from "../../parts/use-title.ts";
 import { useSettings, useTopics } from "../../record/readings.ts";
 import { clickSigmaOrigin } from "../../words/click-sigma-words.ts";
@@ -15,7 +16,7 @@ import "./methods-room.css";
 export function MethodsRoom({ topic }: { readonly topic: string }) {
   useTitle("Methods");
   const topics = useTopics();
-  const shown = topics.data?.find(({ name }) => name === topic) ?? topics.data?.[0];
+  const shown = topic === "" ? topics.data?.[0] : topics.data?.find(({ name }) => name === topic);
   return (
     <div className="methods">
       <PageHead>
@@ -36,7 +37,10 @@ export function MethodsRoom({ topic }: { readonly topic: string }) {
             ))}
           </ul>
         </nav>
-        <main>{shown && <Page key={shown.name} topic={shown} />}</main>
+        <main>
+          {shown && <Page key={shown.name} topic={shown} />}
+          {topics.data && !shown && <h2>There is no computation called {topic}</h2>}
+        </main>
       </div>
     </div>
   );
@@ -67,10 +71,7 @@ function Page({ topic }: { readonly topic: TopicView }) {
       <ul className="methods-sources">
         {topic.sources.map(({ id, reference, verification }) => (
           <li key={id}>
-            {reference}{" "}
-            <span className="source-mark" data-seen={verification === "seen"}>
-              {verification === "seen" ? "seen" : "from memory"}
-            </span>
+            {reference} <SeenMark verification={verification} />
           </li>
         ))}
       </ul>

@@ -13,6 +13,7 @@ import { Cautions } from "../../../parts/cautions.tsx";
 import { SelectField } from "../../../parts/fields/choice-field.tsx";
 import { EditPart, useField } from "../../../parts/fields/editing.tsx";
 import { FigureView } from "../../../parts/figure-view.tsx";
+import { SeenMark } from "../../../parts/seen-mark.tsx";
 import type { DraftBook } from "../../../record/draft-book.ts";
 import { useCanals } from "../canals.ts";
 import { AddLook, type LookKind } from "./add-look.tsx";
@@ -186,10 +187,7 @@ function Published({ feature, told }: PublishedOptions) {
           {feature.series.map(({ region, n, N, reference, verification, within }) => (
             <li key={region + reference}>
               {region}, {n} of {N}
-              {within && ", also counted in a wider series"}: {reference}{" "}
-              <span className="source-mark" data-seen={verification === "seen"}>
-                {verification === "seen" ? "seen" : "from memory"}
-              </span>
+              {within && ", also counted in a wider series"}: {reference} <SeenMark verification={verification} />
             </li>
           ))}
         </ul>

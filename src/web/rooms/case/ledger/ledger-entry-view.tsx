@@ -6,6 +6,7 @@ import { type Part, thePart } from "../../../../record/parts.ts";
 import { Cautions, isActedOn } from "../../../parts/cautions.tsx";
 import { momentInWords } from "../../../parts/days-in-words.ts";
 import { countOf } from "../../../parts/figures-in-words.ts";
+import { SeenMark } from "../../../parts/seen-mark.tsx";
 import { valueAt } from "../../../record/body-path.ts";
 import { useSettings, useTopics } from "../../../record/readings.ts";
 import { sideOfTooth } from "../../../words/two-view-words.ts";
@@ -182,10 +183,7 @@ function Grounds({ entry }: { readonly entry: LedgerEntry }) {
       <ul>
         {sources.map(({ id, reference, verification }) => (
           <li key={id}>
-            {reference}{" "}
-            <span className="source-mark" data-seen={verification === "seen"}>
-              {verification === "seen" ? "seen" : "from memory"}
-            </span>
+            {reference} <SeenMark verification={verification} />
           </li>
         ))}
       </ul>

@@ -105,6 +105,7 @@ describe("whose codes are shown", () => {
     const open = own("notDetermined", "notDetermined");
     expect(codesShown(open, necrotic)).toEqual({ told: diagnosisTold(necrotic) });
     expect(codesShown(open)).toEqual({});
+    expect(codesShown(open, entryOf(sheetOf({})))).toEqual({});
     expect(codesShown(abscess, entryOf(sheetOf({}))).told).toBeUndefined();
     expect(codesShown(abscess).own?.codes.icd10).toEqual({ pulpal: "K04.1", apical: "K04.7" });
   });

@@ -47,10 +47,10 @@ export interface CodesShown {
   readonly told?: DiagnosisTold;
 }
 
-/** See {@link CodesShown}. Terms that are left open on both axes have no codes to show beside others. */
+/** See {@link CodesShown}. Terms that are left open on both axes have no codes to show. */
 export function codesShown(own: Own, entry?: Entry): CodesShown {
   const told = diagnosisTold(entry);
-  if (isOpen(own)) return told === undefined ? {} : { told };
+  if (isOpen(own)) return told === undefined || isOpen(termsTold(told)) ? {} : { told };
   const codes = ownCodes(own, entry);
   if (told === undefined) return { own: codes };
   const terms = termsTold(told);

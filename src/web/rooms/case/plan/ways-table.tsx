@@ -85,7 +85,7 @@ function mustsInWords({ mustBeTrueFirst: musts }: WayShown): readonly string[] {
     [count("met"), "●", "met"],
   ] as const;
   const lines = told.filter(([number]) => number > 0).map(([number, shape, says]) => `${shape} ${number} ${says}`);
-  return lines.length === 0 ? ["nothing asked"] : lines;
+  return lines.length === 0 ? ["nothing"] : lines;
 }
 
 /** The first series of healing or of a living pulp, else of what is still in place; it opens the entry. */

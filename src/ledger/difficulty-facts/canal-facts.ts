@@ -7,6 +7,7 @@ import { partsOf, thePart } from "../../record/parts.ts";
 import type { BindingContext } from "../binding.ts";
 import { twoViewBinding } from "../bindings/two-view.ts";
 import { startOfTrace } from "../course-on-film.ts";
+import { earlierRead } from "../earlier-read.ts";
 import type { FactTold } from "../fact-told.ts";
 import { type MarkOf, marksOn } from "../marks-on.ts";
 
@@ -59,46 +60,38 @@ const inSpace = z.looseObject({ curvature });
 /** The course that films at several angles give together. */
 function bendInSpace(canal: string, context: BindingContext): Known | undefined {
   const subjects = twoViewBinding.ask(context).map(({ subject }) => subject);
-  const [found] = subjects
-    .filter((subject) => subject.startsWith(`twoView of ${canal} `))
-    .flatMap((subject) => {
-      const entry = context.earlier(subject);
-      const read = inSpace.safeParse(entry?.output).data;
-      return entry === undefined || read === undefined ? [] : [{ entry, read }];
-    });
+  const own = subjects.filter((subject) => subject.startsWith(`twoView of ${canal} `));
+  const [found] = earlierRead(context, inSpace, own);
   if (found === undefined) return undefined;
-  return bendIn(found.read.curvature, `ledger/${found.entry.entryId}/curvature.`, false);
+  return bendIn(found.read.curvature, (field) => found.record(`curvature.${field}`), false);
 }
 
 /** Of the films that show the canal, the one on which it turns most: the true bend is at least that. */
-function bendOnFilm(canal: string, { parts, earlier }: BindingContext): Known | undefined {
-  const seen = tracesIn(parts)
-    .filter(({ body }) => body.canal === canal)
-    .flatMap(({ id }) => {
-      const entry = earlier(`curvature of ${id}`);
-      const read = curvature.safeParse(entry?.output).data;
-      return entry === undefined || read === undefined ? [] : [{ entry, read }];
-    });
+function bendOnFilm(canal: string, context: BindingContext): Known | undefined {
+  const own = tracesIn(context.parts).filter(({ body }) => body.canal === canal);
+  const seen = earlierRead(context, curvature, own.map(curvatureOf));
   const [most] = seen.sort((a, b) => b.read.pruettDeg - a.read.pruettDeg);
-  return most === undefined ? undefined : bendIn(most.read, `ledger/${most.entry.entryId}/`, true);
+  return most === undefined ? undefined : bendIn(most.read, most.record, true);
 }
 
-function bendIn(read: z.infer<typeof curvature>, at: string, fromOneFilm: boolean): Known {
+const curvatureOf = ({ id }: MarkOf<"trace">): string => `curvature of ${id}`;
+
+function bendIn(read: z.infer<typeof curvature>, at: (field: string) => string, fromOneFilm: boolean): Known {
   const { pruettDeg, pruettRadiusMm, intervals } = read;
   const at95 = (field: string) => {
     const interval = intervals[field];
-    return interval === undefined ? undefined : { value: interval, record: `${at}intervals.${field}` };
+    return interval === undefined ? undefined : { value: interval, record: at(`intervals.${field}`) };
   };
   const [angle, radius] = [at95("pruettDeg"), at95("pruettRadiusMm")];
   const twice = turnsTwice(read);
   return {
-    deflectionDeg: { value: pruettDeg, record: `${at}pruettDeg` },
+    deflectionDeg: { value: pruettDeg, record: at("pruettDeg") },
     ...(angle === undefined ? {} : { deflectionInterval: angle }),
-    ...(pruettRadiusMm === undefined ? {} : { radiusMm: { value: pruettRadiusMm, record: `${at}pruettRadiusMm` } }),
+    ...(pruettRadiusMm === undefined ? {} : { radiusMm: { value: pruettRadiusMm, record: at("pruettRadiusMm") } }),
     ...(pruettRadiusMm === undefined || radius === undefined ? {} : { radiusInterval: radius }),
     // One film may hide a second bend; that it shows none says nothing.
-    ...(twice || !fromOneFilm ? { sCurve: { value: twice, record: `${at}bends` } } : {}),
-    fromOneFilm: { value: fromOneFilm, record: `${at}pruettDeg` },
+    ...(twice || !fromOneFilm ? { sCurve: { value: twice, record: at("bends") } } : {}),
+    fromOneFilm: { value: fromOneFilm, record: at("pruettDeg") },
   };
 }
 
@@ -110,29 +103,26 @@ function turnsTwice({ bends }: z.infer<typeof curvature>): boolean {
   return sides.includes("opposite") || (sides.includes("left") && sides.includes("right"));
 }
 
-const length = z.looseObject({ lengthMm: z.number().optional(), intervals: z.record(z.string(), intervalSchema) });
+const length = z.looseObject({ lengthMm: z.number(), intervals: z.record(z.string(), intervalSchema) });
 
 /**
  * The length by the last film that shows the canal from its reference point, else the working length of the last visit
  * that has one. It is that of the course itself: a working length also hangs on where a person means to stop.
  */
-function lengthOf(canal: string, { parts, earlier }: BindingContext): Known {
-  const onFilms = tracesIn(parts)
-    .filter((trace) => trace.body.canal === canal && startOfTrace(trace, parts) === "referencePoint")
-    .flatMap(({ id }) => {
-      const entry = earlier(`curvature of ${id}`);
-      const { lengthMm, intervals } = length.safeParse(entry?.output).data ?? {};
-      if (entry === undefined || lengthMm === undefined) return [];
-      return [{ at: `ledger/${entry.entryId}`, lengthMm, interval: intervals?.lengthMm }];
-    });
-  const last = onFilms.at(-1);
-  if (last !== undefined)
+function lengthOf(canal: string, context: BindingContext): Known {
+  const { parts } = context;
+  const own = tracesIn(parts).filter(
+    (trace) => trace.body.canal === canal && startOfTrace(trace, parts) === "referencePoint",
+  );
+  const last = earlierRead(context, length, own.map(curvatureOf)).at(-1);
+  if (last !== undefined) {
+    const { read, record } = last;
+    const interval = read.intervals.lengthMm;
     return {
-      lengthMm: { value: last.lengthMm, record: `${last.at}/lengthMm` },
-      ...(last.interval === undefined
-        ? {}
-        : { lengthInterval: { value: last.interval, record: `${last.at}/intervals.lengthMm` } }),
+      lengthMm: { value: read.lengthMm, record: record("lengthMm") },
+      ...(interval === undefined ? {} : { lengthInterval: { value: interval, record: record("intervals.lengthMm") } }),
     };
+  }
   const worked = partsOf(parts, "visit").flatMap(({ id, body }) =>
     body.canals.flatMap((row, index) =>
       row.canal === canal && row.workingLengthMm !== undefined

@@ -3,7 +3,7 @@ import type { DifficultyInput } from "../../core/diagnosis/difficulty/difficulty
 import type { InputPath } from "../../record/ledger-entry.ts";
 import { type BodyOf, type PartOf, partsOf } from "../../record/parts.ts";
 import type { BindingContext } from "../binding.ts";
-import type { FactTold } from "../fact-told.ts";
+import { type FactTold, factTold } from "../fact-told.ts";
 import { marksOn } from "../marks-on.ts";
 
 type Mishap = PartOf<"mishap">;
@@ -15,15 +15,11 @@ export function treatmentFacts(context: BindingContext): FactTold<keyof Difficul
   return [
     ...listTold("fragments", [...fragmentsOf(mishaps), ...drawnFragments(mishaps, context)]),
     ...listTold("alteredCourses", mishaps.flatMap(alteredBy)),
-    ...(perforations.length === 0
-      ? []
-      : [
-          {
-            field: "perforation",
-            value: true,
-            paths: pathsTo("perforation", perforations, "what"),
-          } satisfies FactTold<keyof DifficultyInput>,
-        ]),
+    ...factTold(
+      "perforation",
+      perforations.length === 0 ? undefined : true,
+      ...perforations.map(({ id }) => `${id}/what`),
+    ),
   ];
 }
 
@@ -39,9 +35,6 @@ function listTold(field: "fragments" | "alteredCourses", entries: readonly Entry
   );
   return [{ field, value: entries.map(({ value }) => value), paths }];
 }
-
-const pathsTo = (input: string, mishaps: readonly Mishap[], field: string): InputPath[] =>
-  mishaps.map(({ id }) => ({ input, record: `${id}/${field}` }));
 
 /** One that was removed is gone; one that was passed by still lies there. */
 const fragmentsOf = (mishaps: readonly Mishap[]): Entry[] =>

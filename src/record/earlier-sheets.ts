@@ -12,10 +12,7 @@ export function earlierSheets(parts: readonly Part[], sheet: Findings): readonly
   const at = sheets.findIndex(({ id }) => id === sheet.id);
   const isEarlier = (other: Findings, index: number): boolean =>
     other.body.takenOn === sheet.body.takenOn ? index < at : other.body.takenOn < sheet.body.takenOn;
-  return sheets
-    .filter((other, index) => other.id !== sheet.id && isEarlier(other, index))
-    .reverse()
-    .sort((a, b) => b.body.takenOn.localeCompare(a.body.takenOn));
+  return latestFirst(sheets.filter((other, index) => other.id !== sheet.id && isEarlier(other, index)));
 }
 
 /**
@@ -23,10 +20,11 @@ export function earlierSheets(parts: readonly Part[], sheet: Findings): readonly
  * Takes the parts of a case and the day.
  */
 export const sheetsUpTo = (parts: readonly Part[], day: string): readonly Findings[] =>
-  partsOf(parts, "findings")
-    .filter(({ body }) => body.takenOn <= day)
-    .reverse()
-    .sort((a, b) => b.body.takenOn.localeCompare(a.body.takenOn));
+  latestFirst(partsOf(parts, "findings").filter(({ body }) => body.takenOn <= day));
+
+/** Of two sheets of one day the one that stands later in the record is the later. */
+const latestFirst = (sheets: readonly Findings[]): Findings[] =>
+  [...sheets].reverse().sort((a, b) => b.body.takenOn.localeCompare(a.body.takenOn));
 
 /** What a tooth said to a test on an earlier day, and whether it says something else now. */
 export interface EarlierValue {

@@ -1,6 +1,7 @@
 import { type AxisTold, type DiagnosisTold, diagnosisTold, differencesFrom } from "../../ledger/diagnosis-told.ts";
 import { type CodesShown, type CodesTold, codesShown } from "../../ledger/own-codes.ts";
 import { sheetsUpTo } from "../../record/earlier-sheets.ts";
+import type { LedgerEntry } from "../../record/ledger-entry.ts";
 import { type PartOf, partsOf } from "../../record/parts.ts";
 import { apicalWords, pulpalWords } from "../../record/words/case-words.ts";
 import type { CaseSource } from "../case-source.ts";
@@ -13,43 +14,44 @@ import { textBlock } from "./presenting.ts";
 
 /** The clinician's diagnosis, each time it was made, beside what the findings speak for. */
 export function diagnosisPages(source: CaseSource): Page[] {
-  return partsOf(source.parts, "diagnosis").map(({ body }) => ({
-    title: "Diagnosis",
-    subtitle: momentWords(body.madeOn, source.parts),
-    on: body.madeOn,
-    blocks: [
-      { kind: "text", heading: "Pulp", lines: [says(sentence(pulpalWords[body.pulpal]))] },
-      { kind: "text", heading: "Apical tissues", lines: [says(sentence(apicalWords[body.apical]))] },
-      ...textBlock("Because", body.because),
-      ...differsBlock(source, body),
-      ...suggested(source, body),
-    ],
-    notes: ["Terms of the AAE/ABE consensus of 2009. The diagnosis is the clinician's own."],
-  }));
+  return partsOf(source.parts, "diagnosis").map(({ body }) => {
+    const entry = entryBeside(source, body);
+    return {
+      title: "Diagnosis",
+      subtitle: momentWords(body.madeOn, source.parts),
+      on: body.madeOn,
+      blocks: [
+        { kind: "text", heading: "Pulp", lines: [says(sentence(pulpalWords[body.pulpal]))] },
+        { kind: "text", heading: "Apical tissues", lines: [says(sentence(apicalWords[body.apical]))] },
+        ...textBlock("Because", body.because),
+        ...differsBlock(body, entry),
+        ...suggested(body, entry),
+      ],
+      notes: ["Terms of the AAE/ABE consensus of 2009. The diagnosis is the clinician's own."],
+    };
+  });
 }
 
 type Diagnosis = PartOf<"diagnosis">["body"];
 
 /** The entry that it was made beside, or that of the findings up to its day. */
-function decidedOn(source: CaseSource, { suggestion, madeOn }: Diagnosis) {
+function entryBeside(source: CaseSource, { suggestion, madeOn }: Diagnosis): LedgerEntry | undefined {
   const sheet = sheetsUpTo(source.parts, madeOn)[0];
-  return entryAsDecided(source, suggestion, `diagnosis of ${sheet?.id ?? ""}`);
+  return entryAsDecided(source, suggestion, `diagnosis of ${sheet?.id ?? ""}`)?.entry;
 }
 
 /** Why it differs; a reason that is left over from other terms is not told. */
-function differsBlock(source: CaseSource, body: Diagnosis): Block[] {
-  const told = diagnosisTold(decidedOn(source, body)?.entry);
+function differsBlock(body: Diagnosis, entry: LedgerEntry | undefined): Block[] {
+  const told = diagnosisTold(entry);
   if (told !== undefined && differencesFrom(told, body).length === 0) return [];
   return textBlock("It differs from what the findings speak for, because", body.differsBecause ?? "");
 }
 
 /** What the rules say of the findings that it rests on, and the codes of its terms. */
-function suggested(source: CaseSource, body: Diagnosis): Block[] {
-  const decided = decidedOn(source, body);
-  const told = diagnosisTold(decided?.entry);
-  const codes = codesBlocks(codesShown(body, decided?.entry));
-  if (told === undefined || decided === undefined) return codes;
-  const { entry } = decided;
+function suggested(body: Diagnosis, entry: LedgerEntry | undefined): Block[] {
+  const told = diagnosisTold(entry);
+  const codes = codesBlocks(codesShown(body, entry));
+  if (told === undefined || entry === undefined) return codes;
   const read = ledgerReader([entry]);
   const share = { head: "", share: 0.12, align: "left" as const };
   return [

@@ -1,34 +1,22 @@
-import { useState } from "react";
 import { type DifficultyChange, difficultySince, difficultyTold } from "../../../../ledger/difficulty-told.ts";
 import { entryNow } from "../../../../ledger/entry-now.ts";
-import { Button } from "../../../parts/button.tsx";
 import { SayRefusal } from "../../../parts/say-refusal.tsx";
 import { useLedgerEntry } from "../../../record/readings.ts";
 import { sentenceInWords } from "../../../words/value-words.ts";
 import { useCaseNow } from "../case-now.ts";
-import { EntryDialog } from "../ledger/entry-dialog.tsx";
 import { DifficultyList } from "./difficulty-list.tsx";
 import { DifficultyNow } from "./difficulty-now.tsx";
+import { DifficultyOrigin } from "./difficulty-origin.tsx";
 
 /** The list of difficulty on which the plan was made, and what has changed since; today's where there is none. */
-export function DifficultyAsPlanned({ entryId }: { readonly entryId: string | undefined }) {
+export const DifficultyAsPlanned = ({ entryId }: { readonly entryId: string | undefined }) =>
+  entryId === undefined ? <DifficultyNow /> : <AsItStood entryId={entryId} />;
+
+function AsItStood({ entryId }: { readonly entryId: string }) {
   const { parts, ledger } = useCaseNow();
-  const today = entryNow("difficulty", ledger, parts);
-  if (entryId === undefined) return <DifficultyNow />;
-  return <AsItStood entryId={entryId} todayId={today?.id} />;
-}
-
-interface AsItStoodOptions {
-  readonly entryId: string;
-  readonly todayId: string | undefined;
-}
-
-function AsItStood({ entryId, todayId }: AsItStoodOptions) {
-  const { caseId, ledger } = useCaseNow();
   const kept = useLedgerEntry(entryId);
-  const [source, setSource] = useState(false);
   const then = difficultyTold(kept.data);
-  const now = difficultyTold(ledger.find(({ id }) => id === todayId));
+  const now = difficultyTold(entryNow("difficulty", ledger, parts));
   const changes = then && now ? difficultySince(then, now) : [];
   return (
     <>
@@ -40,12 +28,7 @@ function AsItStood({ entryId, todayId }: AsItStoodOptions) {
         )}
         {then && <DifficultyList told={then} />}
         {then && now && <Since changes={changes} />}
-        <p className="quiet plan-note">
-          A list without a total and without a grade.{" "}
-          <Button weight="bare" onClick={() => setSource(true)}>
-            The entry that the plan was made on
-          </Button>
-        </p>
+        <DifficultyOrigin entryId={entryId} says="The entry that the plan was made on" />
       </section>
       {changes.length > 0 && (
         <details className="form-part">
@@ -53,7 +36,6 @@ function AsItStood({ entryId, todayId }: AsItStoodOptions) {
           <DifficultyNow />
         </details>
       )}
-      {source && <EntryDialog caseId={caseId} entryId={entryId} close={() => setSource(false)} />}
     </>
   );
 }

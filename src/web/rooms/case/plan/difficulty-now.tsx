@@ -1,16 +1,13 @@
-import { useState } from "react";
 import { difficultyTold } from "../../../../ledger/difficulty-told.ts";
 import { entryNow } from "../../../../ledger/entry-now.ts";
-import { Button } from "../../../parts/button.tsx";
 import { Cautions } from "../../../parts/cautions.tsx";
 import { useCaseNow } from "../case-now.ts";
-import { EntryDialog } from "../ledger/entry-dialog.tsx";
 import { DifficultyList } from "./difficulty-list.tsx";
+import { DifficultyOrigin } from "./difficulty-origin.tsx";
 
 /** What makes the tooth harder as the record stands now; nothing while the ledger has no such list. */
 export function DifficultyNow() {
-  const { caseId, parts, ledger } = useCaseNow();
-  const [source, setSource] = useState(false);
+  const { parts, ledger } = useCaseNow();
   const entry = entryNow("difficulty", ledger, parts);
   const told = difficultyTold(entry);
   if (told === undefined || entry === undefined) return null;
@@ -19,13 +16,7 @@ export function DifficultyNow() {
       <h2>What makes this tooth harder</h2>
       <DifficultyList told={told} />
       <Cautions topic="difficulty" cautions={told.cautions} />
-      <p className="quiet plan-note">
-        A list without a total and without a grade.{" "}
-        <Button weight="bare" onClick={() => setSource(true)}>
-          Where it comes from
-        </Button>
-      </p>
-      {source && <EntryDialog caseId={caseId} entryId={entry.id} close={() => setSource(false)} />}
+      <DifficultyOrigin entryId={entry.id} says="Where it comes from" />
     </section>
   );
 }

@@ -1,3 +1,4 @@
+import { percent } from "../percent.ts";
 import { deg } from "../units.ts";
 import { lengthRatioOfBeam } from "./projection.ts";
 import type { WorkingLengthInput } from "./working-length-input.ts";
@@ -6,8 +7,6 @@ import type { WorkingLengthInput } from "./working-length-input.ts";
 const locatorAllowanceMm = 1;
 /** An instrument on film over its true length: what a tooth beside a detector can be thrown at. */
 const likelyRatio = { low: 1, high: 1.2 } as const;
-
-const percent = (share: number): string => `${Math.abs(share * 100).toFixed(0)} %`;
 
 /** What speaks against a working length from a film. Takes the readings and the locator's difference, where there is one. */
 export function cautionsOfWorkingLength(input: WorkingLengthInput, locatorDifferenceMm: number | undefined): string[] {

@@ -4,6 +4,7 @@ import kazzi from "../../../data/kazzi-2007/source.json" with { type: "json" };
 import kuttler from "../../../data/kuttler-1955/source.json" with { type: "json" };
 import size08 from "../../../data/size-08-length-2013/source.json" with { type: "json" };
 import { type Interval, sourcesOf } from "../basis.ts";
+import { percent } from "../percent.ts";
 import { faultAt } from "../refusal.ts";
 import { defineTopic } from "../topic.ts";
 import { type Mm, mm } from "../units.ts";
@@ -51,8 +52,6 @@ function workingLength(input: WorkingLengthInput): WorkingLengthOutput {
     notComputed: notComputedOf(input, stop),
   };
 }
-
-const percent = (share: number): string => `${(share * 100).toFixed(0)} %`;
 
 interface LengthByRatio {
   readonly mm: Mm;

@@ -1,3 +1,4 @@
+import { percent } from "../../percent.ts";
 import type { CaseFacts } from "./case-facts.ts";
 import { holdsOf } from "./condition.ts";
 import { fromSource } from "./from-source.ts";
@@ -74,5 +75,3 @@ function personalFigure(
     },
   };
 }
-
-const percent = (share: number): string => `${Math.round(share * 100)} %`;

@@ -1,3 +1,4 @@
+import { percent } from "../../percent.ts";
 import type { TestStrengthInput } from "./test-strength-input.ts";
 import type { Chance, StrengthStep } from "./test-strength-output.ts";
 
@@ -9,7 +10,6 @@ export interface FoundStrength {
   readonly prior: Chance;
 }
 
-const percent = (share: number): string => `${(share * 100).toFixed(0)} %`;
 const callOf = ({ test, name }: Pick<StrengthStep, "test" | "name">): string => name ?? wordOf[test];
 const wordOf: Readonly<Record<StrengthStep["test"], string>> = {
   ...{ cold: "cold", heat: "heat", electric: "the electric test", percussion: "percussion", palpation: "palpation" },

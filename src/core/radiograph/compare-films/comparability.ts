@@ -1,3 +1,4 @@
+import { percent } from "../../percent.ts";
 import type { ImagePoint } from "../../units.ts";
 import type { Homography } from "./homography.ts";
 import { placeAt } from "./homography-of-landmarks.ts";
@@ -58,8 +59,6 @@ function notFound({ looked, shifts }: LocalShifts): string[] {
   if (shifts.length >= leastFound * looked) return [];
   return [`Of ${looked} pieces of the first film ${shifts.length} are found again on the second.`];
 }
-
-const percent = (share: number): string => `${(100 * share).toFixed(0)} %`;
 
 /** The tenth of the pieces that lies off most is left out: a few are always taken for their neighbours. */
 const kept = 0.9;

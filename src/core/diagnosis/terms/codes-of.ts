@@ -1,12 +1,12 @@
 import { z } from "zod";
 import crosswalk from "../../../../data/diagnosis-rules/codes.json" with { type: "json" };
 import type { Facts } from "./facts-of.ts";
-import { holds } from "./hold.ts";
+import { holds, truthOf } from "./hold.ts";
+import { whenSchema } from "./rules.ts";
 
-const wanted = z.enum(["yes", "no", "unknown", "notYes", "notNo"]);
 const rowSchema = z.strictObject({
   term: z.string(),
-  when: z.record(z.string(), wanted),
+  when: whenSchema,
   icd10: z.string(),
   icd10Cm: z.string(),
   icd11: z.string(),
@@ -41,5 +41,5 @@ export function codesHangOn(term: string, facts: Facts): string[] {
   const first = rows.findIndex((row) => holds(row.when, facts) === "yes");
   const open = rows.slice(0, first < 0 ? rows.length : first).filter((row) => holds(row.when, facts) === "unknown");
   const names = open.flatMap(({ when }) => Object.keys(when));
-  return names.filter((name) => (facts[name]?.is ?? "unknown") === "unknown");
+  return names.filter((name) => truthOf(name, facts) === "unknown");
 }

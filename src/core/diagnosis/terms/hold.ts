@@ -1,9 +1,6 @@
 import type { Truth } from "./fact.ts";
 import type { Facts } from "./facts-of.ts";
-import type { Wanted } from "./rules.ts";
-
-/** What rows want of facts. */
-type When = Readonly<Record<string, Wanted>>;
+import type { Wanted, When } from "./rules.ts";
 
 /**
  * Whether a row holds: yes, no, or unknown because something that it wants was not done.
@@ -24,7 +21,8 @@ function meets(is: Truth, wanted: Wanted): Truth {
   return is === wanted ? "yes" : "no";
 }
 
-const truthOf = (name: string, facts: Facts): Truth => facts[name]?.is ?? "unknown";
+/** Whether a thing holds, by its name; one that is no fact is not known. */
+export const truthOf = (name: string, facts: Facts): Truth => facts[name]?.is ?? "unknown";
 
 /** What was found of the things that a row looks at, in words. */
 export function findingOf(when: When, facts: Facts): string {

@@ -2,6 +2,11 @@ import { z } from "zod";
 import table from "../../../../data/diagnosis-rules/rules.json" with { type: "json" };
 
 const wanted = z.enum(["yes", "no", "unknown", "notYes", "notNo"]);
+/** What a row wants of facts, by their names; all of it at once. */
+export const whenSchema = z.record(z.string(), wanted);
+/** See {@link whenSchema}. */
+export type When = z.infer<typeof whenSchema>;
+
 const opened = z.strictObject({ term: z.string(), separatedBy: z.string() });
 const terms = z.array(z.string()).default([]);
 
@@ -9,7 +14,7 @@ const rowSchema = z.strictObject({
   id: z.string(),
   axis: z.string(),
   kind: z.enum(["urgent", "source", "term", "speaks", "open", "also", "contradiction", "asks", "caution"]),
-  when: z.record(z.string(), wanted),
+  when: whenSchema,
   says: z.string(),
   term: z.string().default(""),
   status: z.enum(["determined", "possible", "not determined"]).default("possible"),

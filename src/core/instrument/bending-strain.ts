@@ -1,4 +1,4 @@
-import { type CanalBending, curvatureAt, type Knot } from "./canal-bending.ts";
+import { type CanalBending, curvatureAt, type Knot, onePlaceMm } from "./canal-bending.ts";
 import { diameterAt, type InstrumentShape } from "./instrument-shape.ts";
 
 /** Which side of a bent instrument the radius of its course belongs to. */
@@ -102,8 +102,6 @@ function largestOn([start, end]: readonly [At, At]): { fromTipMm: number; produc
 
 /** How far apart the places of a profile lie at most, mm. */
 const stepMm = 0.25;
-/** Places nearer to each other than this are one, mm. */
-const onePlaceMm = 1e-9;
 
 /** The places of the seated part at which its strain is told: even steps, stations, knots. */
 export function placesAlong({ shape, bending, tipDepthMm }: Omit<Seated, "convention">): number[] {

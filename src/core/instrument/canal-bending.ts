@@ -41,8 +41,8 @@ export interface CanalBending {
 export const canalBending = (course: CanalCourse, path: string): CanalBending =>
   underPath(path, () => ("points" in course ? bendingOfPoints(course) : bendingOfArc(course)));
 
-/** An arc may end beyond its canal by this, mm: numbers that were rounded. */
-const roundedMm = 0.01;
+/** A length may pass the end of its canal by this, mm: numbers that were rounded. */
+export const roundedMm = 0.01;
 
 function bendingOfArc({ radiusMm, turnDeg, startMm, lengthMm }: ArcCourse): CanalBending {
   const endMm = startMm + radiusMm * radiansOf(deg(turnDeg));
@@ -110,7 +110,7 @@ const turnOf = (knots: readonly Knot[]): number =>
   }, 0);
 
 /** Places nearer to each other than this are one, mm. */
-const onePlaceMm = 1e-9;
+export const onePlaceMm = 1e-9;
 
 /**
  * The curvature of a canal at a distance from its orifice, in 1/mm; where it jumps, the larger one.

@@ -1,8 +1,6 @@
 import { faultAt } from "../refusal.ts";
 import type { Seated } from "./bending-strain.ts";
-
-/** A depth may pass the end of the canal by this, mm: numbers that were rounded. */
-const roundedMm = 0.01;
+import { roundedMm } from "./canal-bending.ts";
 
 /**
  * An instrument seated in its canal, its tip at the canal's end where the depth is that but for rounding.

@@ -51,11 +51,10 @@ export function wearAlong(uses: readonly WearingUse[], strain: number, exponents
 
 /** The place of the most wear for one of the exponents, or undefined where nothing is worn. */
 export function worstFor(sections: readonly WornSection[], look: number): WornSection | undefined {
-  const worst = sections.reduce<WornSection | undefined>(
+  return sections.reduce<WornSection | undefined>(
     (best, section) => ((section.turns[look] ?? 0) > (best?.turns[look] ?? 0) ? section : best),
     undefined,
   );
-  return worst;
 }
 
 /** Even steps, and the place where each use bends most, which even steps may miss. */

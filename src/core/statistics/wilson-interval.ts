@@ -1,7 +1,5 @@
 import type { Interval } from "../basis.ts";
-
-/** Half the width of the normal distribution that holds 95 %. */
-const reach = 1.959963984540054;
+import { reach95 } from "../radiograph/interval-around.ts";
 
 /**
  * The 95 % interval of a share that was counted, by Wilson's score.
@@ -11,9 +9,9 @@ const reach = 1.959963984540054;
  */
 export function wilsonInterval(events: number, n: number): Interval {
   const share = events / n;
-  const z2 = reach * reach;
+  const z2 = reach95 * reach95;
   const middle = share + z2 / (2 * n);
-  const half = reach * Math.sqrt((share * (1 - share)) / n + z2 / (4 * n * n));
+  const half = reach95 * Math.sqrt((share * (1 - share)) / n + z2 / (4 * n * n));
   const whole = 1 + z2 / n;
   return { low: Math.max(0, (middle - half) / whole), high: Math.min(1, (middle + half) / whole), level: 0.95 };
 }

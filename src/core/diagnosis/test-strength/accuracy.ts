@@ -1,4 +1,5 @@
 import type { Interval } from "../../basis.ts";
+import { reach95 } from "../../radiograph/interval-around.ts";
 import { betaQuantile } from "../../statistics/beta-quantile.ts";
 
 /** The four cells of a test against the state of the pulp; positive points to a non-vital one. */
@@ -20,7 +21,6 @@ export interface Accuracy {
 
 /** The level of every interval of this topic. */
 export const level = 0.95;
-const z = 1.959963984540054;
 
 /** Added to both cells of a share: the prior of Jeffreys. */
 export const half = 0.5;
@@ -63,6 +63,6 @@ function ratioOf(above: number, below: number, variance = Number.POSITIVE_INFINI
   const value = above / below;
   // Without counts, or with an empty cell, the variance is not finite.
   if (!Number.isFinite(variance)) return { value };
-  const reach = Math.exp(z * Math.sqrt(variance));
+  const reach = Math.exp(reach95 * Math.sqrt(variance));
   return { value, interval: { low: value / reach, high: value * reach, level } };
 }

@@ -3,6 +3,7 @@ import { type PlanOption, type PlanOutput, planOutput } from "../core/diagnosis/
 import { canonicalJson } from "../record/canonical-json.ts";
 import type { LedgerEntry } from "../record/ledger-entry.ts";
 import { type Part, type PartOf, partsOf } from "../record/parts.ts";
+import { latestOf } from "./latest-of.ts";
 
 /** What an entry of the ledger says of the ways that a tooth can go. */
 export type PlanTold = PlanOutput;
@@ -17,10 +18,7 @@ export const planTold = (entry: Pick<LedgerEntry, "output"> | undefined): PlanTo
 export const planSubject = (plan: string): string => `plan of ${plan}`;
 
 /** The plan that was made last. */
-export const lastPlan = (parts: readonly Part[]): PartOf<"plan"> | undefined =>
-  partsOf(parts, "plan")
-    .sort((a, b) => (a.body.madeOn < b.body.madeOn ? -1 : a.body.madeOn > b.body.madeOn ? 1 : 0))
-    .at(-1);
+export const lastPlan = (parts: readonly Part[]): PartOf<"plan"> | undefined => latestOf(partsOf(parts, "plan"));
 
 /** The facts on which two entries rest differently, by their names in the topic's input. */
 export function factsSince(then: Pick<LedgerEntry, "input">, now: Pick<LedgerEntry, "input">): readonly string[] {

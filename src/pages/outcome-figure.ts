@@ -3,7 +3,7 @@ import type { Figure } from "../figures/svg-tree.ts";
 import type { ThemeName } from "../figures/theme.ts";
 import type { WayTold } from "../ledger/plan-told.ts";
 import { sentence } from "./sentence.ts";
-import { sourceName } from "./source-name.ts";
+import { sourceWithStar } from "./source-name.ts";
 
 type Outcome = WayTold["outcomes"][number];
 
@@ -22,10 +22,10 @@ const definitionWords: Readonly<Record<Outcome["definition"], string>> = {
 
 /** A series of a way as its drawing takes it; a star marks a value that was recalled. */
 function outcomeRow(outcome: Outcome): OutcomeRow {
-  const { kind, what, proportion, interval, source, mark, events, n, nearest } = outcome;
+  const { kind, what, proportion, interval, events, n, nearest } = outcome;
   return {
     ...{ kind, mean: proportion, interval, isNearest: nearest === "nearest" },
-    name: `${sentence(what)}, ${sourceName(source)}${mark === "memory" ? "*" : ""}`,
+    name: `${sentence(what)}, ${sourceWithStar(outcome)}`,
     says: outcomeSays(outcome),
     counts: events === undefined || n === undefined ? undefined : { events, n },
   };

@@ -16,6 +16,10 @@ export function sourceName(id: string): string {
   return rest === "" ? named : `${named}, ${rest.replaceAll("-", " ")}`;
 }
 
+/** The name of a value's source, with a star where the value was recalled. */
+export const sourceWithStar = ({ source, mark }: { readonly source: string; readonly mark: string }): string =>
+  `${sourceName(source)}${mark === "memory" ? "*" : ""}`;
+
 /** A sentence of a computation in which sources stand in brackets by their id, with their names instead. */
 export const withSourceNames = (sentence: string): string =>
   sentence.replaceAll(/\(([a-z]+(?:-[a-z]+)*-(?:19|20)\d{2}(?:-[a-z]+)*)\)/g, (_, id: string) => `(${sourceName(id)})`);

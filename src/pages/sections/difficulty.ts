@@ -7,6 +7,7 @@ import {
   type HardFact,
 } from "../../ledger/difficulty-told.ts";
 import { entryNow } from "../../ledger/entry-now.ts";
+import { latestOf } from "../../ledger/latest-of.ts";
 import { lastPlan } from "../../ledger/plan-told.ts";
 import type { LedgerEntry } from "../../record/ledger-entry.ts";
 import { type PartOf, partsOf } from "../../record/parts.ts";
@@ -16,17 +17,12 @@ import { type LedgerReader, ledgerReader } from "../ledger-reader.ts";
 import { momentWords } from "../moment-words.ts";
 import { type Block, type Line, type Page, says, type Table } from "../page-model.ts";
 import { sentence } from "../sentence.ts";
-import { sourceName } from "../source-name.ts";
+import { sourceWithStar } from "../source-name.ts";
 
 /** What makes the tooth harder, as it stood at planning, else as the record stands; no total and no grade. */
 export function difficultyPages(source: CaseSource): Page[] {
   const plan = lastPlan(source.parts);
-  const on =
-    plan?.body.madeOn ??
-    partsOf(source.parts, "findings")
-      .map(({ body }) => body.takenOn)
-      .sort()
-      .at(-1);
+  const on = plan?.body.madeOn ?? latestOf(partsOf(source.parts, "findings"))?.body.takenOn;
   const { entry, standing } = plan === undefined ? asItStands(source) : asPlanned(source, plan);
   const told = difficultyTold(entry);
   if (told === undefined || told.facts.length === 0 || entry === undefined || on === undefined) return [];
@@ -75,7 +71,7 @@ function tableOf(facts: readonly HardFact[], read: LedgerReader, subject: string
         says(groupWords[fact.group].toLowerCase()),
         says(sentence(fact.says)),
         valueInCell(fact, read.number(subject, `facts[${at}].value`, decimalsOf(fact))),
-        says(`${sourceName(fact.threshold.source)}${fact.threshold.mark === "memory" ? "*" : ""}`),
+        says(sourceWithStar(fact.threshold)),
       ]),
     },
   ];

@@ -10,7 +10,7 @@ import { momentWords } from "../moment-words.ts";
 import { outcomeFigure } from "../outcome-figure.ts";
 import { type Block, type Line, type Page, says, type Table } from "../page-model.ts";
 import { sentence } from "../sentence.ts";
-import { sourceName } from "../source-name.ts";
+import { sourceWithStar } from "../source-name.ts";
 import { textBlock } from "./presenting.ts";
 
 type Plan = BodyOf<"plan">;
@@ -143,7 +143,7 @@ function seriesOf(
   const [low, high] = [number("interval.low", 2), number("interval.high", 2)];
   const counts = events && n ? [events, { text: "/" }, n, { text: ", " }] : [];
   const ends = low && high ? [{ text: " (" }, low, { text: " to " }, high, { text: ")" }] : [];
-  const name = `, ${outcome.what}, ${sourceName(outcome.source)}${outcome.mark === "memory" ? "*" : ""}`;
+  const name = `, ${outcome.what}, ${sourceWithStar(outcome)}`;
   return [
     ...counts,
     share ?? { text: "–" },

@@ -24,6 +24,13 @@ export function RootKeys({ steps, back, usual, rename }: RootKeysOptions) {
           {label}
         </Button>
       ));
+  const keyOf = ({ keys, does, step }: RootAct) => {
+    const run = () => {
+      steps.act(step(steps.hand));
+      back();
+    };
+    return <EditorKey key={keys} {...{ keys, does, run }} />;
+  };
   return (
     <div className="root-keys">
       <fieldset className="root-keys-line">
@@ -43,38 +50,20 @@ export function RootKeys({ steps, back, usual, rename }: RootKeysOptions) {
           Usual form again
         </Button>
       </fieldset>
-      {[...rootActs, ...countActs].map((one) => (
-        <ActKey key={one.keys} act={one} steps={steps} back={back} />
-      ))}
+      {[...rootActs, ...countActs].map(keyOf)}
       <EditorKey keys="n" does="The chosen root's name" run={rename} />
       <EditorKey keys="u" does="Start again from the usual form" run={usual} />
-      <EditorKey keys="Backspace" does="The chosen level away" run={() => runNamed("Delete", steps, back)} />
+      {backspaceActs.map(keyOf)}
     </div>
   );
 }
 
 const room = "Roots and canals";
 
-interface ActKeyOptions {
-  readonly act: RootAct;
-  readonly steps: RootSteps;
-  readonly back: () => void;
-}
-
-function ActKey({ act, steps, back }: ActKeyOptions) {
-  const run = () => {
-    steps.act(act.step(steps.hand));
-    back();
-  };
-  return <EditorKey keys={act.keys} does={act.does} run={run} />;
-}
-
-function runNamed(keys: string, steps: RootSteps, back: () => void): void {
-  const act = rootActs.find((one) => one.keys === keys);
-  if (act === undefined) return;
-  steps.act(act.step(steps.hand));
-  back();
-}
+/** Backspace does what Delete does. */
+const backspaceActs = rootActs
+  .filter(({ keys }) => keys === "Delete")
+  .map((one): RootAct => ({ ...one, keys: "Backspace" }));
 
 /** A key that acts while nothing else on the page has the keyboard. */
 function EditorKey({ keys, does, run }: { readonly keys: string; readonly does: string; readonly run: () => void }) {

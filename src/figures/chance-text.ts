@@ -16,9 +16,12 @@ export function percentText(share: number): string {
   return percent.toFixed(percent < 9.95 || percent > 99 ? 1 : 0);
 }
 
+/** The two ends of a chance in percent: `31 to 88 %`. */
+export const endsText = ({ low, high }: Ends): string => `${percentText(low)} to ${percentText(high)} %`;
+
 /** A chance in words: `62 % (31 to 88 %)`. */
 export const chanceText = ({ mean, interval }: Chance): string =>
-  `${percentText(mean)} %${interval ? ` (${percentText(interval.low)} to ${percentText(interval.high)} %)` : ""}`;
+  `${percentText(mean)} %${interval ? ` (${endsText(interval)})` : ""}`;
 
 /** The same in a column of a drawing: `62 % (31–88)`. */
 export const chanceColumn = ({ mean, interval }: Chance): string =>

@@ -1,7 +1,7 @@
 import { useMemo } from "react";
 import { Link } from "wouter";
 import { chanceLadder } from "../../../../figures/chance-ladder.ts";
-import { percentText } from "../../../../figures/chance-text.ts";
+import { endsText, percentText } from "../../../../figures/chance-text.ts";
 import { testStrengthRungs, testStrengthTold } from "../../../../ledger/test-strength-told.ts";
 import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
 import { Cautions } from "../../../parts/cautions.tsx";
@@ -52,12 +52,8 @@ function Strength({ entry }: { readonly entry: LedgerEntry | undefined }) {
     <>
       <p className="test-strength-now">
         <a href={`#${entry.id}`}>{percentText(mean)} %</a>{" "}
-        {interval && (
-          <span className="quiet">
-            ({percentText(interval.low)} to {percentText(interval.high)} %)
-          </span>
-        )}{" "}
-        that the pulp is not vital, after these tests
+        {interval && <span className="quiet">({endsText(interval)})</span>} that the pulp is not vital, after these
+        tests
       </p>
       <FigureView figure={figure} />
       <Cautions topic="testStrength" cautions={told.cautions} />

@@ -1,7 +1,7 @@
 import { useMemo, useState } from "react";
 import { Link } from "wouter";
 import { chanceLadder } from "../../../../figures/chance-ladder.ts";
-import { percentText } from "../../../../figures/chance-text.ts";
+import { endsText, percentText } from "../../../../figures/chance-text.ts";
 import { seriesStrip } from "../../../../figures/series-strip.ts";
 import { type MissedCanalTold, missedCanalRungs, missedCanalTold } from "../../../../ledger/missed-canal-told.ts";
 import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
@@ -93,11 +93,7 @@ function Now({ told: { posterior, steps }, search: { body }, entryId }: NowOptio
       <a className="search-number" href={`#${entryId}`}>
         {percentText(mean)} %<span className="unseen">, how it came about</span>
       </a>{" "}
-      {interval && (
-        <span className="quiet">
-          ({percentText(interval.low)} to {percentText(interval.high)} %)
-        </span>
-      )}
+      {interval && <span className="quiet">({endsText(interval)})</span>}
     </>
   );
   if (body.foundAs === undefined)

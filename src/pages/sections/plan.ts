@@ -10,6 +10,7 @@ import { momentWords } from "../moment-words.ts";
 import { outcomeFigure } from "../outcome-figure.ts";
 import { type Block, type Line, type Page, says, type Table } from "../page-model.ts";
 import { sentence } from "../sentence.ts";
+import { shareWithInterval } from "../share-with-interval.ts";
 import { sourceWithStar } from "../source-name.ts";
 import { textBlock } from "./presenting.ts";
 
@@ -138,16 +139,13 @@ function seriesOf(
   const index = outcomes.findIndex(({ kind }) => kinds.includes(kind));
   const outcome = outcomes[index];
   if (outcome === undefined) return says("–");
-  const number = (name: string, digits: number) => read.number(subject, `${at}.outcomes[${index}].${name}`, digits);
-  const [events, n, share] = [number("events", 0), number("n", 0), number("proportion", 2)];
-  const [low, high] = [number("interval.low", 2), number("interval.high", 2)];
+  const place = `${at}.outcomes[${index}]`;
+  const [events, n] = [read.number(subject, `${place}.events`, 0), read.number(subject, `${place}.n`, 0)];
   const counts = events && n ? [events, { text: "/" }, n, { text: ", " }] : [];
-  const ends = low && high ? [{ text: " (" }, low, { text: " to " }, high, { text: ")" }] : [];
   const name = `, ${outcome.what}, ${sourceWithStar(outcome)}`;
   return [
     ...counts,
-    share ?? { text: "–" },
-    ...ends.map((run) => ({ ...run, quiet: true })),
+    ...shareWithInterval(read, subject, { share: `${place}.proportion`, interval: `${place}.interval` }),
     { text: name, quiet: true },
   ];
 }

@@ -8,6 +8,7 @@ import { type LedgerReader, ledgerReader } from "../ledger-reader.ts";
 import { momentWords } from "../moment-words.ts";
 import { type Block, type Line, type Page, says } from "../page-model.ts";
 import { sentence } from "../sentence.ts";
+import { shareWithInterval } from "../share-with-interval.ts";
 import { withSourceNames } from "../source-name.ts";
 
 /** How far the tests of each sheet move the chance that the pulp is not vital, where a start is stated. */
@@ -86,16 +87,12 @@ const dayOfCase = ({ parts }: CaseSource): string => partsOf(parts, "case")[0]?.
 
 /** `Before: 0.43 (0.38 to 0.48)`, `After: ..`; chances from 0 to 1, as the ledger keeps them. */
 function chanceLines(read: LedgerReader, subject: string): Line[] {
-  return (["prior", "posterior"] as const).map((at): Line => {
-    const [mean, low, high] = ["mean", "interval.low", "interval.high"].map((place) =>
-      read.number(subject, `${at}.${place}`, 2),
-    );
-    const ends =
-      low === undefined || high === undefined
-        ? []
-        : [{ text: " (" }, low, { text: " to " }, high, { text: ")" }].map((run) => ({ ...run, quiet: true }));
-    return [{ text: at === "prior" ? "Before: " : "After: " }, mean ?? { text: "–" }, ...ends];
-  });
+  const chance = (at: string): Line =>
+    shareWithInterval(read, subject, { share: `${at}.mean`, interval: `${at}.interval` });
+  return [
+    [{ text: "Before: " }, ...chance("prior")],
+    [{ text: "After: " }, ...chance("posterior")],
+  ];
 }
 
 const cautionBlock = (cautions: readonly string[]): Block[] =>

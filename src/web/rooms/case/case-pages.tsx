@@ -19,6 +19,7 @@ import { LedgerPanel } from "./ledger/ledger-panel.tsx";
 import { LookedAt } from "./looked-at.tsx";
 import { MomentPage } from "./moment-page.tsx";
 import { newBodies } from "./new-bodies.ts";
+import { isHere, NoSuchMoment } from "./no-such-moment.tsx";
 import type { Addable } from "./spine/addable.ts";
 import { Spine, type StandingPage } from "./spine/spine.tsx";
 import { type Moment, spineMoments, titles } from "./spine/spine-moments.ts";
@@ -68,6 +69,7 @@ export function CasePages({ caseId, view, moment, today, readOnly }: CasePagesOp
           />
           <main className="case-page" id="page">
             {lookedAt && <LookedAt moment={lookedAt} parts={parts} stays={titleShown} />}
+            {shown && !isHere(moment, shown, parts) && <NoSuchMoment shown={shown} stood={readOnly} />}
             {page}
           </main>
           <LedgerPanel {...{ caseId, ledger, parts, readOnly }} moment={shown} />

@@ -144,9 +144,3 @@ export const planSources = z
     tsesis2013,
     vanNieuwenhuysen1994,
   ]);
-
-/** The mark of a source by its id: seen or memory; common practice for what has no source, own for the person's. */
-export function markOf(id: string): "seen" | "memory" | "common practice" | "own" {
-  if (id === "common practice" || id === "own") return id;
-  return planSources.find((source) => source.id === id)?.verification ?? "memory";
-}

@@ -1,10 +1,10 @@
 import type { CaseFacts } from "./case-facts.ts";
 import { holdsOf } from "./condition.ts";
 import { fromSource } from "./from-source.ts";
+import { inWords } from "./in-words.ts";
 import type { PlanOption } from "./plan-output.ts";
 import { type MustRow, mustRows } from "./plan-tables.ts";
 import type { PlanWay } from "./plan-ways.ts";
-import { inWords } from "./value-words.ts";
 
 type Must = PlanOption["mustBeTrueFirst"][number];
 

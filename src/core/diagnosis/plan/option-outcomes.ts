@@ -3,12 +3,12 @@ import { wilsonInterval } from "../../statistics/wilson-interval.ts";
 import type { CaseFacts } from "./case-facts.ts";
 import { type Condition, holdsOf } from "./condition.ts";
 import { fromSource } from "./from-source.ts";
+import { inWords } from "./in-words.ts";
 import type { PlanInput } from "./plan-input.ts";
 import type { PlanOption } from "./plan-output.ts";
 import { type OutcomeRow, planSources } from "./plan-sources.ts";
 import { factTexts } from "./plan-tables.ts";
 import type { PlanWay } from "./plan-ways.ts";
-import { inWords } from "./value-words.ts";
 
 type Outcome = PlanOption["outcomes"][number];
 /** A series as it is shown, with the words that a patient is told it in; the person's own figures have none. */

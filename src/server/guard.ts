@@ -11,7 +11,9 @@ export function guard(app: FastifyInstance, sessions: Sessions): void {
     checkHost(request);
     checkOrigin(request);
     if (request.url.startsWith("/api/") && !sessions.isKnown(request.cookies[cookieName]))
-      throw forbidden("this window has no session; open the address that the start printed");
+      throw forbidden(
+        "this browser was not let in, or was closed since; start Canalog again and open the address that it prints",
+      );
   });
 }
 

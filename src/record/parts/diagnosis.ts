@@ -1,28 +1,8 @@
 import { z } from "zod";
+import { apicalTerms, pulpalTerms } from "../../core/diagnosis/terms/consensus-terms.ts";
 import { definePart } from "../part.ts";
 import { day, words } from "../values.ts";
 
-/** The pulpal terms of the 2009 consensus, one at a date. */
-const pulpalTerms = [
-  "normalPulp",
-  "reversiblePulpitis",
-  "symptomaticIrreversiblePulpitis",
-  "asymptomaticIrreversiblePulpitis",
-  "pulpNecrosis",
-  "previouslyTreated",
-  "previouslyInitiatedTherapy",
-  "notDetermined",
-] as const;
-/** The apical terms of the 2009 consensus, one at a date. */
-const apicalTerms = [
-  "normalApicalTissues",
-  "symptomaticApicalPeriodontitis",
-  "asymptomaticApicalPeriodontitis",
-  "acuteApicalAbscess",
-  "chronicApicalAbscess",
-  "condensingOsteitis",
-  "notDetermined",
-] as const;
 /** Where a complaint comes from. */
 const painSources = ["thisTooth", "anotherTooth", "notOdontogenicSuspected", "notReproduced"] as const;
 

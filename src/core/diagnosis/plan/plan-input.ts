@@ -1,26 +1,7 @@
 import { z } from "zod";
+import { apicalTerms, pulpalTerms } from "../terms/consensus-terms.ts";
 import { planWays } from "./plan-ways.ts";
 
-/** The pulpal terms of the 2009 consensus, as a clinician gives them. */
-const pulpalTerms = [
-  "normalPulp",
-  "reversiblePulpitis",
-  "symptomaticIrreversiblePulpitis",
-  "asymptomaticIrreversiblePulpitis",
-  "pulpNecrosis",
-  "previouslyTreated",
-  "previouslyInitiatedTherapy",
-  "notDetermined",
-] as const;
-const apicalTerms = [
-  "normalApicalTissues",
-  "symptomaticApicalPeriodontitis",
-  "asymptomaticApicalPeriodontitis",
-  "acuteApicalAbscess",
-  "chronicApicalAbscess",
-  "condensingOsteitis",
-  "notDetermined",
-] as const;
 /** What of a medical history changes a plan. */
 export const planFlags = [
   "anticoagulant",

@@ -14,8 +14,8 @@ import { refusalInWords, sentenceInWords, valueInWords } from "../../../words/va
 import { clickOrigins } from "./click-origin.ts";
 import { entrySubject, inputOrigin } from "./entry-subject.ts";
 import type { LedgerLine } from "./ledger-line.ts";
-import { ledgerLines } from "./ledger-lines.ts";
-import { ledgerTitle, settledFirst } from "./settled-search.ts";
+import { ledgerLines, speaksFor } from "./ledger-lines.ts";
+import { foundAsLine, ledgerTitle, settledFirst } from "./settled-search.ts";
 
 interface EntryOptions {
   readonly caseId: string;
@@ -33,7 +33,7 @@ export function LedgerEntryView({ caseId, entry, parts, open: atFirst = false, .
   const [open, setOpen] = useState(atFirst);
   const inside = useId();
   const lines = [...linesInTooth(entry, parts), ...(place.beside ?? [])];
-  const [first] = lines;
+  const first = lines.find(({ at }) => at === foundAsLine || speaksFor(entry.topic, at));
   const cautions = texts(valueAt(entry.output, "cautions"));
   const film = place.underFilm === true ? "" : entrySubject(entry, parts).film;
   const length = entry.topic === "curvature" ? lines.find(({ at }) => at === "lengthMm") : undefined;
@@ -64,7 +64,7 @@ export function LedgerEntryView({ caseId, entry, parts, open: atFirst = false, .
           {entry.refused?.map((why) => (
             <p key={why}>{refusalInWords(why)}</p>
           ))}
-          {lines.length > 1 && <Values lines={lines} />}
+          {lines.some((line) => line !== first) && <Values lines={lines} />}
           <Cautions topic={entry.topic} cautions={cautions} />
           <Missing of={valueAt(entry.output, "notComputed")} />
           <ToItsRoom caseId={caseId} entry={entry} parts={parts} />

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { ledgerLines, valueName, valueUnit } from "./ledger-lines.ts";
+import { ledgerLines, speaksFor, valueName, valueUnit } from "./ledger-lines.ts";
 
 const thin = "\u202f";
 
@@ -74,6 +74,20 @@ describe("ledger lines", () => {
       ["Share of the first film covered", "1.00", undefined],
       ["Whether they compare", "The films can be compared.", undefined],
     ]);
+  });
+
+  it.each([
+    ["compareFilms", "areaRatio", "residualMm"],
+    ["workingLength", "recommendedMm", "radiographicMm"],
+    ["twoView", "hiddenDeg", "side"],
+  ])("of %s: only %s speaks under its name, and %s never in its place", (topic, first, other) => {
+    expect([speaksFor(topic, first), speaksFor(topic, other)]).toEqual([true, false]);
+  });
+
+  it("of a list or of a topic without names: the first that there is speaks", () => {
+    expect([speaksFor("plan", "ways"), speaksFor("difficulty", "facts"), speaksFor("new", "any")]).toEqual(
+      Array(3).fill(true),
+    );
   });
 
   it("name the places of an output", () => {

@@ -163,6 +163,12 @@ function plainName(place: string): string {
 /** What an entry is called: by its first value, whether it stands or not. */
 export const entryName = (topic: string): string => listNames[topic] ?? shown[topic]?.[0]?.name ?? wordsOfName(topic);
 
+/** Whether a value is the one that an entry is called by; where it could not be computed no other stands under its name. */
+export function speaksFor(topic: string, at: string): boolean {
+  const first = listLines[topic] === undefined ? shown[topic]?.[0] : undefined;
+  return first === undefined || first.at === at;
+}
+
 /** The values of an entry in the order in which they are read; empty where the sum was refused. */
 export function ledgerLines(entry: Pick<LedgerEntry, "topic" | "output">): readonly LedgerLine[] {
   const asList = listLines[entry.topic];

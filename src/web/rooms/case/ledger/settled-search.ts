@@ -3,6 +3,9 @@ import { type Part, partsOf } from "../../../../record/parts.ts";
 import { entrySubject, entryTitle } from "./entry-subject.ts";
 import type { LedgerLine } from "./ledger-line.ts";
 
+/** Where the canal that was found stands among the lines of a search that is settled. */
+export const foundAsLine = "foundAs";
+
 type Entry = Pick<LedgerEntry, "subject" | "topic">;
 
 /** The canal that a search came to, where the entry is that search's chance and the canal was found. */
@@ -24,7 +27,7 @@ export function settledFirst(
   const canal = foundAs(entry, parts);
   if (canal === undefined) return lines;
   return [
-    { at: "foundAs", name: "Found as", value: canal },
+    { at: foundAsLine, name: "Found as", value: canal },
     ...lines.map((line) =>
       line.at === "posterior.mean" ? { ...line, name: "Chance by the series and the looks" } : line,
     ),

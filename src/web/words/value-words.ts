@@ -1,4 +1,5 @@
 import { sourceName, withSourceNames } from "../../pages/source-name.ts";
+import { lowered } from "./capital.ts";
 import { wordsOfName } from "./words-of-name.ts";
 
 /** What the inputs and outputs of computations are called where they stand alone. */
@@ -112,5 +113,3 @@ export function sentenceInWords(sentence: string): string {
 
 /** A line of a refusal as a sentence, without the path that it begins with. */
 export const refusalInWords = (line: string): string => sentenceInWords(line.replace(/^[\w.[\]]+: /, ""));
-
-const lowered = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1);

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { intervalSchema } from "../../../core/basis.ts";
 import type { LedgerEntry } from "../../../record/ledger-entry.ts";
 import type { Part } from "../../../record/parts.ts";
+import { lowered } from "../../words/capital.ts";
 import type { FilmOutline } from "./comparison.ts";
 
 const place = z.tuple([z.number(), z.number()]);
@@ -70,5 +71,5 @@ export function lesionName(entry: LedgerEntry, parts: readonly Part[]): string {
   const record = entry.inputPaths.find(({ input }) => input === "lesions.before")?.record;
   const mark = parts.find(({ id }) => `${id}/points` === record);
   const what = mark?.kind === "mark" && mark.body.shape === "outline" ? mark.body.what : "";
-  return what === "" ? "the lesion" : `the ${what.charAt(0).toLowerCase()}${what.slice(1)}`;
+  return what === "" ? "the lesion" : `the ${lowered(what)}`;
 }

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import type { LedgerEntry } from "../../../record/ledger-entry.ts";
+import { capital } from "../../words/capital.ts";
 import { sourceInWords } from "../../words/value-words.ts";
 import type { MarkBody } from "./mark-shape.ts";
 
@@ -97,4 +98,3 @@ export function toldInWords(entry: LedgerEntry | undefined): string[] {
 }
 
 const either = (words: readonly string[]): string => words.join(" or ");
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,6 +1,7 @@
 import type { FilmLook } from "../../../imaging/looked-at.ts";
 import type { ConstructionName } from "../../../pages/on-film/construction-measure.ts";
 import type { Gesture, Operation } from "../../../record/change.ts";
+import { capital } from "../../words/capital.ts";
 import type { Polarity } from "../tools/tool-step.ts";
 import { type Course, pointsOfCourse } from "./course-segments.ts";
 import { recordedLook } from "./film-look.ts";
@@ -152,4 +153,3 @@ const put = ({ id, revision }: Mark, body: MarkBody): Operation => ({
   body,
 });
 const remove = ({ id, revision }: Mark): Operation => ({ op: "remove", id, kind: "mark", baseRevision: revision });
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

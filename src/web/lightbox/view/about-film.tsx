@@ -6,6 +6,7 @@ import { EditPart } from "../../parts/fields/editing.tsx";
 import { NumberField } from "../../parts/fields/number-field.tsx";
 import { TextField } from "../../parts/fields/text-field.tsx";
 import { useDraftBook } from "../../record/case-access.tsx";
+import { capital } from "../../words/capital.ts";
 import { filmTakenOut } from "../kernels/film-gestures.ts";
 import { dayName, type Film, filmName, purposeNames } from "../kernels/film-name.ts";
 import { useCaseOnBox } from "./case-on-box.ts";
@@ -29,7 +30,7 @@ export function AboutFilm({ box }: { readonly box: LightBox }) {
   const { film, presentedOn, marks } = box;
   const book = useDraftBook(useCaseOnBox().caseId);
   useSyncExternalStore(book.watch, book.count);
-  const title = filmName(film, presentedOn).replace(/^./, (letter) => letter.toUpperCase());
+  const title = capital(filmName(film, presentedOn));
   return (
     <section className="about-film" aria-label="This film">
       <h2>

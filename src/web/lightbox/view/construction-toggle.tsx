@@ -1,5 +1,6 @@
 import { builtIn, type ConstructionName, canDraw } from "../../../pages/on-film/construction-measure.ts";
 import type { LedgerEntry } from "../../../record/ledger-entry.ts";
+import { lowered } from "../../words/capital.ts";
 import { constructionDrawn } from "../kernels/film-gestures.ts";
 import type { Mark } from "../kernels/mark-shape.ts";
 import type { LightBox } from "./light-box.ts";
@@ -34,5 +35,3 @@ export function ConstructionToggle({ box, mark, entry, name, says }: Constructio
     </button>
   );
 }
-
-const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

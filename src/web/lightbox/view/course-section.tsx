@@ -2,6 +2,7 @@ import type { ConstructionName } from "../../../pages/on-film/construction-measu
 import type { LedgerEntry } from "../../../record/ledger-entry.ts";
 import { Cautions } from "../../parts/cautions.tsx";
 import { intervalInWords, numberInWords, withUnit } from "../../parts/figures-in-words.ts";
+import { lowered } from "../../words/capital.ts";
 import { sourceInWords } from "../../words/value-words.ts";
 import { type CourseStart, startOfCourse, startWords } from "../kernels/course-start.ts";
 import type { Film } from "../kernels/film-name.ts";
@@ -202,8 +203,7 @@ function Absent({ entry }: { entry: LedgerEntry }) {
   ));
 }
 
-const wordsOf = (some: typeof rows): string =>
-  some.map(({ says }) => says.charAt(0).toLowerCase() + says.slice(1)).join(", ");
+const wordsOf = (some: typeof rows): string => some.map(({ says }) => lowered(says)).join(", ");
 
 type Course = NonNullable<ReturnType<typeof measuredCourse>>;
 

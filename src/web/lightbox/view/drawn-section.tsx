@@ -1,6 +1,7 @@
 import type { LedgerEntry } from "../../../record/ledger-entry.ts";
 import { Cautions } from "../../parts/cautions.tsx";
 import { intervalInWords } from "../../parts/figures-in-words.ts";
+import { capital, lowered } from "../../words/capital.ts";
 import { type DrawnReading, type DrawnValue, toldInWords } from "../kernels/drawn-readings.ts";
 import { type BoundBody, markSaid } from "../kernels/film-gestures.ts";
 import { besideNumbers, entryOf, numberOf, whyAbsent } from "../kernels/ledger-reading.ts";
@@ -108,6 +109,3 @@ export function SaidOfIt({ box, mark }: { readonly box: LightBox; readonly mark:
     </div>
   );
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

@@ -3,6 +3,7 @@ import type { Fault } from "../../../core/refusal.ts";
 import type { Part } from "../../../record/parts.ts";
 import { type BodyPath, valueAt, withValueAt } from "../../record/body-path.ts";
 import type { Draft, DraftBook } from "../../record/draft-book.ts";
+import { lowered } from "../../words/capital.ts";
 
 /** The part that the fields below write in. */
 interface Editing {
@@ -94,7 +95,7 @@ export function useField(at: BodyPath, label: string): Field {
   const fault = [...(draft?.faults ?? []), ...told].find(({ path }) => path === place)?.says;
   const fullLabel = of === "" ? label : `${label} of ${of}`;
   const write: Field["write"] = (next, inWords, when) => {
-    const about = `${fullLabel.charAt(0).toLowerCase()}${fullLabel.slice(1)}`;
+    const about = lowered(fullLabel);
     book?.write({ part, title }, (body) => withValueAt(body, place, next), `${about}: ${inWords}`);
     if (when === "now") book?.commit(part.id);
   };

@@ -4,9 +4,9 @@ import { Button } from "../../../parts/button.tsx";
 import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
 import { numberInWords } from "../../../parts/figures-in-words.ts";
+import { capital } from "../../../words/capital.ts";
 import { sentenceInWords } from "../../../words/value-words.ts";
 import { isLookKind, type LookKind } from "./add-look.tsx";
-import { capital } from "./search-in-words.ts";
 
 type NextLook = MissedCanalTold["nextBestLook"][number];
 

@@ -2,13 +2,11 @@ import type { MissedCanalTold } from "../../../../ledger/missed-canal-told.ts";
 import type { BodyOf } from "../../../../record/parts.ts";
 import { featureWords } from "../../../../record/words/search-words.ts";
 import { countOf } from "../../../parts/figures-in-words.ts";
+import { capital, lowered } from "../../../words/capital.ts";
 import { sentenceInWords } from "../../../words/value-words.ts";
 
 /** What is searched for as a heading: `Second mesiobuccal canal`. */
 export const nameOfFeature = (feature: BodyOf<"search">["feature"]): string => capital(featureWords[feature]);
-
-/** Words as they begin a line. */
-export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** After how many looks the chance stands: `after 3 looks`, `before any look`; those without accuracy are told apart. */
 export function afterLooks({ steps }: Pick<MissedCanalTold, "steps">, looks: number): string {
@@ -22,5 +20,5 @@ export function afterLooks({ steps }: Pick<MissedCanalTold, "steps">, looks: num
 export function lookSentence(says: string): string {
   const [, number] = /evidence\[(\d+)\]/.exec(says) ?? [];
   const plain = sentenceInWords(says.replace(/^evidence\[\d+\](\.\w+)?: /, "").replaceAll(/evidence\[\d+\]\./g, ""));
-  return number === undefined ? plain : `Look ${Number(number) + 1}: ${plain.charAt(0).toLowerCase()}${plain.slice(1)}`;
+  return number === undefined ? plain : `Look ${Number(number) + 1}: ${lowered(plain)}`;
 }

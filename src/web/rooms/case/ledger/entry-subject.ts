@@ -3,6 +3,7 @@ import { type Part, type PartOf, partsOf } from "../../../../record/parts.ts";
 import { purposeWords } from "../../../../record/words/later-words.ts";
 import { featureWords } from "../../../../record/words/search-words.ts";
 import { dayInWords } from "../../../parts/days-in-words.ts";
+import { capital, lowered } from "../../../words/capital.ts";
 import { valueInWords } from "../../../words/value-words.ts";
 import { titles } from "../spine/spine-moments.ts";
 import { entryName } from "./ledger-lines.ts";
@@ -52,8 +53,6 @@ const ofDay = (what: string, day: string): EntrySubject => ({ canal: "", film: `
 const isOverTime = ({ topic }: Pick<LedgerEntry, "topic">, parts: readonly Part[]): boolean =>
   (topic === "plan" || topic === "difficulty") && partsOf(parts, "plan").length > 0;
 
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
-
 /** A course in space is named by its canal and the films that gave it: `DL film-1 film-2`. */
 function subjectInSpace(about: string, parts: readonly Part[]): EntrySubject {
   const [canal = "", ...ids] = about.split(" ");
@@ -96,7 +95,7 @@ const namedFilm = (film: Part, parts: readonly Part[]): Pick<EntrySubject, "film
 export function entryTitle(entry: Pick<LedgerEntry, "subject" | "topic">, parts: readonly Part[]): string {
   const { canal } = entrySubject(entry, parts);
   const name = entryName(entry.topic);
-  return canal === "" ? name : `${canal}: ${name.charAt(0).toLowerCase()}${name.slice(1)}`;
+  return canal === "" ? name : `${canal}: ${lowered(name)}`;
 }
 
 /** A film as one would call it: its purpose and day. */

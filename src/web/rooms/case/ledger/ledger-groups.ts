@@ -1,5 +1,6 @@
 import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
 import type { Part } from "../../../../record/parts.ts";
+import { capital } from "../../../words/capital.ts";
 import { entrySubject } from "./entry-subject.ts";
 
 /** Entries that were measured on one film, or on the same films together. */
@@ -18,7 +19,7 @@ export function ledgerGroups(entries: readonly LedgerEntry[], parts: readonly Pa
   return [...films]
     .sort(([a, dayA], [b, dayB]) => (a === "" ? -1 : b === "" ? 1 : dayA.localeCompare(dayB)))
     .map(([film]) => ({
-      name: film.replace(/^./, (letter) => letter.toUpperCase()),
+      name: capital(film),
       entries: entries.filter((entry) => subjects.get(entry)?.film === film).sort((a, b) => place(a) - place(b)),
     }));
 }

@@ -57,6 +57,12 @@ describe("ledger lines", () => {
     expect(told(0.2, -0.1, 0.5)[1]).toEqual(["Beside the shared mark", `0.2${thin}mm to buccal`, "\u22120.1 to 0.5"]);
   });
 
+  it("say no side of a tube that stands straight on", () => {
+    const told = (horizontalAngleDeg: number) =>
+      ledgerLines({ topic: "tubeShift", output: { recommended: { horizontalAngleDeg } } })[0]?.value;
+    expect([told(0), told(0.2), told(-20)]).toEqual(["0°", "0°", "20° from distal"]);
+  });
+
   it("give the change of a lesion between two films, and whether they compare", () => {
     const output = {
       ...{ areaRatio: 0.5197, residualMm: 0.0491, stretch: 1.01141, overlap: 0.9966 },

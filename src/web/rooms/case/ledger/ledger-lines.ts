@@ -193,7 +193,8 @@ function lineOf(one: Shown, value: number, interval: Ends | undefined): LedgerLi
     digits === undefined || ends !== undefined
       ? quantityInWords(size, unit, ends)
       : withUnit(numberInWords(size, digits), unit);
-  const line = { at, name, value: sides === undefined ? bare : `${bare} ${sides[isBelow ? 1 : 0]}` };
+  const side = Number.parseFloat(bare) === 0 ? undefined : sides?.[isBelow ? 1 : 0];
+  const line = { at, name, value: side === undefined ? bare : `${bare} ${side}` };
   return ends === undefined ? line : { ...line, interval: intervalInWords(ends) };
 }
 

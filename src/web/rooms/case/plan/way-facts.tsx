@@ -1,5 +1,6 @@
 import type { WayTold } from "../../../../ledger/plan-told.ts";
 import { numberInWords, quantityInWords } from "../../../parts/figures-in-words.ts";
+import { lowered } from "../../../words/capital.ts";
 import { sentenceInWords } from "../../../words/value-words.ts";
 import { SourceMark } from "./source-mark.tsx";
 
@@ -93,7 +94,7 @@ function movesInWords({ ratio, ratioIs, interval, adjusted, direction, ...one }:
   const moves = `${directionWords[direction]}: ${by}${adjusted === true ? ", adjusted" : ""}; ${one.appliesTo}.`;
   if (one.personalFigure !== undefined) return `${moves} ${sentenceInWords(one.personalFigure.says)}`;
   if (one.standing !== "here" || one.noPersonalFigure === undefined) return moves;
-  return `${moves} No figure of its own: ${one.noPersonalFigure.charAt(0).toLowerCase()}${one.noPersonalFigure.slice(1)}`;
+  return `${moves} No figure of its own: ${lowered(one.noPersonalFigure)}`;
 }
 
 /** Why a way stands where it does, row by row of the table. */

@@ -5,6 +5,7 @@ import { type LevelPlace, placeWithin, type RootStep, type RootsInHand } from ".
 import { useAnnounce } from "../../../parts/announcer.tsx";
 import { valueAt, withValueAt } from "../../../record/body-path.ts";
 import type { DraftBook } from "../../../record/draft-book.ts";
+import { capital } from "../../../words/capital.ts";
 
 /** The roots that are edited, the level that is chosen, and how a step is done. */
 export interface RootSteps {
@@ -31,7 +32,7 @@ export function useRootSteps(
   latest.current = { part, book };
   const act = (step: RootStep) => {
     if (!written.success) return announce("First mend what is marked in the fields of the roots");
-    if ("cannot" in step) return announce(`${step.cannot.charAt(0).toUpperCase()}${step.cannot.slice(1)}`);
+    if ("cannot" in step) return announce(capital(step.cannot));
     const { part: now, book: into } = latest.current;
     setWished(step.at);
     into?.write({ part: now, title: "Roots and canals" }, (body) => withValueAt(body, "roots", step.roots), step.says);

@@ -9,6 +9,7 @@ import type { HardPartUse } from "../../../lightbox/compare/use-hard-parts.ts";
 import type { LandmarkUse } from "../../../lightbox/compare/use-landmarks.ts";
 import { Button } from "../../../parts/button.tsx";
 import { SayRefusal } from "../../../parts/say-refusal.tsx";
+import { capital } from "../../../words/capital.ts";
 import "../../../lightbox/view/measure-panel.css";
 
 interface PanelOptions {
@@ -75,10 +76,7 @@ function Compare({ entry, comparing }: Pick<PanelOptions, "entry" | "comparing">
   );
 }
 
-const sentenceOf = (lines: readonly string[]): string => {
-  const text = lines.join("; ");
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
-};
+const sentenceOf = (lines: readonly string[]): string => `${capital(lines.join("; "))}.`;
 
 interface WaysOptions {
   readonly look: ComparedLook;

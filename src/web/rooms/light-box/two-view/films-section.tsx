@@ -7,6 +7,7 @@ import { SelectField } from "../../../parts/fields/choice-field.tsx";
 import { EditPart } from "../../../parts/fields/editing.tsx";
 import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { useDraftBook } from "../../../record/case-access.tsx";
+import { capital } from "../../../words/capital.ts";
 import { receptorMeaning } from "../../../words/two-view-words.ts";
 import { PairingNumber } from "./pairing-number.tsx";
 import { type FilmInWork, useTwoView } from "./two-view-work.ts";
@@ -69,7 +70,7 @@ function FilmFacts({ one: { film }, index }: { readonly one: FilmInWork; readonl
   const { caseId, presentedOn } = useTwoView();
   const book = useDraftBook(caseId);
   useSyncExternalStore(book.watch, book.count);
-  const title = filmName(film, presentedOn).replace(/^./, (letter) => letter.toUpperCase());
+  const title = capital(filmName(film, presentedOn));
   return (
     <EditPart part={film} title={title} draft={book.of(film.id)} book={book}>
       <h3>

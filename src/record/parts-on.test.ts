@@ -73,6 +73,6 @@ describe("the parts that stood on a day", () => {
   it("knows of every kind of part whether it has a day", () => {
     const asked = ["medicalHistory", "findings", "diagnosis", "plan", "consent", "film", "visit", "mishap"];
     const more = ["handback", "recall", "review", "anatomy", "reference", "claim", "case", "mark", "pairing"];
-    expect(Object.keys(partTypes).sort()).toEqual([...asked, ...more, "comparison", "search"].sort());
+    expect(Object.keys(partTypes).sort()).toEqual([...asked, ...more, "comparison", "search", "removal"].sort());
   });
 });

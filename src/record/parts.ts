@@ -15,6 +15,7 @@ import { mishapPart } from "./parts/mishap.ts";
 import { pairingPart } from "./parts/pairing.ts";
 import { planPart } from "./parts/plan.ts";
 import { recallPart } from "./parts/recall.ts";
+import { removalPart } from "./parts/removal.ts";
 import { searchPart } from "./parts/search.ts";
 import { visitPart } from "./parts/visit.ts";
 
@@ -34,6 +35,7 @@ export const partTypes = {
   search: searchPart,
   visit: visitPart,
   mishap: mishapPart,
+  removal: removalPart,
   handback: handbackPart,
   recall: recallPart,
   reference: referencePart,

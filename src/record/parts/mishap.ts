@@ -1,6 +1,8 @@
 import { z } from "zod";
+import { instrumentGeometry } from "../instrument-geometry.ts";
 import { definePart } from "../part.ts";
 import { between, canalName, day, mmBetween, otherPart, words } from "../values.ts";
+import { mishapDetails, stepDone, toldAbout } from "./mishap-details.ts";
 
 /** Something that went otherwise than meant, what was done about it and what the patient was told. */
 export const mishapPart = definePart({
@@ -26,12 +28,7 @@ export const mishapPart = definePart({
     ]),
     canal: canalName.optional(),
     instrument: z
-      .strictObject({
-        size: z.int().min(6).max(160),
-        taper: between(0, 0.2, "mm per mm"),
-        alloy: z.enum(["stainlessSteel", "nickelTitanium", "heatTreatedNickelTitanium", "other"]),
-        movement: z.enum(["hand", "continuous", "reciprocating", "ultrasonic"]),
-      })
+      .strictObject({ ...instrumentGeometry, rpm: between(0, 20_000, "turns a minute").optional() })
       .optional(),
     fragmentMm: mmBetween(0.1, 30).optional(),
     third: z.enum(["coronal", "middle", "apical", "notRecorded"]),
@@ -39,5 +36,10 @@ export const mishapPart = definePart({
     handled: z.enum(["removed", "bypassed", "left", "repaired", "referred", "open", "other"]),
     toldPatient: z.enum(["told", "notYet"]),
     story: words,
+    ...mishapDetails,
+    steps: z.array(stepDone).max(40).optional().describe("Of the usual immediate steps, those done."),
+    told: toldAbout.optional(),
+    defence: words.optional().describe("The resident's own account of why."),
+    objection: words.optional().describe("What a supervisor objects."),
   }),
 });

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { countedFile, instrumentGeometry, reciprocation } from "../instrument-geometry.ts";
 import { between, canalName, line, mmBetween, otherPart } from "../values.ts";
 
 const atMin = between(0, 600, "minutes from the visit's start");
@@ -52,14 +53,18 @@ export const irrigant = z.strictObject({
 /** One instrument in one canal, by geometry and alloy. */
 export const instrumentUse = z.strictObject({
   canal: canalName.optional(),
-  size: z.int().min(6).max(160),
-  taper: between(0, 0.2, "mm per mm"),
-  alloy: z.enum(["stainlessSteel", "nickelTitanium", "heatTreatedNickelTitanium", "other"]),
-  movement: z.enum(["hand", "continuous", "reciprocating", "ultrasonic"]),
+  ...instrumentGeometry,
   rpm: between(0, 20_000, "turns a minute").optional(),
+  reciprocation: reciprocation.optional(),
+  torqueLimitNmm: between(0.1, 200, "N mm, as set at the motor").optional(),
   seconds: between(0, 3_600, "s").optional(),
-  depthMm: mmBetween(0, 40).optional(),
-  instrument: otherPart.optional(),
+  depthMm: mmBetween(0, 40)
+    .optional()
+    .describe("Of its tip, from the canal's reference point unless depthFrom says otherwise."),
+  depthFrom: z.enum(["referencePoint", "orifice"]).optional(),
+  engagedFraction: between(0, 1, "share of the turns at that depth").optional(),
+  instrument: otherPart.optional().describe("Of the clinic's cabinet."),
+  file: countedFile.optional(),
 });
 
 /** One dose of a solvent of root fillings. */

@@ -130,6 +130,7 @@ export const titles: Readonly<Record<PartKind, string>> = {
   search: "Hidden canal",
   visit: "Visit",
   mishap: "Mishap",
+  removal: "Removal weighed",
   handback: "Hand-back",
   recall: "Recall",
   reference: "Reference",

@@ -1,0 +1,67 @@
+import { z } from "zod";
+import { instrumentGeometry, reciprocation } from "../instrument-geometry.ts";
+import { between, day, line, mmBetween, words } from "../values.ts";
+
+/** The id of an item of the cabinet. */
+export const cabinetId = z.string().regex(/^[a-z0-9-]{3,64}$/, "is not the id of an item of the cabinet");
+
+/** What the clinic allows one file before it is discarded; the person's own numbers, none by default. */
+export const discardLimits = z.strictObject({
+  uses: z.int().min(0).max(1_000).optional().describe("Visits in which it was used."),
+  canals: z.int().min(0).max(1_000).optional(),
+  sterilisations: z.int().min(0).max(1_000).optional(),
+  turns: between(0, 1e7, "turns that are left of both directions").optional(),
+  equivalentTurns: between(0, 1e7, "equivalent reference turns, their upper end").optional(),
+});
+
+/** An instrument of the clinic, by geometry. */
+export const cabinetInstrument = z.strictObject({
+  name: line.min(1).describe("As the clinic calls it; no maker's name."),
+  ...instrumentGeometry,
+  rpm: between(0, 20_000, "turns a minute").optional(),
+  reciprocation: reciprocation.optional(),
+  torqueLimitNmm: between(0.1, 200, "N mm").optional(),
+  seconds: between(0, 3_600, "s").optional().describe("The usual time in one canal."),
+  limits: discardLimits.optional(),
+  note: words.optional(),
+});
+
+/** One physical file that is counted. */
+export const cabinetFile = z.strictObject({
+  instrument: cabinetId,
+  label: line.min(1).describe("As the clinic marks it."),
+  since: day,
+  sterilisedOn: z.array(day).max(1_000),
+  discarded: z.strictObject({ on: day, because: line }).optional(),
+});
+
+/** Instruments in the order in which a canal usually meets them. */
+export const cabinetSequence = z.strictObject({
+  name: line.min(1),
+  steps: z
+    .array(
+      z.strictObject({
+        instrument: cabinetId,
+        shortByMm: mmBetween(0, 30).optional().describe("How far short of the working length; to it where absent."),
+        seconds: between(0, 3_600, "s").optional(),
+      }),
+    )
+    .min(1)
+    .max(20),
+});
+
+/** What a cabinet holds, by kind. */
+export const cabinetKinds = { instrument: cabinetInstrument, file: cabinetFile, sequence: cabinetSequence } as const;
+/** A kind of item. */
+export type CabinetKind = keyof typeof cabinetKinds;
+/** An item of one kind as it stands, with the number of its changes. */
+export type CabinetItemOf<Kind extends CabinetKind> = {
+  readonly [K in Kind]: {
+    readonly id: string;
+    readonly kind: K;
+    readonly revision: number;
+    readonly body: z.infer<(typeof cabinetKinds)[K]>;
+  };
+}[Kind];
+/** An item of any kind. */
+export type CabinetItem = CabinetItemOf<CabinetKind>;

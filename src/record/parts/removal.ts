@@ -7,13 +7,15 @@ const wall = z.strictObject({
   mm: mmBetween(0.05, 6),
 });
 
+const tool = z.enum(["ultrasonicTip", "handFile", "tube", "loop", "forceps", "bypassFile", "solvent", "other"]);
+const tip = line.describe("Kind, size and setting.");
+
 /** One attempt at a separated instrument, by the clock. */
 export const removalAttempt = z.strictObject({
   at: moment,
   minutes: between(0, 600, "min"),
-  tool: z.enum(["ultrasonicTip", "handFile", "tube", "loop", "forceps", "bypassFile", "solvent", "other"]),
-  tip: line.describe("Kind, size and setting."),
-  moved: z.enum(["nothing", "loosened", "movedUp", "bypassed", "out", "pushedDown", "brokeAgain"]),
+  ...{ tool, tip },
+  moved: z.enum(["nothing", "loosened", "movedUp", "bypassed", "out", "pushedDown", "brokeAgain", "notRecorded"]),
   note: line,
 });
 
@@ -48,6 +50,10 @@ export const removalPart = definePart({
       })
       .optional(),
     attempts: z.array(removalAttempt).max(100),
+    running: z
+      .strictObject({ since: moment, tool, tip })
+      .optional()
+      .describe("The attempt that the clock runs for; the record holds its start, so that no closed window loses it."),
     result: z
       .strictObject({
         is: z.enum(["removed", "bypassed", "left", "surgery", "extraction", "referred"]),

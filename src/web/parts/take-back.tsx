@@ -1,13 +1,13 @@
-import type { CaseView } from "../../server/api.ts";
 import "./take-back.css";
 
 interface TakeBackOptions {
-  readonly view: Pick<CaseView, "undo" | "redo">;
+  /** What an undo or a redo would take back, in words. */
+  readonly view: { readonly undo?: { readonly words: string }; readonly redo?: { readonly words: string } };
   readonly undo: () => void;
   readonly redo: () => void;
 }
 
-/** Undo and redo, each saying what it would do: the same in every room of a case. */
+/** Undo and redo, each saying what it would do: the same in every room. */
 export const TakeBack = ({ view, undo, redo }: TakeBackOptions) => (
   <span className="take-back-pair">
     <Way label="Undo" keys="Control+z" line={view.undo?.words} act={undo} />

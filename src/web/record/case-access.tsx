@@ -17,14 +17,16 @@ export function useSaveQueue(caseId: string): SaveQueue {
   const client = useQueryClient();
   const known = queues.get(caseId);
   if (known) return known;
-  const queue = new SaveQueue({
+  const queue = new SaveQueue<CaseView>({
     send: (words, operations) =>
       ask<CaseView>(`/cases/${caseId}/gestures`, { method: "POST", body: { words, operations } }),
     take: (view) => {
       client.setQueryData(caseKey(caseId), view);
       void client.invalidateQueries({ queryKey: ["changes", caseId] });
       void client.invalidateQueries({ queryKey: ["cases"] });
+      void client.invalidateQueries({ queryKey: ["cabinet"] });
     },
+    heldIn: ({ parts }) => parts,
     now: () => new Date(),
     later: (work, milliseconds) => setTimeout(work, milliseconds),
   });
@@ -83,6 +85,7 @@ function useTakeBack(caseId: string, way: "undo" | "redo") {
       const view = await ask<CaseView>(`/cases/${caseId}/${way}`, { method: "POST" });
       client.setQueryData(caseKey(caseId), view);
       void client.invalidateQueries({ queryKey: ["changes", caseId] });
+      void client.invalidateQueries({ queryKey: ["cabinet"] });
       announce(`${way === "undo" ? "Undone" : "Done again"}: ${line.words.replace(/^(Undo|Redo): /, "")}`);
     } catch (error) {
       announce(error instanceof Error ? error.message : String(error));

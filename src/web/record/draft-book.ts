@@ -1,12 +1,16 @@
 import type { Fault } from "../../core/refusal.ts";
-import type { Part, PartKind } from "../../record/parts.ts";
+import type { CabinetItem } from "../../record/cabinet/cabinet-item.ts";
+import type { Operation } from "../../record/change.ts";
+import type { Part } from "../../record/parts.ts";
 import { Refused } from "./api.ts";
 import { placeOfFault } from "./body-path.ts";
-import type { SaveQueue } from "./save-queue.ts";
+
+/** What is written in: a part of a case, or an item of the cabinet. */
+export type Editable = Part | CabinetItem;
 
 /** A part as the person is writing it, before the record has it. */
 export interface Draft {
-  readonly kind: PartKind;
+  readonly kind: Editable["kind"];
   readonly body: unknown;
   /** The revision that the person saw when they began. */
   readonly baseRevision: number;
@@ -18,14 +22,14 @@ export interface Draft {
 
 /** The part that is written in, and the words that its gestures begin with. */
 export interface Written {
-  readonly part: Part;
+  readonly part: Editable;
   readonly title: string;
 }
 
 const longestGesture = 200;
 const idleMilliseconds = 2_000;
 
-/** The drafts of one case: what has been typed and is not yet a finished gesture, or was refused. They outlive the page. */
+/** The drafts of one case, or of the cabinet: what has been typed and is not yet a finished gesture, or was refused. They outlive the page. */
 export class DraftBook {
   readonly #drafts = new Map<string, Draft>();
   readonly #titles = new Map<string, string>();
@@ -33,7 +37,7 @@ export class DraftBook {
   readonly #watchers = new Set<() => void>();
   #count = 0;
 
-  constructor(private readonly queue: Pick<SaveQueue, "put">) {}
+  constructor(private readonly queue: { put: (words: string, operations: readonly Operation[]) => Promise<unknown> }) {}
 
   watch = (watcher: () => void): (() => void) => {
     this.#watchers.add(watcher);

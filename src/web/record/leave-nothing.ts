@@ -1,9 +1,8 @@
 import { useEffect } from "react";
 import type { DraftBook } from "./draft-book.ts";
-import type { SaveQueue } from "./save-queue.ts";
 
 /** Hands over what is typed when the window goes out of sight or the room is left, and warns while something has not reached the record. */
-export function useLeaveNothing(book: DraftBook, queue: SaveQueue): void {
+export function useLeaveNothing(book: DraftBook, queue: { readonly busy: boolean }): void {
   useEffect(() => {
     const hide = () => document.visibilityState === "hidden" && book.commitAll();
     const leave = (event: BeforeUnloadEvent) => {

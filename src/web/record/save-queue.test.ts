@@ -24,6 +24,7 @@ function world(answers: readonly (CaseView | Error)[]) {
       return answer;
     },
     take: () => undefined,
+    heldIn: ({ parts }) => parts,
     now: () => new Date(2026, 0, 1, 14, 2),
     later: (work) => later.push(work),
   });

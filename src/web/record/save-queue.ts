@@ -1,27 +1,44 @@
-import type { Conflict, Operation } from "../../record/change.ts";
-import type { Part } from "../../record/parts.ts";
+import type { Operation } from "../../record/change.ts";
 import type { CaseView } from "../../server/api.ts";
 import { Refused } from "./api.ts";
 
-/** How the record of a case stands towards what the person did. */
+/** What a gesture changes: a part of a case, an item of the cabinet. */
+export interface Held {
+  readonly id: string;
+  readonly kind: string;
+  readonly revision: number;
+  readonly body: unknown;
+}
+
+/** One thing that was changed in two places: what the person wanted and what stands, both whole; null where it is gone. */
+export interface TwoVersions {
+  readonly id: string;
+  readonly kind: string;
+  readonly yours: unknown;
+  readonly theirs: Pick<Held, "revision" | "body"> | null;
+}
+
+/** How the record stands towards what the person did. */
 export type SaveState =
   | { readonly is: "quiet" }
   | { readonly is: "saving" }
   | { readonly is: "saved"; readonly at: Date }
   | { readonly is: "failed"; readonly why: string; readonly words: string; readonly retries: boolean }
-  | { readonly is: "conflict"; readonly words: string; readonly conflicts: readonly Conflict[] };
+  | { readonly is: "conflict"; readonly words: string; readonly conflicts: readonly TwoVersions[] };
 
-interface Waiting {
+interface Waiting<View> {
   readonly words: string;
   readonly operations: readonly Operation[];
-  readonly done: (view: CaseView) => void;
+  readonly done: (view: View) => void;
   readonly failed: (error: unknown) => void;
 }
 
 /** What the queue needs from outside: how a gesture is sent, who takes the new view, who watches, and how time passes. */
-export interface QueueWorld {
-  readonly send: (words: string, operations: readonly Operation[]) => Promise<CaseView>;
-  readonly take: (view: CaseView) => void;
+export interface QueueWorld<View> {
+  readonly send: (words: string, operations: readonly Operation[]) => Promise<View>;
+  readonly take: (view: View) => void;
+  /** What stands in a view, each with the number of its changes. */
+  readonly heldIn: (view: View) => readonly Pick<Held, "id" | "revision">[];
   readonly now: () => Date;
   readonly later: (work: () => void, milliseconds: number) => void;
 }
@@ -29,11 +46,11 @@ export interface QueueWorld {
 const waits = [1_500, 4_000, 10_000, 20_000] as const;
 
 /**
- * The gestures of one case on their way to the record: one at a time, in order. A gesture that can't be sent waits and is
+ * The gestures of one case, or of the cabinet, on their way to the record: one at a time, in order. A gesture that can't be sent waits and is
  * tried again; one that is refused is handed back and the others go on; one in conflict stops the queue until the person chose.
  */
-export class SaveQueue {
-  #waiting: Waiting[] = [];
+export class SaveQueue<View = CaseView> {
+  #waiting: Waiting<View>[] = [];
   #sending = false;
   #tries = 0;
   #state: SaveState = { is: "quiet" };
@@ -41,7 +58,7 @@ export class SaveQueue {
   readonly #moved = new Map<string, number>();
   readonly #watchers = new Set<() => void>();
 
-  constructor(private readonly world: QueueWorld) {}
+  constructor(private readonly world: QueueWorld<View>) {}
 
   get state(): SaveState {
     return this.#state;
@@ -57,8 +74,8 @@ export class SaveQueue {
     return () => this.#watchers.delete(watcher);
   };
 
-  /** Takes a finished gesture; the promise holds the case once it is recorded, or fails with what the record said. */
-  put(words: string, operations: readonly Operation[]): Promise<CaseView> {
+  /** Takes a finished gesture; the promise holds what stands once it is recorded, or fails with what the record said. */
+  put(words: string, operations: readonly Operation[]): Promise<View> {
     return new Promise((done, failed) => {
       this.#waiting = [...this.#waiting, { words, operations, done, failed }];
       if (this.#state.is === "conflict") this.#tell(this.#state);
@@ -66,9 +83,9 @@ export class SaveQueue {
     });
   }
 
-  /** The parts as they will stand once all that waits is recorded. */
-  over(parts: readonly Part[]): readonly Part[] {
-    return this.#waiting.flatMap(({ operations }) => operations).reduce(withOperation, parts);
+  /** Parts or items as they will stand once all that waits is recorded. */
+  over<Item extends Held>(items: readonly Item[]): readonly Item[] {
+    return this.#waiting.flatMap(({ operations }) => operations).reduce(withOperation<Item>, items);
   }
 
   /** Sends again what could not be sent. */
@@ -105,9 +122,9 @@ export class SaveQueue {
     );
   }
 
-  #recorded(first: Waiting, sent: readonly Operation[], view: CaseView): void {
+  #recorded(first: Waiting<View>, sent: readonly Operation[], view: View): void {
     for (const { id, baseRevision } of sent) {
-      const now = view.parts.find((part) => part.id === id)?.revision;
+      const now = this.world.heldIn(view).find((one) => one.id === id)?.revision;
       if (now !== undefined && now !== baseRevision) this.#moved.set(`${id}@${baseRevision}`, now);
     }
     this.#sending = false;
@@ -119,7 +136,7 @@ export class SaveQueue {
     else this.#next();
   }
 
-  #refused(first: Waiting, error: unknown): void {
+  #refused(first: Waiting<View>, error: unknown): void {
     this.#sending = false;
     const { words } = first;
     const refused = error instanceof Refused ? error : new Refused("bug", String(error));
@@ -129,7 +146,7 @@ export class SaveQueue {
     else this.#handBack(first, refused);
   }
 
-  #handBack(first: Waiting, refused: Refused): void {
+  #handBack(first: Waiting<View>, refused: Refused): void {
     this.#waiting = this.#waiting.slice(1);
     first.failed(refused);
     if (this.#waiting.length > 0) this.#next();
@@ -160,19 +177,19 @@ export class SaveQueue {
   }
 }
 
-function withOperation(parts: readonly Part[], operation: Operation): readonly Part[] {
-  if (operation.op === "remove") return parts.filter((part) => part.id !== operation.id);
-  const standing = parts.find((part) => part.id === operation.id);
-  const part = {
+function withOperation<Item extends Held>(items: readonly Item[], operation: Operation): readonly Item[] {
+  if (operation.op === "remove") return items.filter(({ id }) => id !== operation.id);
+  const standing = items.find(({ id }) => id === operation.id);
+  const item = {
     id: operation.id,
     kind: operation.kind,
     revision: standing?.revision ?? 0,
     body: operation.body,
-  } as Part;
-  return standing ? parts.map((one) => (one.id === operation.id ? part : one)) : [...parts, part];
+  } as Item;
+  return standing ? items.map((one) => (one.id === operation.id ? item : one)) : [...items, item];
 }
 
-function conflictsOf(refused: Refused): readonly Conflict[] {
+function conflictsOf(refused: Refused): readonly TwoVersions[] {
   const conflicts: unknown = refused.facts.conflicts;
   return refused.code === "record.conflict" && Array.isArray(conflicts) ? conflicts : [];
 }

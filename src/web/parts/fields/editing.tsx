@@ -1,13 +1,12 @@
 import { createContext, type ReactNode, useContext, useEffect, useId, useMemo } from "react";
 import type { Fault } from "../../../core/refusal.ts";
-import type { Part } from "../../../record/parts.ts";
 import { type BodyPath, valueAt, withValueAt } from "../../record/body-path.ts";
-import type { Draft, DraftBook } from "../../record/draft-book.ts";
+import type { Draft, DraftBook, Editable } from "../../record/draft-book.ts";
 import { lowered } from "../../words/capital.ts";
 
-/** The part that the fields below write in. */
+/** The part, or the item of the cabinet, that the fields below write in. */
 interface Editing {
-  readonly part: Part;
+  readonly part: Editable;
   readonly title: string;
   readonly draft: Draft | undefined;
   readonly book: DraftBook | undefined;
@@ -21,7 +20,7 @@ interface Editing {
 const Context = createContext<Editing | undefined>(undefined);
 
 interface EditPartOptions {
-  readonly part: Part;
+  readonly part: Editable;
   /** What its gestures begin with, as `Visit 1`. */
   readonly title: string;
   readonly draft: Draft | undefined;
@@ -71,7 +70,7 @@ function useEditing(): Editing {
 }
 
 /** The part that is edited, as it is recorded. */
-export const useEditedPart = (): Part => useEditing().part;
+export const useEditedPart = (): Editable => useEditing().part;
 
 const joined = (outer: BodyPath, inner: BodyPath): BodyPath => [outer, inner].filter((place) => place !== "").join(".");
 

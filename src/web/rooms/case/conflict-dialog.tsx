@@ -1,17 +1,17 @@
 import { useState } from "react";
-import type { Conflict, Operation } from "../../../record/change.ts";
-import type { Part } from "../../../record/parts.ts";
+import type { Operation } from "../../../record/change.ts";
 import { Button } from "../../parts/button.tsx";
 import { Dialog } from "../../parts/dialog.tsx";
+import type { Held, TwoVersions } from "../../record/save-queue.ts";
 import "./conflict-dialog.css";
 import { conflictFields, type FieldConflict, mergedBody } from "./conflict-fields.ts";
 import { titles } from "./spine/spine-moments.ts";
 
 interface ConflictDialogOptions {
   readonly words: string;
-  readonly conflicts: readonly Conflict[];
-  /** The parts as this window saw them before both changes. */
-  readonly seen: readonly Part[];
+  readonly conflicts: readonly TwoVersions[];
+  /** The parts or items as this window saw them before both changes. */
+  readonly seen: readonly Held[];
   /** The operations to record instead; null lets the other version stand. */
   readonly settle: (operations: readonly Operation[] | null) => void;
 }
@@ -48,7 +48,7 @@ export function ConflictDialog({ words, conflicts, seen, settle }: ConflictDialo
 }
 
 interface ConflictTableOptions {
-  readonly conflict: Conflict;
+  readonly conflict: TwoVersions;
   readonly theirs: ReadonlySet<string>;
   readonly choose: (key: string, other: boolean) => void;
 }
@@ -102,14 +102,14 @@ const ConflictRow = ({ field, id, theirs, choose }: ConflictRowOptions) => (
 );
 
 /** The fields that this window did not change itself: there the other version is the natural choice. */
-function untouched({ id, yours, theirs }: Conflict, seen: readonly Part[]): readonly string[] {
+function untouched({ id, yours, theirs }: TwoVersions, seen: readonly Held[]): readonly string[] {
   const before = seen.find((part) => part.id === id && part.revision !== theirs?.revision);
   if (before === undefined || yours === null || theirs === null) return [];
   const mine = new Set(conflictFields(yours, before.body).map(({ name }) => name));
   return conflictFields(yours, theirs.body).flatMap(({ name }) => (mine.has(name) ? [] : [`${id}/${name}`]));
 }
 
-function chosen({ id, kind, yours, theirs }: Conflict, keepTheirs: ReadonlySet<string>): Operation {
+function chosen({ id, kind, yours, theirs }: TwoVersions, keepTheirs: ReadonlySet<string>): Operation {
   const baseRevision = theirs?.revision ?? 0;
   if (yours === null) return { op: "remove", id, kind, baseRevision };
   const names = new Set([...keepTheirs].flatMap((key) => (key.startsWith(`${id}/`) ? [key.slice(id.length + 1)] : [])));

@@ -1,16 +1,11 @@
 import { z } from "zod";
+import { breakSigns } from "../../core/instrument/break-signs.ts";
 import { countedFile } from "../instrument-geometry.ts";
 import { between, canalName, day, line, mmBetween, toothNumber, words, yesNo } from "../values.ts";
 
 /** A length as it was measured, with its standard deviation. */
 const measured = z.strictObject({ value: mmBetween(0.01, 60), sigma: mmBetween(0.001, 5) });
 const known = z.enum(["yes", "no", "notKnown"]);
-
-/** What was seen on a piece or on what is left of its instrument; the last five need a microscope. */
-export const breakSigns = [
-  ...(["flutesUnwound", "flutesWoundTighter", "bent", "noneVisible"] as const),
-  ...(["striations", "dimples", "circularAbrasion", "severalOrigins", "inclusionOrPore"] as const),
-] as const;
 
 /** A separated instrument: what the explanation of its break and the weighing of its removal rest on. */
 export const separated = z.strictObject({
@@ -30,7 +25,7 @@ export const separated = z.strictObject({
 
 const side = z.enum(["mesial", "distal", "buccal", "lingual", "furcation", "notKnown"]);
 
-/** What each kind of mishap asks besides; the field is named for the kind. */
+/** What each kind of mishap asks besides, absent until it is said; the field is named for the kind. */
 export const mishapDetails = {
   separated: separated.optional(),
   ledge: z
@@ -42,7 +37,7 @@ export const mishapDetails = {
     .optional(),
   perforation: z
     .strictObject({
-      place: z.enum(["crown", "furcation", "strip", "coronalThird", "middleThird", "apicalThird"]),
+      place: z.enum(["crown", "furcation", "strip", "coronalThird", "middleThird", "apicalThird"]).optional(),
       side,
       diameterMm: mmBetween(0.1, 10).optional(),
       bleeding: yesNo,
@@ -60,7 +55,7 @@ export const mishapDetails = {
     .optional(),
   transportation: z
     .strictObject({
-      form: z.enum(["zip", "elbow", "foramenMoved", "stripThinned", "other"]),
+      form: z.enum(["zip", "elbow", "foramenMoved", "stripThinned", "other"]).optional(),
       sizeThere: z.int().min(6).max(160).optional(),
       seenOn: line,
     })
@@ -90,8 +85,8 @@ export const mishapDetails = {
     .optional(),
   wrongTooth: z
     .strictObject({
-      tooth: toothNumber.describe("The one that was worked on."),
-      done: z.enum(["anaesthetised", "rubberDam", "accessBegun", "pulpOpened", "filled"]),
+      tooth: toothNumber.optional().describe("The one that was worked on."),
+      done: z.enum(["anaesthetised", "rubberDam", "accessBegun", "pulpOpened", "filled"]).optional(),
       noticedBy: line,
       restored: line,
     })
@@ -101,7 +96,7 @@ export const mishapDetails = {
       object: line,
       went: z.enum(["swallowed", "inhaled", "notKnown"]),
       signs: z.array(z.enum(["cough", "choking", "wheeze", "pain", "none"])).max(5),
-      rubberDam: z.enum(["used", "notUsed"]),
+      rubberDam: z.enum(["used", "notUsed"]).optional(),
       found: z.enum(["inMouth", "onFilm", "passed", "takenOut", "notYet"]),
       sentTo: line.optional(),
     })

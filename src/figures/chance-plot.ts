@@ -1,4 +1,5 @@
 import type { Ends } from "./chance-text.ts";
+import { linesWithin } from "./lines-within.ts";
 import { element, type Figure, figureOf, numberText, type SvgNode } from "./svg-tree.ts";
 import { labelNode, type TextLabel, type TextWeight, textWidth } from "./text-label.ts";
 import type { Theme } from "./theme.ts";
@@ -98,18 +99,6 @@ export const rowNumber = (text: string, { plot, theme, y }: RowPlace, weight: Te
 export const besideNumbers = (text: string, { plot, theme }: RowPlace, baseline: number): SvgNode =>
   labelNode({ ...quiet(theme), text, x: plot.numbers, y: baseline, anchor: "end" });
 
-/** A text that goes on below where its column ends, as lines. */
-function brokenInto(text: string, width: number, size: number): string[] {
-  const lines: string[] = [];
-  for (const word of text.split(" ")) {
-    const longer = `${lines.at(-1)} ${word}`;
-    const fits = lines.length > 0 && textWidth(longer, size, "medium") <= width;
-    if (fits) lines.pop();
-    lines.push(fits ? longer : word);
-  }
-  return lines;
-}
-
 /** What a row is called, with a quieter line below it. */
 export interface RowWords {
   readonly label: string;
@@ -119,13 +108,13 @@ export interface RowWords {
 /** The lines of a row's name, each with how far its baseline lies below the row's top, and the height they take. */
 export function rowName(
   { label, says }: RowWords,
-  plot: ChancePlot,
+  plot: Pick<ChancePlot, "names">,
   theme: Theme,
 ): { readonly height: number; readonly at: (top: number) => TextLabel[] } {
-  const called = brokenInto(label, plot.names, letterSize).map(
+  const called = linesWithin(label, plot.names, letterSize).map(
     (text) => ({ text, size: letterSize, fill: theme.ink, weight: "medium" }) as const,
   );
-  const quieter = says === undefined || says === "" ? [] : brokenInto(says, plot.names, quietSize);
+  const quieter = says === undefined || says === "" ? [] : linesWithin(says, plot.names, quietSize);
   const lines = [...called, ...quieter.map((text) => ({ text, ...quiet(theme) }))];
   return {
     height: lines.length * lineHeight,

@@ -77,6 +77,7 @@ export const newBodies = {
       story: "",
     },
   }),
+  removal: (on: string, mishap: string): BodyOf<"removal"> => ({ ...{ mishap, on }, attempts: [] }),
   handback: (on: string): BodyOf<"handback"> => ({
     ...{ on, restoreWith: "", orificesMarkedBy: "", warnings: "", prognosis: "" },
   }),

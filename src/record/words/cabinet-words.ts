@@ -1,0 +1,49 @@
+import type { CabinetItemOf, CabinetKind } from "../cabinet/cabinet-item.ts";
+import type { Words } from "./case-words.ts";
+
+type Instrument = CabinetItemOf<"instrument">["body"];
+type Limits = NonNullable<Instrument["limits"]>;
+
+/** Kinds of items, in words. */
+export const cabinetKindWords: Words<CabinetKind> = {
+  instrument: "Instrument",
+  sequence: "Sequence",
+  file: "Counted file",
+};
+/** Section, in words. */
+export const sectionWords: Words<NonNullable<Instrument["section"]>> = {
+  circle: "circle",
+  triangle: "triangle",
+  convexTriangle: "convex triangle",
+  square: "square",
+  s: "S",
+  slenderRectangle: "slender rectangle",
+};
+/** What is counted against a file, in words. */
+export const countedWords: Words<keyof Limits> = {
+  uses: "visits in use",
+  canals: "canals",
+  sterilisations: "sterilisations",
+  turns: "turns",
+  equivalentTurns: "equivalent turns",
+};
+
+/** A limit of the person's that a file has come to: which, where it lies and what was found. */
+export interface LimitReached {
+  readonly name: keyof Limits;
+  readonly limit: number;
+  readonly found: number;
+}
+
+/**
+ * A limit that was reached in words: `9 canals, 1 above the limit of 8`.
+ * Takes what was found and the limit, counts or turns. Gives turns rounded to whole ones.
+ */
+export function limitInWords({ name, limit, found }: LimitReached): string {
+  const above = Math.round(found) - Math.round(limit);
+  const where = above > 0 ? `${wholeInWords(above)} above the limit of` : "at the limit of";
+  return `${wholeInWords(found)} ${countedWords[name]}, ${where} ${wholeInWords(limit)}`;
+}
+
+/** A count or a number of turns as a whole number, thousands apart: `12 600`. */
+export const wholeInWords = (value: number): string => String(Math.round(value)).replace(/\B(?=(\d{3})+$)/g, "\u202f");

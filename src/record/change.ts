@@ -56,21 +56,27 @@ export interface Change {
 /** The hash before the first link. */
 export const noHash = "0".repeat(64);
 
-/** A change with its hash over everything else in it. */
-export const seal = (change: Omit<Change, "hash">): Change => ({ ...change, hash: hashOf(change) });
+/** What every link of a chain carries, whatever the chain is about. */
+export type Link = Pick<Change, "sequence" | "previousHash" | "hash">;
 
-/** Whether a change's hash is that of its content and it follows the given link. */
-export function follows(change: Change, previousHash: string): boolean {
+/** A link with its hash over everything else in it. */
+export const seal = <Content extends Omit<Link, "hash">>(content: Content): Content & Link => ({
+  ...content,
+  hash: hashOf(content),
+});
+
+/** Whether a link's hash is that of its content and it follows the given one. */
+export function follows(change: Link, previousHash: string): boolean {
   const { hash, ...content } = change;
   return change.previousHash === previousHash && hashOf(content) === hash;
 }
 
 /** A conflict on one part: what the person wanted and what stands, both whole. */
-export interface Conflict {
+export interface Conflict<Item = Part> {
   readonly id: string;
   readonly kind: string;
   readonly yours: unknown;
-  readonly theirs: Part | null;
+  readonly theirs: Item | null;
 }
 
 /**
@@ -138,18 +144,32 @@ function checkSingles(parts: readonly Part[]): void {
 }
 
 /** The parts after patches: each touched part gets its next revision, counted on even where a part was removed and comes back. */
-export function apply(
-  parts: readonly Part[],
-  patches: readonly PartPatch[],
+export function apply<Item extends Counted>(
+  parts: readonly Item[],
+  patches: readonly Patched[],
   revisions: ReadonlyMap<string, number> = new Map(),
-): Part[] {
-  const standing = new Map(parts.map((part) => [part.id, part]));
-  for (const patch of patches) {
-    const revision = (standing.get(patch.id)?.revision ?? revisions.get(patch.id) ?? 0) + 1;
-    if (patch.after === null) standing.delete(patch.id);
-    else standing.set(patch.id, { id: patch.id, kind: patch.kind, revision, body: patch.after } as Part);
+): Item[] {
+  const standing = new Map<string, Item>(parts.map((part) => [part.id, part]));
+  for (const { id, kind, after } of patches) {
+    const revision = (standing.get(id)?.revision ?? revisions.get(id) ?? 0) + 1;
+    if (after === null) standing.delete(id);
+    // A patch's body was held to the form of its kind when it was made or read.
+    else standing.set(id, { id, kind, revision, body: after } as unknown as Item);
   }
   return [...standing.values()];
+}
+
+/** What stands, whose changes are counted. */
+interface Counted {
+  readonly id: string;
+  readonly revision: number;
+}
+
+/** What became of one of them; null where it does not stand any more. */
+interface Patched {
+  readonly id: string;
+  readonly kind: string;
+  readonly after: object | null;
 }
 
 /** The patches that take patches back, last first. */

@@ -17,3 +17,8 @@ test.each([
 ] as const)("%s", (_, changes, undo, redo) => {
   expect(undoStack(changes)).toEqual({ undo, redo });
 });
+
+test("a history that begins empty gives its first change back too", () => {
+  expect(undoStack(chain(undefined), "goes")).toEqual({ undo: 1, redo: undefined });
+  expect(undoStack(chain(undefined, 1), "goes")).toEqual({ undo: undefined, redo: 2 });
+});

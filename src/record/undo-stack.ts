@@ -11,9 +11,12 @@ export interface UndoStack {
 /**
  * What stands at the top of a case's history. Takes the changes in order; an undo names the change it takes back, a redo
  * names the undo it takes back, and any other change forgets what could be redone. The first change made the case and is
- * never taken back: a case is removed whole, not undone.
+ * never taken back: a case is removed whole, not undone. A history that begins empty, as the cabinet's, keeps no first one.
  */
-export function undoStack(changes: readonly Pick<Change, "sequence" | "inverts">[]): UndoStack {
+export function undoStack(
+  changes: readonly Pick<Change, "sequence" | "inverts">[],
+  first: "stays" | "goes" = "stays",
+): UndoStack {
   const done: number[] = [];
   const undone: number[] = [];
   for (const { sequence, inverts } of changes) {
@@ -29,5 +32,5 @@ export function undoStack(changes: readonly Pick<Change, "sequence" | "inverts">
     }
   }
   const last = done.at(-1);
-  return { undo: last === 1 ? undefined : last, redo: undone.at(-1) };
+  return { undo: last === 1 && first === "stays" ? undefined : last, redo: undone.at(-1) };
 }

@@ -1,6 +1,8 @@
 import { z } from "zod";
 import type { Interval } from "../core/basis.ts";
 import type { Fault, RefusalCode } from "../core/refusal.ts";
+import type { FileTally, ShownInstrument } from "../ledger/cabinet-read.ts";
+import type { CabinetItem } from "../record/cabinet/cabinet-item.ts";
 import type { CalibrationFilm, PlaceKind } from "../record/calibration-film.ts";
 import type { Change } from "../record/change.ts";
 import type { DocumentKind } from "../record/document-kind.ts";
@@ -31,6 +33,9 @@ import type { Settings } from "../record/settings.ts";
  * GET    /api/documents/:id/file               the file         GET /api/documents/:id gives DocumentView
  * GET    /api/films/:hash                      16-bit grey PNG  GET /api/films/:hash/preview?width=320 8-bit PNG
  * GET    /api/ledger/:entryId                  LedgerEntry, current or not
+ * GET    /api/cabinet                          CabinetView     GET /api/cabinet/changes gives ChangeLine[]
+ * POST   /api/cabinet/gestures                 CabinetGesture gives CabinetView
+ * POST   /api/cabinet/undo | /redo             { sequence }? as seen at the top gives CabinetView
  * GET    /api/calibration                      CalibrationView
  * POST   /api/calibration/exercises            begins one, gives ExerciseView
  * GET    /api/calibration/exercises/:id        ExerciseView    DELETE removes one under way, gives CalibrationView
@@ -60,6 +65,20 @@ export type ChangeLine = Pick<Change, "sequence" | "at" | "who" | "words"> & {
   readonly inverts?: number;
   readonly touched: readonly string[];
 };
+
+/** The clinic's cabinet: its instruments, its counted files and its sequences, with what is computed of them. */
+export interface CabinetView {
+  /** The last change; 0 before the first. */
+  readonly sequence: number;
+  readonly items: readonly CabinetItem[];
+  /** What each instrument measures, by its id. */
+  readonly shown: Readonly<Record<string, ShownInstrument>>;
+  /** What each counted file has behind it, by its id. */
+  readonly files: Readonly<Record<string, FileTally>>;
+  /** What an undo or a redo would take back. */
+  readonly undo?: ChangeLine;
+  readonly redo?: ChangeLine;
+}
 
 /** What a window needs to know at its start. */
 export interface SessionView {

@@ -1,6 +1,8 @@
 import { z } from "zod";
 import { intervalSchema } from "../core/basis.ts";
+import { instrumentTopic } from "../core/instrument/instrument-topic.ts";
 import { refusalCodes } from "../core/refusal.ts";
+import { cabinetKinds } from "../record/cabinet/cabinet-item.ts";
 import { placeKinds } from "../record/calibration-film.ts";
 import { documentKinds } from "../record/document-kind.ts";
 import { exerciseMarkSchema, exerciseSchema } from "../record/exercise.ts";
@@ -52,6 +54,31 @@ const caseView = z.strictObject({
     parts: z.array(part),
     ledger: z.array(ledgerEntry),
   },
+  ...{ undo: changeLine.optional(), redo: changeLine.optional() },
+});
+const item = <Kind extends keyof typeof cabinetKinds>(kind: Kind) =>
+  z.strictObject({ id: text, kind: z.literal(kind), revision: z.int().min(1), body: cabinetKinds[kind] });
+const counts = z.int().min(0);
+const amount = z.number().min(0);
+const fileTally = z.strictObject({
+  ...{ uses: counts, canals: counts, cases: counts, sterilisations: counts, untimed: counts },
+  ...{ turnsNet: amount, turnsSwept: amount, lastUsedOn: text.optional() },
+  equivalentTurns: z.strictObject({ low: amount, high: amount, cases: z.int().min(1) }).optional(),
+  over: z.array(
+    z.strictObject({
+      name: z.enum(["uses", "canals", "sterilisations", "turns", "equivalentTurns"]),
+      ...{ limit: amount, found: amount },
+    }),
+  ),
+});
+const cabinet = z.strictObject({
+  sequence: counts,
+  items: z.array(z.discriminatedUnion("kind", [item("instrument"), item("file"), item("sequence")])),
+  shown: z.record(
+    text,
+    z.union([z.strictObject({ output: instrumentTopic.output }), z.strictObject({ refused: z.array(text).min(1) })]),
+  ),
+  files: z.record(text, fileTally),
   ...{ undo: changeLine.optional(), redo: changeLine.optional() },
 });
 const printed = z.strictObject({ ledgerEntry: text, path: text, text });
@@ -129,6 +156,11 @@ export const replySchemas: Readonly<Record<string, z.ZodType>> = {
   "GET /api/documents/:id": documentView,
   "GET /api/ledger/:entryId": ledgerEntry,
   "GET /api/topics": z.array(topic),
+  "GET /api/cabinet": cabinet,
+  "GET /api/cabinet/changes": z.array(changeLine),
+  "POST /api/cabinet/gestures": cabinet,
+  "POST /api/cabinet/undo": cabinet,
+  "POST /api/cabinet/redo": cabinet,
   "GET /api/calibration": calibration,
   "POST /api/calibration/exercises": exercise,
   "GET /api/calibration/exercises/:id": exercise,

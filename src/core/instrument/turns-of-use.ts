@@ -11,10 +11,10 @@ export interface Turns {
 
 /**
  * Turns of one use: rpm seconds / 60, or those of reciprocation from its two angles and its frequency.
- * Takes a use with one of rpm and reciprocation.
+ * Takes how it turned, one of rpm and reciprocation, and for how long.
  * @source arithmetic; docs/methods/life-used C1
  */
-export function turnsOfUse({ rpm = 0, reciprocation, seconds }: Use): Turns {
+export function turnsOfUse({ rpm = 0, reciprocation, seconds }: Pick<Use, "rpm" | "reciprocation" | "seconds">): Turns {
   if (reciprocation === undefined) return { net: (rpm * seconds) / 60, swept: (rpm * seconds) / 60 };
   const { forwardDeg, backDeg, frequencyHz } = reciprocation;
   const pairs = frequencyHz * seconds;

@@ -5,6 +5,8 @@ import { between, day, line, mmBetween, words } from "../values.ts";
 /** The id of an item of the cabinet. */
 export const cabinetId = z.string().regex(/^[a-z0-9-]{3,64}$/, "is not the id of an item of the cabinet");
 
+const demo = z.literal(true).optional().describe("Invented; it goes with the demo.");
+
 /** What the clinic allows one file before it is discarded; the person's own numbers, none by default. */
 export const discardLimits = z.strictObject({
   uses: z.int().min(0).max(1_000).optional().describe("Visits in which it was used."),
@@ -24,6 +26,7 @@ export const cabinetInstrument = z.strictObject({
   seconds: between(0, 3_600, "s").optional().describe("The usual time in one canal."),
   limits: discardLimits.optional(),
   note: words.optional(),
+  demo,
 });
 
 /** One physical file that is counted. */
@@ -33,6 +36,7 @@ export const cabinetFile = z.strictObject({
   since: day,
   sterilisedOn: z.array(day).max(1_000),
   discarded: z.strictObject({ on: day, because: line }).optional(),
+  demo,
 });
 
 /** Instruments in the order in which a canal usually meets them. */
@@ -48,6 +52,7 @@ export const cabinetSequence = z.strictObject({
     )
     .min(1)
     .max(20),
+  demo,
 });
 
 /** What a cabinet holds, by kind. */

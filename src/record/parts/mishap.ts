@@ -3,6 +3,7 @@ import { instrumentGeometry } from "../instrument-geometry.ts";
 import { definePart } from "../part.ts";
 import { between, canalName, day, mmBetween, otherPart, words } from "../values.ts";
 import { mishapDetails, stepDone, toldAbout } from "./mishap-details.ts";
+import { mishapKinds } from "./mishap-kinds.ts";
 
 /** Something that went otherwise than meant, what was done about it and what the patient was told. */
 export const mishapPart = definePart({
@@ -13,19 +14,7 @@ export const mishapPart = definePart({
   body: z.strictObject({
     on: day,
     visit: otherPart.optional(),
-    what: z.enum([
-      "separatedInstrument",
-      "ledge",
-      "perforation",
-      "block",
-      "transportation",
-      "irrigantExtrusion",
-      "fillingExtrusion",
-      "missedCanal",
-      "wrongTooth",
-      "swallowedOrInhaled",
-      "other",
-    ]),
+    what: z.enum(mishapKinds),
     canal: canalName.optional(),
     instrument: z
       .strictObject({ ...instrumentGeometry, rpm: between(0, 20_000, "turns a minute").optional() })

@@ -3,7 +3,7 @@ import { useLocation } from "wouter";
 import { isReasonOpen } from "../../../ledger/canals-read.ts";
 import { type CanalStanding, canalStatesOn } from "../../../record/canal-states.ts";
 import type { Operation } from "../../../record/change.ts";
-import type { BodyOf, Part } from "../../../record/parts.ts";
+import type { BodyOf, Part, PartOf } from "../../../record/parts.ts";
 import type { CaseView } from "../../../server/api.ts";
 import { useShortcut } from "../../parts/shortcuts.ts";
 import { useDraftBook } from "../../record/case-access.tsx";
@@ -20,6 +20,8 @@ import { LookedAt } from "./looked-at.tsx";
 import { MomentPage } from "./moment-page.tsx";
 import { newBodies } from "./new-bodies.ts";
 import { isHere, NoSuchMoment } from "./no-such-moment.tsx";
+import { RemovalPage } from "./removal/removal-page.tsx";
+import { pieceAt, removalStandingPages } from "./removal/removal-pages.ts";
 import type { Addable } from "./spine/addable.ts";
 import { Spine, type StandingPage } from "./spine/spine.tsx";
 import { type Moment, spineMoments, titles } from "./spine/spine-moments.ts";
@@ -38,24 +40,36 @@ export function CasePages({ caseId, view, moment, today, readOnly }: CasePagesOp
   const { parts, ledger, facts } = view;
   const named = pageOf(moment, parts);
   const moments = useMemo(() => spineMoments(parts, facts.nextOn, today), [parts, facts.nextOn, today]);
-  const shown = standingPages.some(({ id }) => id === named) ? undefined : shownMoment(moments, named);
+  const piece = pieceAt(named, parts);
+  const isStanding = piece !== undefined || standingPages.some(({ id }) => id === named);
+  const shown = isStanding ? undefined : shownMoment(moments, named);
   const canals = useMemo(() => canalStatesOn(parts), [parts]);
   const states = useMemo(() => statesAlong(parts, moments), [parts, moments]);
   const [looked, look] = useState<string>();
   const lookedAt = moments.find(({ id }) => id === looked);
   const book = useDraftBook(caseId);
-  const { tell, add, remove, noteAnatomy, searches } = useGestures(caseId, view, today, canals);
+  const { tell, add, remove, noteAnatomy, searches, takeOutRemoval } = useGestures(caseId, view, today, canals);
   useNeighbourKeys(caseId, moments, shown);
   const shared = { caseId, parts, book: readOnly ? undefined : book, noteAnatomy };
   const isOpen = isReasonOpen(ledger, parts);
   const now = { caseId, parts, ledger, add: readOnly ? undefined : add };
-  const standing = standingPages.map((one) => (one.id === "anatomy" && isOpen ? openAnatomy : one));
+  const always = standingPages.map((one) => (one.id === "anatomy" && isOpen ? openAnatomy : one));
+  const standing = [...always, ...removalStandingPages(parts)];
   const titleShown = shown?.title ?? standing.find(({ id }) => id === named)?.title ?? "";
   let page: ReactNode = null;
   if (named === "anatomy") page = <AnatomyPage {...{ parts, noteAnatomy }} book={shared.book} day={today} />;
   else if (named === "hidden")
     page = <HiddenPage {...{ caseId, parts, ledger, noteAnatomy, ...searches }} book={shared.book} day={today} />;
   else if (named === "evidence") page = <EvidencePage {...{ parts, moments }} book={shared.book} record={tell} />;
+  else if (piece)
+    page = (
+      <RemovalPage
+        {...{ caseId, piece, parts, ledger, noteAnatomy }}
+        book={shared.book}
+        day={today}
+        takeOut={takeOutRemoval}
+      />
+    );
   else if (shown) page = <MomentPage key={shown.id} {...shared} moment={shown} remove={remove} recordDue={add} />;
   return (
     <CaseNow.Provider value={now}>
@@ -137,7 +151,11 @@ function useGestures(caseId: string, view: CaseView, today: string, canals: Read
         { op: "remove", id, kind: "search", baseRevision: revision },
       ]),
   };
-  return { tell, add, remove, noteAnatomy, searches };
+  const takeOutRemoval = ({ id, revision, body }: PartOf<"removal">) => {
+    tell("Removal weighed: taken out", [{ op: "remove", id, kind: "removal", baseRevision: revision }]);
+    go(`/case/${caseId}/${body.mishap}`);
+  };
+  return { tell, add, remove, noteAnatomy, searches, takeOutRemoval };
 }
 
 function useNeighbourKeys(caseId: string, moments: readonly Moment[], shown: Moment | undefined): void {

@@ -1,0 +1,55 @@
+import { useState } from "react";
+import { rulesStoodFirst } from "../../../../record/attempts-against-rules.ts";
+import { Button } from "../../../parts/button.tsx";
+import { momentInWords } from "../../../parts/days-in-words.ts";
+import { Within } from "../../../parts/fields/editing.tsx";
+import { NumberField } from "../../../parts/fields/number-field.tsx";
+import { TextField } from "../../../parts/fields/text-field.tsx";
+import { useRemovalInHand } from "./removal-in-hand.ts";
+
+/** What ends the attempts, set before the first of them; a rule that is changed later says when. */
+export function StopRules() {
+  const { now, rules, readOnly } = useRemovalInHand();
+  const [changing, setChanging] = useState(false);
+  const begun = now.attempts.length > 0 || now.running !== undefined;
+  const set = () => {
+    rules.write({ ...now.stopRules, setAt: new Date().toISOString() }, "set now", "now");
+    setChanging(true);
+  };
+  return (
+    <section className="form-part" aria-labelledby="removal-rules">
+      <h2 id="removal-rules">Stop rules</h2>
+      {now.stopRules === undefined ? (
+        <div className="removal-line">
+          <span className="quiet">None set. They are yours, and belong before the first attempt.</span>
+          {!readOnly && <Button onClick={set}>Set stop rules</Button>}
+        </div>
+      ) : (
+        <>
+          <fieldset className="edit-part" disabled={begun && !changing}>
+            <Within at="stopRules" of="the stop rules">
+              <div className="fields">
+                <NumberField at="minutes" label="Stop after" unit="min in all" />
+                <NumberField at="attempts" label="Stop after" unit="attempts" />
+                <NumberField at="wallLeftMm" label="No dentine thinner than" unit="mm" digits={1} />
+                <TextField at="other" label="And when" optional />
+              </div>
+            </Within>
+          </fieldset>
+          <div className="removal-line">
+            <span className="quiet">
+              {rulesStoodFirst(now, now.running) === true ? "● Set " : "◇ Set after the first attempt began: "}
+              {momentInWords(now.stopRules.setAt)}
+              {rulesStoodFirst(now, now.running) === true && begun && ", before the first attempt"}
+            </span>
+            {begun && !changing && !readOnly && (
+              <Button weight="bare" onClick={set}>
+                Change them now
+              </Button>
+            )}
+          </div>
+        </>
+      )}
+    </section>
+  );
+}

@@ -45,5 +45,8 @@ export function limitInWords({ name, limit, found }: LimitReached): string {
   return `${wholeInWords(found)} ${countedWords[name]}, ${where} ${wholeInWords(limit)}`;
 }
 
-/** A count or a number of turns as a whole number, thousands apart: `12 600`. */
-export const wholeInWords = (value: number): string => String(Math.round(value)).replace(/\B(?=(\d{3})+$)/g, "\u202f");
+/** A whole number, thousands apart from five digits on: `12 600`. */
+const wholeInWords = (value: number): string => {
+  const whole = String(Math.round(value));
+  return whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, "\u202f") : whole;
+};

@@ -2,10 +2,10 @@ import { useQuery, useQueryClient } from "@tanstack/react-query";
 import { useCallback, useMemo, useSyncExternalStore } from "react";
 import type { Operation } from "../../record/change.ts";
 import type { CaseView } from "../../server/api.ts";
-import { useAnnounce } from "../parts/announcer.tsx";
 import { ask, type Refused } from "./api.ts";
 import { DraftBook } from "./draft-book.ts";
 import { SaveQueue, type SaveState } from "./save-queue.ts";
+import { useTakeBack } from "./take-back.ts";
 
 const queues = new Map<string, SaveQueue>();
 
@@ -72,28 +72,15 @@ export function useDraftBook(caseId: string): DraftBook {
   return book;
 }
 
-function useTakeBack(caseId: string, way: "undo" | "redo") {
-  const client = useQueryClient();
-  const announce = useAnnounce();
-  const queue = useSaveQueue(caseId);
-  return useCallback(async () => {
-    if (queue.busy) return announce("Still saving; try again in a moment");
-    const before = client.getQueryData<CaseView>(caseKey(caseId));
-    const line = way === "undo" ? before?.undo : before?.redo;
-    if (line === undefined) return announce(way === "undo" ? "Nothing to undo" : "Nothing to redo");
-    try {
-      const view = await ask<CaseView>(`/cases/${caseId}/${way}`, { method: "POST" });
-      client.setQueryData(caseKey(caseId), view);
-      void client.invalidateQueries({ queryKey: ["changes", caseId] });
-      void client.invalidateQueries({ queryKey: ["cabinet"] });
-      announce(`${way === "undo" ? "Undone" : "Done again"}: ${line.words.replace(/^(Undo|Redo): /, "")}`);
-    } catch (error) {
-      announce(error instanceof Error ? error.message : String(error));
-    }
-  }, [announce, caseId, client, queue, way]);
+function useTakeBackOfCase(caseId: string, way: "undo" | "redo") {
+  const of = useMemo(
+    () => ({ path: `/cases/${caseId}`, key: caseKey(caseId), alsoRenews: [["changes", caseId], ["cabinet"]] }),
+    [caseId],
+  );
+  return useTakeBack(of, useSaveQueue(caseId), way);
 }
 
 /** Takes back the change at the top of the history, and says which. */
-export const useUndo = (caseId: string) => useTakeBack(caseId, "undo");
+export const useUndo = (caseId: string) => useTakeBackOfCase(caseId, "undo");
 /** Does again what was last taken back, and says which. */
-export const useRedo = (caseId: string) => useTakeBack(caseId, "redo");
+export const useRedo = (caseId: string) => useTakeBackOfCase(caseId, "redo");

@@ -2,8 +2,8 @@ import { type CaseId, caseId } from "../core/ids.ts";
 import { canalsAt } from "../core/tooth/canal-root.ts";
 import { type Part, type PartOf, partsOf, thePart } from "./parts.ts";
 
-/** Rises whenever the same parts may give other facts; a store then works all of them out anew. */
-export const factsVersion = 1;
+/** Rises whenever the same parts may give other facts or uses of files; a store then works all of them out anew. */
+export const factsVersion = 2;
 
 /** What lists and filters read about a case: one flat row, derived from the parts and rebuildable. */
 export interface CaseFacts {

@@ -8,6 +8,7 @@ import { checkReplies } from "./check-replies.ts";
 import { checkRequest } from "./check-request.ts";
 import { guard } from "./guard.ts";
 import { replyOf } from "./reply-of.ts";
+import { cabinetRoutes } from "./routes/cabinet.ts";
 import { calibrationRoutes } from "./routes/calibration.ts";
 import { caseRoutes } from "./routes/cases.ts";
 import { comparisonRoutes } from "./routes/comparisons.ts";
@@ -52,6 +53,7 @@ export async function buildApp(bench: Bench, onRoute?: (route: string) => void):
     comparisonRoutes,
     documentRoutes,
     settingsRoutes,
+    cabinetRoutes,
     calibrationRoutes,
     topicRoutes,
     toothRoutes,

@@ -44,8 +44,13 @@ export interface Demo {
   readonly remove: () => Promise<void>;
 }
 
+/** Who records now. */
+export async function recorderOf({ store, now }: Bench): Promise<Pick<Recording, "who" | "at">> {
+  const { who } = await store.settings();
+  return { who, at: now() };
+}
+
 /** Who records now, and how the ledger follows. */
 export async function recordingOf(bench: Bench): Promise<Recording> {
-  const settings = await bench.store.settings();
-  return { who: settings.who, at: bench.now(), deriveLedger: bench.deriveLedger() };
+  return { ...(await recorderOf(bench)), deriveLedger: bench.deriveLedger() };
 }

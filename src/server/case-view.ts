@@ -20,11 +20,16 @@ export async function caseView(store: Store, state: CaseState, stood?: readonly 
 }
 
 /** A change without its patches. */
-export function changeLine(change: Change): ChangeLine {
+export function changeLine(change: AnyChange): ChangeLine {
   const { sequence, at, who, words, inverts, patches } = change;
   const touched = patches.map((patch) => patch.id);
   return inverts === undefined ? { sequence, at, who, words, touched } : { sequence, at, who, words, touched, inverts };
 }
+
+/** A change of a case or of the cabinet. */
+type AnyChange = Pick<Change, "sequence" | "at" | "who" | "words" | "inverts"> & {
+  readonly patches: readonly { readonly id: string }[];
+};
 
 function topsOf(changes: readonly Change[]): Pick<CaseView, "undo" | "redo"> {
   const { undo, redo } = undoStack(changes);

@@ -5,17 +5,8 @@ import { factsOf } from "../record/facts.ts";
 import type { Standing } from "../record/standing.ts";
 import { changeFromRow, changeToRow, factsToRow, partFromRow, partToRow } from "./column-codecs.ts";
 import type { Db } from "./dialect.ts";
-
-/** A statement takes a limited number of values; rows go in by so many at a time. */
-const rowsAtATime = 200;
-
-/** Inserts rows in portions that both databases take. */
-export async function inPortions<Row>(
-  rows: readonly Row[],
-  insert: (portion: Row[]) => Promise<unknown>,
-): Promise<void> {
-  for (let start = 0; start < rows.length; start += rowsAtATime) await insert(rows.slice(start, start + rowsAtATime));
-}
+import { writeFileUses } from "./file-use-rows.ts";
+import { inPortions } from "./in-portions.ts";
 
 /**
  * Where a case stands now.
@@ -147,7 +138,7 @@ async function checkFilmsAreKept(db: Db, hashes: readonly string[]): Promise<voi
 }
 
 /**
- * Writes the facts of a case anew from its parts.
+ * Writes the facts of a case, and the uses of counted files in it, anew from its parts.
  * @throws Refusal `input.impossible` when no part says which tooth of whom it is
  */
 export async function writeFacts(db: Db, { caseId, parts }: Pick<Standing, "caseId" | "parts">): Promise<void> {
@@ -159,4 +150,5 @@ export async function writeFacts(db: Db, { caseId, parts }: Pick<Standing, "case
     );
   await db.deleteFrom("caseFacts").where("caseId", "=", caseId).execute();
   await db.insertInto("caseFacts").values(factsToRow(facts)).execute();
+  await writeFileUses(db, { caseId, parts });
 }

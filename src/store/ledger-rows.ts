@@ -1,8 +1,8 @@
 import { Refusal } from "../core/refusal.ts";
 import type { LedgerEntry } from "../record/ledger-entry.ts";
-import { inPortions } from "./case-rows.ts";
 import { ledgerFromRow, ledgerToRow } from "./column-codecs.ts";
 import type { Db } from "./dialect.ts";
+import { inPortions } from "./in-portions.ts";
 import { readSettings } from "./settings-row.ts";
 import type { CaseState, DeriveLedger } from "./store.ts";
 

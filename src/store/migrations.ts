@@ -18,6 +18,7 @@ export const tablesSteps: readonly TablesStep[] = [
     },
   },
   { version: 2, up: exercisesTable },
+  { version: 3, up: cabinetTables },
 ];
 
 /** Exercises of the calibration room. */
@@ -28,6 +29,43 @@ async function exercisesTable(db: Kysely<unknown>): Promise<void> {
     .addColumn("at", "text", (c) => c.notNull())
     .addColumn("row", "text", (c) => c.notNull())
     .addColumn("seal", "text", (c) => c.notNull())
+    .execute();
+}
+
+/** The clinic's cabinet, and what cases say of its counted files. */
+async function cabinetTables(db: Kysely<unknown>): Promise<void> {
+  await db.schema
+    .createTable("cabinet_changes")
+    .addColumn("sequence", "integer", (c) => c.primaryKey())
+    .addColumn("at", "text", (c) => c.notNull())
+    .addColumn("who", "text", (c) => c.notNull())
+    .addColumn("words", "text", (c) => c.notNull())
+    .addColumn("patches", "text", (c) => c.notNull())
+    .addColumn("inverts", "integer")
+    .addColumn("previous_hash", "text", (c) => c.notNull())
+    .addColumn("hash", "text", (c) => c.notNull())
+    .execute();
+  await db.schema
+    .createTable("cabinet_items")
+    .addColumn("id", "text", (c) => c.primaryKey())
+    .addColumn("place", "integer", (c) => c.notNull())
+    .addColumn("kind", "text", (c) => c.notNull())
+    .addColumn("version", "integer", (c) => c.notNull())
+    .addColumn("revision", "integer", (c) => c.notNull())
+    .addColumn("body", "text")
+    .execute();
+  await db.schema
+    .createTable("file_uses")
+    .addColumn("case_id", "text", (c) => c.notNull())
+    .addColumn("visit_id", "text", (c) => c.notNull())
+    .addColumn("row", "integer", (c) => c.notNull())
+    .addColumn("file_id", "text", (c) => c.notNull())
+    .addColumn("day", "text", (c) => c.notNull())
+    .addColumn("canal", "text")
+    .addColumn("seconds", "double precision")
+    .addColumn("turns_net", "double precision")
+    .addColumn("turns_swept", "double precision")
+    .addPrimaryKeyConstraint("file_uses_key", ["case_id", "visit_id", "row"])
     .execute();
 }
 

@@ -1,10 +1,12 @@
 import { Refusal } from "../core/refusal.ts";
 import { replay } from "../record/standing.ts";
+import { invertInCabinet, readCabinet, readCabinetChanges, recordInCabinet } from "./cabinet-rows.ts";
 import { filmsNamedBy, readChanges, readStanding } from "./case-rows.ts";
 import { factsFromRow, fromJsonText } from "./column-codecs.ts";
 import type { Db, OpenDatabase } from "./dialect.ts";
 import { keepDocument, readDocument, readDocuments } from "./document-rows.ts";
 import { beginExercise, changeExercise, readExercise, readExercises, removeExercise } from "./exercise-rows.ts";
+import { readEntriesOfFileUsers, readFileUses } from "./file-use-rows.ts";
 import { keepFilm, readFilm } from "./film-rows.ts";
 import { inTurn } from "./in-turn.ts";
 import { KnownEntries, readAllEntries, readLedger, readLedgerEntry } from "./ledger-rows.ts";
@@ -37,6 +39,13 @@ export function storeOn(database: OpenDatabase, home: string, lock: HomeLock | u
     beginExercise: (exercise) => beginExercise(db, exercise),
     changeExercise: (id, change) => changeExercise(db, id, change),
     removeExercise: (id) => removeExercise(db, id),
+    cabinet: () => readCabinet(db),
+    cabinetChanges: () => readCabinetChanges(db),
+    recordInCabinet: (gesture, recorder) => recordInCabinet(db, gesture, recorder),
+    undoInCabinet: (recorder, seen) => invertInCabinet(db, { what: "undo", seen }, recorder),
+    redoInCabinet: (recorder, seen) => invertInCabinet(db, { what: "redo", seen }, recorder),
+    fileUses: () => readFileUses(db),
+    entriesOfFileUsers: (topic) => readEntriesOfFileUsers(db, topic),
     cases: () => readCases(db),
     readCase: async (caseId) => stateOf(await db.transaction().execute((trx) => readStanding(trx, caseId))),
     readCaseAt: (caseId, sequence) => readCaseAt(db, caseId, sequence),

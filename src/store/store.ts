@@ -1,8 +1,12 @@
 import type { CaseId, FilmHash } from "../core/ids.ts";
+import type { CabinetChange } from "../record/cabinet/cabinet-change.ts";
+import type { CabinetGesture } from "../record/cabinet/cabinet-gesture.ts";
+import type { CabinetStanding } from "../record/cabinet/cabinet-standing.ts";
 import type { CaseFile } from "../record/case-file.ts";
 import type { Change, Gesture } from "../record/change.ts";
 import type { Exercise } from "../record/exercise.ts";
 import type { CaseFacts } from "../record/facts.ts";
+import type { FileUseOfCase } from "../record/file-uses.ts";
 import type { LedgerEntry } from "../record/ledger-entry.ts";
 import type { Part } from "../record/parts.ts";
 import type { Settings } from "../record/settings.ts";
@@ -17,6 +21,9 @@ export interface CaseState {
   readonly headHash: string;
   readonly parts: readonly Part[];
 }
+
+/** The cabinet as it stands. */
+export type CabinetState = Omit<CabinetStanding, "revisions">;
 
 /** What the ledger of a case rests on beside its parts. */
 export interface LedgerGround {
@@ -62,6 +69,7 @@ export interface StoreFault {
     | "document"
     | "settings"
     | "exercise"
+    | "cabinet"
     | "tombstone"
     | "schema";
   readonly where: string;
@@ -95,6 +103,21 @@ export interface Store {
   changeExercise(id: string, change: (stood: Exercise) => Exercise): Promise<Exercise>;
   /** Takes away an exercise that is under way. @throws Refusal `record.notFound`, `record.conflict` */
   removeExercise(id: string): Promise<void>;
+
+  /** The clinic's cabinet; empty before its first change. */
+  cabinet(): Promise<CabinetState>;
+  /** The chain of the cabinet, first change first. */
+  cabinetChanges(): Promise<CabinetChange[]>;
+  /** @throws Refusal `input.invalid`, `input.impossible`, `record.conflict` */
+  recordInCabinet(gesture: CabinetGesture, recorder: Pick<Recording, "who" | "at">): Promise<CabinetState>;
+  /** Takes back the change at the top of the cabinet's history. @throws Refusal `record.nothingToUndo`, `record.conflict` */
+  undoInCabinet(recorder: Pick<Recording, "who" | "at">, seen?: number): Promise<CabinetState>;
+  /** Takes back the undo at the top. @throws Refusal `record.nothingToUndo`, `record.conflict` */
+  redoInCabinet(recorder: Pick<Recording, "who" | "at">, seen?: number): Promise<CabinetState>;
+  /** The uses of counted files in all cases. */
+  fileUses(): Promise<FileUseOfCase[]>;
+  /** The entries of one topic that hold now in the cases that used a counted file. */
+  entriesOfFileUsers(topic: string): Promise<LedgerEntry[]>;
 
   /** Facts of all cases, newest first. */
   cases(): Promise<CaseFacts[]>;

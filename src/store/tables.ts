@@ -20,6 +20,9 @@ export interface Tables {
   documents: { id: string; caseId: string; at: string; row: JsonText; seal: string };
   settings: { name: string; value: JsonText; seal: string };
   exercises: { id: string; at: string; row: JsonText; seal: string };
+  cabinetChanges: CabinetChangeRow;
+  cabinetItems: CabinetItemRow;
+  fileUses: FileUseRow;
   tombstones: { caseId: string; headHash: string; at: string; who: JsonText; seal: string };
   /** Files that are being written or taken away; a start removes those that no row names. */
   unfinishedFiles: { path: string };
@@ -47,6 +50,27 @@ export interface PartRow {
   version: number;
   revision: number;
   body: JsonText;
+}
+
+/** One link of the cabinet's chain. */
+export type CabinetChangeRow = Omit<ChangeRow, "caseId">;
+
+/** An item of the cabinet, its body null once it was removed; place keeps the order in which the items came. */
+export interface CabinetItemRow extends Omit<PartRow, "caseId" | "body"> {
+  body: JsonText | null;
+}
+
+/** One use of a counted file in a case. */
+export interface FileUseRow {
+  caseId: string;
+  visitId: string;
+  row: number;
+  fileId: string;
+  day: string;
+  canal: string | null;
+  seconds: number | null;
+  turnsNet: number | null;
+  turnsSwept: number | null;
 }
 
 /** {@link CaseFacts} with 0 and 1 for no and yes. */

@@ -1,7 +1,7 @@
-import { inPortions } from "./case-rows.ts";
 import { fromJsonText } from "./column-codecs.ts";
 import type { Db } from "./dialect.ts";
 import type { DocumentRow } from "./document-row.ts";
+import { inPortions } from "./in-portions.ts";
 import { documentPath, filmPath, removeKeptFile } from "./kept-files.ts";
 
 /** Paths of all files that rows of the database name. */

@@ -1,10 +1,12 @@
 import { Refusal } from "../core/refusal.ts";
 import { canonicalJson } from "../record/canonical-json.ts";
 import { factsOf } from "../record/facts.ts";
+import { fileUsesOf } from "../record/file-uses.ts";
 import { replay, type Standing } from "../record/standing.ts";
 import { filmsNamedBy, readChanges } from "./case-rows.ts";
 import { factsFromRow, ledgerFromRow, partFromRow, sealOf } from "./column-codecs.ts";
 import type { Db } from "./dialect.ts";
+import { fileUseToRow } from "./file-use-rows.ts";
 import type { StoreFault } from "./store.ts";
 
 /** What is wrong with one case: its chain, what stands against the chain, its facts, its films and its ledger. */
@@ -24,6 +26,7 @@ async function chainFaults(db: Db, caseId: string): Promise<StoreFault[]> {
       ...(await stateFaults(db, standing)),
       ...(await revisionFaults(db, standing)),
       ...(await factsFaults(db, standing)),
+      ...(await fileUseFaults(db, standing)),
       ...(await filmUseFaults(db, caseId, filmsNamedBy(changes))),
     ];
   } catch (error) {
@@ -51,6 +54,20 @@ async function factsFaults(db: Db, { caseId, parts }: Standing): Promise<StoreFa
   const stored = row === undefined ? "null" : canonicalJson(factsFromRow(row));
   if (stored === canonicalJson(factsOf(caseId, parts) ?? null)) return [];
   return [faultOf(caseId)("facts", "the facts that lists read differ from its parts")];
+}
+
+async function fileUseFaults(db: Db, { caseId, parts }: Standing): Promise<StoreFault[]> {
+  const rows = await db
+    .selectFrom("fileUses")
+    .selectAll()
+    .where("caseId", "=", caseId)
+    .orderBy("visitId")
+    .orderBy("row")
+    .execute();
+  const uses = fileUsesOf(parts).map((use) => fileUseToRow(caseId, use));
+  const inOrder = uses.sort((a, b) => (a.visitId === b.visitId ? a.row - b.row : a.visitId < b.visitId ? -1 : 1));
+  if (canonicalJson(rows) === canonicalJson(inOrder)) return [];
+  return [faultOf(caseId)("facts", "the uses of counted files noted for it differ from its visits")];
 }
 
 async function filmUseFaults(db: Db, caseId: string, named: readonly string[]): Promise<StoreFault[]> {

@@ -1,6 +1,7 @@
 import type { OpenDatabase } from "./dialect.ts";
 import { fileFolders, keptFiles } from "./kept-files.ts";
 import type { StoreFault } from "./store.ts";
+import { cabinetFaults } from "./verify-cabinet.ts";
 import { verifyCase } from "./verify-case.ts";
 import { documentFaults, filmFaults, orphanFaults } from "./verify-files.ts";
 import { sealedRowFaults, tableFaults } from "./verify-rows.ts";
@@ -22,6 +23,7 @@ export async function verify(
   const files = (await Promise.all(fileFolders.map((folder) => keptFiles(home, folder)))).flat();
   const steps = [
     ...(await caseIdsOf(database)).map((caseId) => () => verifyCase(db, caseId)),
+    () => cabinetFaults(db),
     () => sealedRowFaults(db),
     ...(await filmFaults(db, home)),
     ...(await documentFaults(db, home)),
@@ -38,7 +40,15 @@ export async function verify(
 /** Every case that any table names: a row whose case is not in the chains is found too. */
 async function caseIdsOf({ db }: OpenDatabase): Promise<string[]> {
   const ids = new Set<string>();
-  for (const table of ["changes", "parts", "partRevisions", "caseFacts", "ledgerEntries", "filmUses"] as const)
+  for (const table of [
+    "changes",
+    "parts",
+    "partRevisions",
+    "caseFacts",
+    "ledgerEntries",
+    "filmUses",
+    "fileUses",
+  ] as const)
     for (const { caseId } of await db.selectFrom(table).select("caseId").distinct().execute()) ids.add(caseId);
   return [...ids].sort();
 }

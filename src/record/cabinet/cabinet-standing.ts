@@ -43,7 +43,7 @@ export function replayCabinet(changes: readonly CabinetChange[]): CabinetStandin
         `Cannot replay the cabinet: change ${change.sequence} does not follow the one before it; restore a backup`,
         { sequence: change.sequence },
       );
-    return standAfter(standing, change, change.patches.map(inTodaysForm));
+    return standAfter(standing, change, change.patches.map(readCabinetPatch));
   }, emptyCabinet);
 }
 
@@ -76,7 +76,11 @@ export function readCabinetBody({ id, kind, version, body }: StoredItem): Cabine
   );
 }
 
-function inTodaysForm(patch: CabinetPatch): CabinetPatch {
+/**
+ * A patch with both its bodies in today's form, whatever version wrote it.
+ * @throws Refusal `record.newerVersion`, `input.invalid`
+ */
+export function readCabinetPatch(patch: CabinetPatch): CabinetPatch {
   const today = (body: unknown) => (body === null ? null : readCabinetBody({ ...patch, body }));
   return { ...patch, before: today(patch.before), after: today(patch.after) };
 }

@@ -1,5 +1,11 @@
 import iso from "../../../data/iso-3630-1/source.json" with { type: "json" };
 
+/** The sizes of the standard's series, smallest first: hundredths of a mm at the tip. */
+export const standardSizes: readonly number[] = iso.sizes;
+
+/** The taper of the standard's hand files, mm per mm. */
+export const standardTaper = iso.standardTaper;
+
 /** Length of the working part of the standard, mm. */
 export const standardWorkingMm = iso.workingMm;
 

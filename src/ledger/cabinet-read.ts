@@ -8,8 +8,8 @@ import { outcomeOf } from "./derive-ledger.ts";
 
 /** What an instrument of the cabinet measures, or why that can't be said. */
 export type ShownInstrument =
-  | { readonly output: z.infer<typeof instrumentTopic.output>; readonly refused?: undefined }
-  | { readonly refused: readonly string[]; readonly output?: undefined };
+  | { readonly output: z.infer<typeof instrumentTopic.output> }
+  | { readonly refused: readonly string[] };
 
 /** What a counted file has behind it. Demo cases count for the demo's files alone. */
 export interface FileTally {

@@ -6,6 +6,7 @@ import { type FittedCourse, fittedCourse } from "../radiograph/curvature/fitted-
 import { faultAt } from "../refusal.ts";
 import { deg, degreesOf, rad, radiansOf } from "../units.ts";
 import type { ArcCourse, CanalCourse, TracedCourse } from "./course-fields.ts";
+import { keptLately } from "./kept-lately.ts";
 import { underPath } from "./under-path.ts";
 
 /** Curvature at a distance from the orifice, in 1/mm and never negative. */
@@ -39,7 +40,10 @@ export interface CanalBending {
  * @source docs/methods/curvature.md C3, C13, C16; docs/methods/bend C2
  */
 export const canalBending = (course: CanalCourse, path: string): CanalBending =>
-  underPath(path, () => ("points" in course ? bendingOfPoints(course) : bendingOfArc(course)));
+  underPath(path, () => ("points" in course ? lately(course) : bendingOfArc(course)));
+
+/** Courses that were fitted last: the instruments of a canal come one after the other, and fitting it takes longest. */
+const lately = keptLately(bendingOfPoints, (course: TracedCourse) => JSON.stringify(course));
 
 /** A length may pass the end of its canal by this, mm: numbers that were rounded. */
 export const roundedMm = 0.01;
@@ -68,12 +72,16 @@ function bendingOfPoints({ points, sigmaMm }: TracedCourse): CanalBending {
   const known = clean.across === 2 ? "space" : "plane";
   if (!fitted.agreement.fits) return bendingOfSpline(fitted, known);
   const { choice, fit, orifice, foramen } = fitted;
+  let drawn: ReturnType<CanalBending["drawn"]> | undefined;
   return {
     ...bendingOfCourse({ course: fit.course, orifice, foramen }),
     bends: fit.family.bends,
     by: `the family ${fit.family.name} through the points`,
     known,
-    drawn: () => drawCourses(choice, (one) => agreementOf(one, sigmaMm).noise).map(bendingOfCourse),
+    drawn: () => {
+      drawn ??= drawCourses(choice, (one) => agreementOf(one, sigmaMm).noise).map(bendingOfCourse);
+      return drawn;
+    },
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Binding } from "./binding.ts";
+import { bendBinding } from "./bindings/bend.ts";
 import { calibrateBinding } from "./bindings/calibrate.ts";
 import { canalsBinding } from "./bindings/canals.ts";
 import { compareFilmsBinding } from "./bindings/compare-films.ts";
@@ -7,9 +8,12 @@ import { curvatureBinding } from "./bindings/curvature.ts";
 import { diagnosisBinding } from "./bindings/diagnosis.ts";
 import { difficultyBinding } from "./bindings/difficulty.ts";
 import { fillingEndBinding } from "./bindings/filling-end.ts";
+import { fitBinding } from "./bindings/fit.ts";
 import { fragmentOnFilmBinding } from "./bindings/fragment-on-film.ts";
+import { instrumentBinding } from "./bindings/instrument.ts";
 import { lesionBinding } from "./bindings/lesion.ts";
 import { levelOnCanalBinding } from "./bindings/level-on-canal.ts";
+import { lifeUsedBinding } from "./bindings/life-used.ts";
 import { missedCanalBinding } from "./bindings/missed-canal.ts";
 import { planBinding } from "./bindings/plan.ts";
 import { testStrengthBinding } from "./bindings/test-strength.ts";
@@ -36,6 +40,10 @@ export const bindings: readonly Binding[] = [
   wallOnFilmBinding,
   crownRootBinding,
   compareFilmsBinding,
+  instrumentBinding,
+  bendBinding,
+  lifeUsedBinding,
+  fitBinding,
   diagnosisBinding,
   testStrengthBinding,
   difficultyBinding,

@@ -7,7 +7,15 @@ import { instrumentSchema } from "./instrument-fields.ts";
 export const bendInput = z.strictObject({
   instrument: instrumentSchema,
   course: courseSchema,
-  tipDepthMm: z.number().gt(0).max(45).describe("Depth of the tip along the canal from the orifice, in mm."),
+  tipDepthMm: z
+    .number()
+    .gt(0)
+    .max(45)
+    .describe("Depth of the tip along the canal from where the course starts, in mm."),
+  courseStarts: z
+    .enum(["orifice", "referencePoint"])
+    .optional()
+    .describe("Where the course and the depth begin; at the orifice where absent."),
   convention: z
     .enum(["neutral", "outer", "inner"])
     .optional()
@@ -44,6 +52,7 @@ export const bendOutput = z.strictObject({
   peakStrain: z.number().describe("Largest strain at the surface, as a fraction: 0.043 is 4.3 %."),
   fromTipMm: z.number().optional().describe("Where on the instrument, mm from its tip; absent in a straight canal."),
   fromOrificeMm: z.number().optional().describe("Where in the canal, mm from its orifice."),
+  fromReferenceMm: z.number().optional().describe("The same from the reference point, where the course starts there."),
   radiusMm: z.number().optional().describe("Radius of the course at that place, in mm."),
   turnDeg: z.number().describe("All turning of the course, in degrees."),
   profile: z

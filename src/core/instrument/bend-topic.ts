@@ -27,7 +27,6 @@ export const bendTopic = defineTopic({
   input: bendInput,
   output: bendOutput,
   sources,
-  asked: "onTheShell",
   compute: bend,
 });
 
@@ -46,15 +45,15 @@ function bend(input: BendInput): BendOutput {
   const intervals = bendIntervals(seated, bending);
   return {
     peakStrain: peak.strain,
-    ...placeOf(peak, seated),
+    ...placeOf(peak, seated, input),
     turnDeg: bending.turnDeg,
     profile,
     overTenPercent: peak.strain > strainToSay,
     intervals,
     bounds: strainBounds(bending, seeing),
     basis: basisOf(bending, seated),
-    cautions: cautionsOf(profile, peak, seated),
-    notComputed: notComputedOf(peak, intervals, bending),
+    cautions: cautionsOf(profile, peak, { seated, from: fromWords[startOf(input)] }),
+    notComputed: notComputedOf(peak, intervals, { bending, start: startOf(input) }),
   };
 }
 
@@ -75,10 +74,16 @@ function seeingOf({ view = {}, clearance = "notKnown" }: BendInput, { known, tur
   return { films, longAxis, turnAtMostDeg, clearance };
 }
 
-function placeOf({ strain, fromTipMm }: Strained, { bending, tipDepthMm }: Seated) {
+type Start = NonNullable<BendInput["courseStarts"]>;
+
+const startOf = ({ courseStarts = "orifice" }: BendInput): Start => courseStarts;
+const fromWords: Readonly<Record<Start, string>> = { orifice: "orifice", referencePoint: "reference point" };
+
+function placeOf({ strain, fromTipMm }: Strained, { bending, tipDepthMm }: Seated, input: BendInput) {
   if (strain === 0) return {};
-  const fromOrificeMm = tipDepthMm - fromTipMm;
-  return { fromTipMm, fromOrificeMm, radiusMm: 1 / curvatureAt(bending.knots, fromOrificeMm) };
+  const fromStartMm = tipDepthMm - fromTipMm;
+  const inCanal = startOf(input) === "orifice" ? { fromOrificeMm: fromStartMm } : { fromReferenceMm: fromStartMm };
+  return { fromTipMm, ...inCanal, radiusMm: 1 / curvatureAt(bending.knots, fromStartMm) };
 }
 
 const formulas = { neutral: "d k / 2", outer: "d k / (2 - d k)", inner: "d k / (2 + d k)" } as const;
@@ -98,25 +103,36 @@ function basisOf({ by }: CanalBending, { convention, shape, tipDepthMm }: Seated
   };
 }
 
-function cautionsOf(profile: readonly Strained[], peak: Strained, { tipDepthMm }: Seated): string[] {
+function cautionsOf(
+  profile: readonly Strained[],
+  peak: Strained,
+  { seated: { tipDepthMm }, from: start }: { seated: Seated; from: string },
+): string[] {
   const over = profile.filter(({ strain }) => strain > strainToSay).map(({ fromTipMm }) => fromTipMm);
   const [from = peak.fromTipMm] = over;
   const to = over.at(-1) ?? peak.fromTipMm;
   return [
     ...(peak.strain > strainToSay
       ? [
-          `The instrument can't follow this course without being bent beyond a strain of 10 %: ${from.toFixed(1)} to ${to.toFixed(1)} mm from its tip, ${(tipDepthMm - to).toFixed(1)} to ${(tipDepthMm - from).toFixed(1)} mm from the orifice.`,
+          `The instrument can't follow this course without being bent beyond a strain of 10 %: ${from.toFixed(1)} to ${to.toFixed(1)} mm from its tip, ${(tipDepthMm - to).toFixed(1)} to ${(tipDepthMm - from).toFixed(1)} mm from the ${start}.`,
         ]
       : []),
     "A strain says how hard the canal bends the instrument, not how many turns it lasts.",
   ];
 }
 
-function notComputedOf(peak: Strained, intervals: BendIntervals, { known }: CanalBending) {
+const otherStart = "the course begins at the reference point, and where the orifice lies on it is not known";
+
+function notComputedOf(
+  peak: Strained,
+  intervals: BendIntervals,
+  { bending: { known }, start }: { bending: CanalBending; start: Start },
+) {
   const straight = "the seated part of the canal is straight";
   const noInterval = "no family of courses fits the points, so that none can be drawn that they allow as well";
   return [
     ...(peak.strain === 0 ? ["fromTipMm", "fromOrificeMm", "radiusMm"].map((name) => ({ name, why: straight })) : []),
+    ...(peak.strain > 0 && start === "referencePoint" ? [{ name: "fromOrificeMm", why: otherStart }] : []),
     ...(intervals.peakStrain === undefined ? [{ name: "intervals.peakStrain", why: noInterval }] : []),
     ...(known === "arc"
       ? [{ name: "intervals.fromTipMm", why: "an arc is given without an error of its own" }]

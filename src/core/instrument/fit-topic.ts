@@ -24,7 +24,6 @@ export const fitTopic = defineTopic({
   input: fitInput,
   output: fitOutput,
   sources,
-  asked: "onTheShell",
   compute: fit,
 });
 

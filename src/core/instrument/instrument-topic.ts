@@ -52,7 +52,6 @@ export const instrumentTopic = defineTopic({
   input,
   output,
   sources,
-  asked: "onTheShell",
   compute: ({ find, ...instrument }) => {
     const shape = instrumentShape(instrument);
     const size = sizeInSeries(shape.tipMm);

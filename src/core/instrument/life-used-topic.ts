@@ -24,7 +24,6 @@ export const lifeUsedTopic = defineTopic({
   input: lifeInput,
   output: lifeOutput,
   sources: lifeSources,
-  asked: "onTheShell",
   compute: lifeUsed,
 });
 

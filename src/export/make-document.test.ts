@@ -5,11 +5,14 @@ import { join } from "node:path";
 import { unzipSync } from "fflate";
 import { afterAll, describe, expect, it } from "vitest";
 import { part, sampleFilmBytes, sampleParts, sampleSource } from "../../test/sample-case.ts";
+import { withPiece } from "../../test/sample-removal.ts";
 import { withWays } from "../../test/sample-ways.ts";
 import { consentSheet } from "../pages/consent-sheet.ts";
 import { deck } from "../pages/deck.ts";
 import { handout } from "../pages/handout.ts";
 import { numbersIn } from "../pages/page-model.ts";
+import { plainWays } from "../pages/piece/piece-words.ts";
+import { pieceSheet } from "../pages/piece-sheet.ts";
 import { caseFileSchema } from "../record/case-file.ts";
 import { apply, patchesOf } from "../record/change.ts";
 import type { Part } from "../record/parts.ts";
@@ -101,6 +104,25 @@ describe("a consent page", () => {
     expect(signed).toHaveLength(1);
     for (const label of ["I say no for now.", "You sign here", "That person signs here"])
       expect(signed[0]).toContain(label);
+  });
+});
+
+describe("a page about a piece", () => {
+  it("is a tagged PDF in large print with every number that its model carries", async () => {
+    const model = pieceSheet(withPiece(sampleSource()));
+    const said: string[] = [];
+    const bytes = await makeDocument(model, place, (_fraction, says) => said.push(says));
+    expect(said.at(-1)).toBe("Setting the page about the piece");
+    expect(paperLooks.piece).toEqual(paperLooks.consent);
+    writeFileSync(join(folder, "piece.pdf"), bytes);
+    expect(readFileSync(join(folder, "piece.pdf")).includes("/StructTreeRoot")).toBe(true);
+    if (!existsSync("/usr/bin/pdftotext")) return;
+    const text = execFileSync("pdftotext", ["-layout", join(folder, "piece.pdf"), "-"], { encoding: "utf8" }).replace(
+      /\s+/g,
+      " ",
+    );
+    for (const { text: number } of numbersIn(model)) expect(text).toContain(number);
+    for (const { name } of Object.values(plainWays)) expect(text).toContain(name);
   });
 });
 

@@ -15,10 +15,11 @@ const lastStep = {
   deck: "Writing the deck",
   handout: "Setting the hand-out",
   consent: "Setting the consent page",
+  piece: "Setting the page about the piece",
 } as const;
 
 /**
- * A document model as the bytes of its file: a deck as PPTX, a hand-out and a consent page as PDF.
+ * A document model as the bytes of its file: a deck as PPTX, everything on paper as PDF.
  * @throws Refusal `export.failed` when a writer fails; nothing is kept then
  */
 export async function makeDocument(

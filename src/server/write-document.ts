@@ -6,6 +6,7 @@ import { consentSheet } from "../pages/consent-sheet.ts";
 import { deck } from "../pages/deck.ts";
 import { handout } from "../pages/handout.ts";
 import { comparedPicture, numbersIn, type PageModel } from "../pages/page-model.ts";
+import { pieceSheet } from "../pages/piece-sheet.ts";
 import { decidedOn } from "../record/decided-on.ts";
 import type { DocumentKind } from "../record/document-kind.ts";
 import type { LedgerEntry } from "../record/ledger-entry.ts";
@@ -19,6 +20,7 @@ const models: Readonly<Record<DocumentKind, (source: CaseSource) => PageModel>> 
   deck,
   handout,
   consent: consentSheet,
+  piece: pieceSheet,
 };
 
 /** Where a document is made from and kept. */

@@ -18,14 +18,18 @@ export interface PaperLook {
   readonly besideMm: number;
 }
 
+/** In large print, for the patient. */
+const large: PaperLook = {
+  ...{ body: 12, quietEm: 0.75, caption: 9.5, footer: 9, title: 19, section: 14.5, heading: 12 },
+  ...{ leading: 0.55, spacing: 0.66, wideMm: 62, besideMm: 52 },
+};
+
 /** Small and dense for who reads a case; in large print for the patient. */
 export const paperLooks: Readonly<Record<Exclude<PageModel["as"], "deck">, PaperLook>> = {
   handout: {
     ...{ body: 8.4, quietEm: 1, caption: 6.8, footer: 7.5, title: 17, section: 10.5, heading: 8.2 },
     ...{ leading: 0.5, spacing: 0.6, wideMm: 74, besideMm: 66 },
   },
-  consent: {
-    ...{ body: 12, quietEm: 0.75, caption: 9.5, footer: 9, title: 19, section: 14.5, heading: 12 },
-    ...{ leading: 0.55, spacing: 0.66, wideMm: 62, besideMm: 52 },
-  },
+  consent: large,
+  piece: large,
 };

@@ -9,7 +9,7 @@ import { paperSource } from "./paper-source.ts";
 
 /** A document model as a tagged PDF (PDF/UA-1), set in the shipped fonts. */
 export async function writePaper(
-  model: PageModel & { readonly as: "handout" | "consent" },
+  model: PageModel & { readonly as: keyof typeof paperLooks },
   pictures: Pictures,
   fontsFolder: string,
 ): Promise<Uint8Array> {

@@ -9,25 +9,26 @@ import { toothPlainly } from "./tooth-plainly.ts";
 
 /** Which tooth it is, in words and in a drawing of the mouth, and what is wrong with it by the clinician's diagnosis. */
 export function aboutTooth(of: ConsentCase): Page {
-  const { source, about, read } = of;
-  const tooth = teeth.find(({ twoDigit }) => twoDigit === about.tooth);
-  const number = read.text(`tooth of ${thePart(source.parts, "case")?.id ?? ""}`, source.notation);
-  const blocks: Block[] =
-    tooth === undefined
-      ? []
-      : [
-          { kind: "figure", figure: toothInMouth({ tooth, theme: "print", widthPx: 640 }), caption: "" },
-          {
-            kind: "text",
-            lines: [
-              says(toothPlainly(tooth)),
-              [{ text: `${consentWords.called} ` }, number ?? { text: about.tooth }, { text: "." }],
-              says(consentWords.drawn),
-              says(consentWords.sheet),
-            ],
-          },
-        ];
   const wrong = of.ways.plain.whatIsWrong.map((one, at) => told(of, one, `plain.whatIsWrong[${at}]`));
   const said: Block = { kind: "text", heading: consentWords.wrong, lines: [inOneLine(wrong)] };
-  return { title: consentWords.tooth, on: "", blocks: [...blocks, said], notes: [] };
+  const blocks = [...whichTooth(of), { kind: "text" as const, lines: [says(consentWords.sheet)] }, said];
+  return { title: consentWords.tooth, on: "", blocks, notes: [] };
+}
+
+/** Which tooth it is, drawn in the mouth and in words. */
+export function whichTooth({ source, about, read }: Pick<ConsentCase, "source" | "about" | "read">): Block[] {
+  const tooth = teeth.find(({ twoDigit }) => twoDigit === about.tooth);
+  if (tooth === undefined) return [];
+  const number = read.text(`tooth of ${thePart(source.parts, "case")?.id ?? ""}`, source.notation);
+  return [
+    { kind: "figure", figure: toothInMouth({ tooth, theme: "print", widthPx: 640 }), caption: "" },
+    {
+      kind: "text",
+      lines: [
+        says(toothPlainly(tooth)),
+        [{ text: `${consentWords.called} ` }, number ?? { text: about.tooth }, { text: "." }],
+        says(consentWords.drawn),
+      ],
+    },
+  ];
 }

@@ -11,6 +11,7 @@ const mediaTypes = {
   deck: "application/vnd.openxmlformats-officedocument.presentationml.presentation",
   handout: "application/pdf",
   consent: "application/pdf",
+  piece: "application/pdf",
 } as const;
 
 /** Documents: made as long work with progress, kept, and given back. */

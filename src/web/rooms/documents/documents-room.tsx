@@ -2,6 +2,7 @@ import { useQuery, useQueryClient } from "@tanstack/react-query";
 import { useState } from "react";
 import { Link } from "wouter";
 import type { Part } from "../../../record/parts.ts";
+import { piecesOf } from "../../../record/pieces.ts";
 import type { DocumentView, Job } from "../../../server/api.ts";
 import { Button } from "../../parts/button.tsx";
 import { Opening } from "../../parts/opening.tsx";
@@ -25,6 +26,12 @@ export function DocumentsRoom({ caseId }: { readonly caseId: string }) {
   useShortcut("1", "Documents", "Make a deck", () => making.start("deck"));
   useShortcut("2", "Documents", "Make a hand-out", () => making.start("handout"));
   useShortcut("3", "Documents", "Make a consent page", () => view && isPlanned(view.parts) && making.start("consent"));
+  useShortcut(
+    "4",
+    "Documents",
+    "Make a page about a piece",
+    () => view && isWeighed(view.parts) && making.start("piece"),
+  );
   if (view === undefined && error) return <SayRefusal of={error} whole />;
   if (view === undefined) return <Opening says="Opening the documents" />;
   const list = [...(documents.data ?? [])].sort((a, b) => (a.at < b.at ? 1 : -1));
@@ -72,6 +79,19 @@ export function DocumentsRoom({ caseId }: { readonly caseId: string }) {
               make={() => making.start("consent")}
               busy={making.busy || !isPlanned(view.parts)}
             />
+            {hasPiece(view.parts) && (
+              <Way
+                name="Page about a piece"
+                says={
+                  isWeighed(view.parts)
+                    ? "for the patient, about the piece of an instrument in the tooth, in plain words and large print (PDF)"
+                    : "for the patient; weigh the piece's removal in the case first, it is made from it"
+                }
+                hint="4"
+                make={() => making.start("piece")}
+                busy={making.busy || !isWeighed(view.parts)}
+              />
+            )}
           </div>
           <Progress job={making.job} error={making.error} />
         </section>
@@ -98,6 +118,12 @@ export function DocumentsRoom({ caseId }: { readonly caseId: string }) {
 
 /** A consent page tells of a choice. */
 const isPlanned = (parts: readonly Part[]): boolean => parts.some(({ kind }) => kind === "plan");
+
+/** There is a piece of an instrument that a page can tell of. */
+const hasPiece = (parts: readonly Part[]): boolean => piecesOf(parts).length > 0;
+
+/** Such a page tells what each way came to elsewhere. */
+const isWeighed = (parts: readonly Part[]): boolean => parts.some(({ kind }) => kind === "removal");
 
 interface WayOptions {
   readonly name: string;

@@ -1,0 +1,140 @@
+import { describe, expect, it } from "vitest";
+import { sampleParts, sampleSource } from "../../test/sample-case.ts";
+import { samplePiece, sampleRemovalTold, withPiece } from "../../test/sample-removal.ts";
+import { linesOfModel, valueAtPath, wordsOfModel } from "../../test/words-of-model.ts";
+import { outOfWords } from "../core/diagnosis/plan/plain-chance.ts";
+import { jargonIn } from "../core/plain-words/jargon.ts";
+import { readingGrade } from "../core/plain-words/reading-grade.ts";
+import type { BodyOf } from "../record/parts.ts";
+import { consentWords } from "./consent/consent-words.ts";
+import { plainGrade } from "./consent/plain-reason.ts";
+import { numbersIn } from "./page-model.ts";
+import { cleanWords, pieceWords, plainWays, resultPlainly, seenWords, whereWords } from "./piece/piece-words.ts";
+import { pieceSheet } from "./piece-sheet.ts";
+
+const known = sampleSource();
+const sheet = (over: Partial<BodyOf<"removal">> = {}, told = sampleRemovalTold()) =>
+  pieceSheet(withPiece(known, over, told));
+const attempt: BodyOf<"removal">["attempts"][number] = {
+  ...{ at: "2024-03-06T09:00:00Z", minutes: 12, tool: "ultrasonicTip", tip: "", moved: "nothing", note: "" },
+};
+
+describe("every sentence that the page about a piece brings itself", () => {
+  const ways = Object.values(plainWays).flatMap(({ name, is }) => [name, is]);
+  const maps = [pieceWords, whereWords, seenWords, cleanWords, resultPlainly].flatMap((one) => Object.values(one));
+  it.each([...maps, ...ways])("is read at the age of twelve, without a word of the trade: %s", (words) => {
+    expect(jargonIn(words)).toEqual([]);
+    if (words.split(" ").length > 3) expect(readingGrade(words)).toBeLessThanOrEqual(plainGrade);
+  });
+});
+
+describe("the page about a piece", () => {
+  it("tells every way once, with how it went for others, as a share of ten people and the series behind it", () => {
+    const lines = linesOfModel(sheet());
+    for (const { name } of Object.values(plainWays)) expect(lines.filter((line) => line === name)).toHaveLength(1);
+    expect(lines).toContain("The bone healed in about 8 out of 10 people. (80 of 100, Known 2001*)");
+    expect(lines).toContain("The tooth was still there in about 9 out of 10 people. (95 of 100, Known 2001*)");
+    expect(lines).toContain("We got it out in about 3 out of 10 people. (12 of 40, Known 2001*)");
+    expect(lines.join("\n")).not.toContain("7 of 9");
+  });
+
+  it("names the place of every chance in the weighing, which holds it", () => {
+    const told = sampleRemovalTold();
+    const numbers = numbersIn(sheet()).filter(({ ledgerEntry }) => ledgerEntry === "b2".repeat(32));
+    // Four ways with both columns, the chance that it comes out, and the hole.
+    expect(numbers).toHaveLength(10);
+    for (const { path, text } of numbers) expect(text).toBe(outOfWords(Number(valueAtPath(told, path))));
+  });
+
+  it("says that the figures do not settle it only where they do not, and calls no way best", () => {
+    const open = wordsOfModel(sheet());
+    expect(open).toContain(pieceWords.close);
+    expect(open).not.toMatch(/\bbest way\b|we advise|our advice|\bsafe\b/i);
+    expect(wordsOfModel(sheet({}, sampleRemovalTold({ figuresDecide: true })))).not.toContain(pieceWords.close);
+  });
+
+  it("is read at the age of twelve, paragraph by paragraph, as it stands", () => {
+    const texts = sheet({ attempts: [attempt], stopRules: { setAt: "2024-03-06T08:00:00Z", minutes: 60 } })
+      .pages.flatMap(({ blocks }) => blocks)
+      .flatMap((block) => (block.kind === "text" ? block.lines : []))
+      .map((line) => line.flatMap(({ text, quiet }) => (quiet === true ? [] : [text])).join(""));
+    expect(texts.length).toBeGreaterThan(25);
+    for (const text of texts.filter((one) => one.split(" ").length > 3)) {
+      expect([text, jargonIn(text)]).toEqual([text, []]);
+      expect(readingGrade(text), text).toBeLessThanOrEqual(plainGrade);
+    }
+  });
+
+  it("tells the stop rule and the attempts, and after the result what follows from it instead", () => {
+    const rules = { setAt: "2024-03-06T08:00:00Z", minutes: 60 };
+    const before = linesOfModel(sheet({ attempts: [attempt], stopRules: rules }));
+    expect(before).toContain("We stop when we have tried for this long in all: 60 minutes.");
+    expect(before).toContain("So far we have tried this many times: 1.");
+    const result = { is: "bypassed", on: "2024-03-06", because: "" } as const;
+    const after = linesOfModel(sheet({ attempts: [attempt], stopRules: rules, result }));
+    expect(after).toContain(resultPlainly.bypassed);
+    expect(after).not.toContain(pieceWords.choose);
+    expect(after).not.toContain(pieceWords.outOrNot);
+    expect(after).toContain(pieceWords.germs);
+  });
+
+  it("says of each result what it means, and of a tooth that comes out nothing that no longer matters", () => {
+    const of = (is: keyof typeof resultPlainly) =>
+      linesOfModel(sheet({ result: { is, on: "2024-03-06", because: "" } }));
+    for (const is of Object.keys(resultPlainly) as (keyof typeof resultPlainly)[])
+      expect(of(is)).toContain(resultPlainly[is]);
+    expect(of("extraction")).not.toContain(pieceWords.again);
+    expect(of("extraction")).not.toContain(pieceWords.longRun);
+    expect(of("removed")).not.toContain(pieceWords.germs);
+  });
+
+  it("tells where the piece sits, whether it is seen and how clean the root was, as far as it is known", () => {
+    const lines = linesOfModel(sheet());
+    expect(lines).toContain(whereWords.middle);
+    for (const words of [...Object.values(seenWords), ...Object.values(cleanWords)]) expect(lines).not.toContain(words);
+    const source = withPiece(known);
+    const separated = { signs: [], headSeen: "hidden", stage: "partlyCleaned" };
+    const parts = source.parts.map((one) =>
+      one.id === "mishap-p" ? { ...one, body: { ...one.body, separated } } : one,
+    ) as typeof source.parts;
+    const more = linesOfModel(pieceSheet({ ...source, parts }));
+    expect(more).toEqual(expect.arrayContaining([seenWords.hidden, cleanWords.partlyCleaned]));
+  });
+
+  it("names every way without a figure where nothing could be computed", () => {
+    const source = withPiece(known);
+    const ledger = source.ledger.filter(({ topic }) => topic !== "removal");
+    const lines = linesOfModel(pieceSheet({ ...source, ledger }));
+    expect(lines.filter((line) => line === pieceWords.noFigure)).toHaveLength(5);
+    expect(lines).toContain(pieceWords.pieceAlone);
+  });
+
+  it("puts the studies behind it in small print, the recalled ones with a star, and those that stand beside not", () => {
+    const last = linesOfModel(sheet()).at(-1);
+    expect(last).toContain(consentWords.studies);
+    expect(last).toContain("Hole CD. On pieces. J 2001;1:1-2*; Known AB. On pieces. J 2001;1:1-2* (* from memory)");
+    expect(last).not.toMatch(/other/i);
+  });
+
+  it("carries the pseudonym, and for a demo that it is invented; no day and no year", () => {
+    expect(sheet().mark).toBe("P-0001");
+    const source = withPiece(known);
+    const demo = source.parts.map((one) => (one.kind === "case" ? { ...one, body: { ...one.body, demo: true } } : one));
+    expect(pieceSheet({ ...source, parts: demo }).mark).toBe("P-0001 · Demo: invented");
+    const words = sheet().pages.slice(0, -1);
+    expect(linesOfModel({ pages: words }).join("\n")).not.toMatch(/\d{4}-\d{2}-\d{2}|2024/);
+  });
+
+  it("is of the piece that was weighed last, and is refused where none is", () => {
+    const source = withPiece(known);
+    const later = samplePiece({ on: "2024-06-01" }).map((one) => ({
+      ...one,
+      id: `${one.id}-2`,
+    })) as typeof source.parts;
+    const parts = [...source.parts, ...later];
+    expect(linesOfModel(pieceSheet({ ...source, parts }))).toContain(pieceWords.pieceAlone);
+    expect(() => pieceSheet({ ...known, parts: sampleParts() })).toThrow(
+      "Cannot make the page about the piece: no removal is weighed; open the mishap and weigh it first",
+    );
+  });
+});

@@ -1,0 +1,21 @@
+import { consentWords } from "../consent/consent-words.ts";
+import type { Line, Page } from "../page-model.ts";
+import { sourceName } from "../source-name.ts";
+import type { PieceCase } from "./piece-case.ts";
+
+/** The studies behind the figures that are printed, in full and small. */
+export function sourcesOfPiece({ weighed, source }: PieceCase): Page {
+  const told = weighed?.told;
+  const ids = [
+    ...(told?.ways.flatMap(({ from }) => from.filter(({ inSum }) => inSum).map(({ source: id }) => id)) ?? []),
+    ...(told?.perforation.from.filter(({ inSum }) => inSum).map(({ source: id }) => id) ?? []),
+    ...(told?.removalChance.filter(({ inSum }) => inSum).map(({ series }) => series) ?? []),
+  ];
+  const studies = [...new Set(ids)].sort().map((id) => {
+    const known = source.references.get(id);
+    return `${known?.reference ?? sourceName(id)}${known?.verification === "seen" ? "" : "*"}`;
+  });
+  const stars = studies.some((study) => study.endsWith("*")) ? ` (${consentWords.recalled})` : "";
+  const line: Line = [{ text: `${consentWords.studies} ${studies.join("; ")}${stars}`, quiet: true }];
+  return { title: "", on: "", blocks: studies.length === 0 ? [] : [{ kind: "text", lines: [line] }], notes: [] };
+}

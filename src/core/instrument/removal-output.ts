@@ -8,7 +8,8 @@ export const removalWays = ["remove", "bypass", "leave", "surgery", "extraction"
 export type RemovalWay = (typeof removalWays)[number];
 
 const mark = z.enum(["seen", "memory", "common practice"]);
-const grade = z
+/** How much dentine is left, by the published limits. */
+export const gradeSchema = z
   .enum(["through", "critical", "thin", "recommended"])
   .describe("through: none left; critical: below 0.3 mm; thin: from there to below 1 mm; recommended: 1 mm and more.");
 
@@ -18,7 +19,7 @@ const sideOfPath = z.strictObject({
   wallMm: z.number().optional().describe("Dentine before, where least is left."),
   wallLeftMm: z.number().optional().describe("The least that is left; below 0 the path leaves the root."),
   atMm: z.number().describe("Where, along the canal from the orifice."),
-  grade: grade.optional(),
+  grade: gradeSchema.optional(),
 });
 
 const sightLine = z.strictObject({
@@ -42,8 +43,10 @@ const platform = z.strictObject({
   widthMm: z.number().describe("Head and twice the clearance."),
   wallLeftMm: z.number().optional().describe("The least of all sides."),
   side: z.enum(rootSides).optional(),
-  grade: grade.optional(),
-  sides: z.array(z.strictObject({ side: z.enum(rootSides), wallMm: z.number(), wallLeftMm: z.number(), grade })),
+  grade: gradeSchema.optional(),
+  sides: z.array(
+    z.strictObject({ side: z.enum(rootSides), wallMm: z.number(), wallLeftMm: z.number(), grade: gradeSchema }),
+  ),
   limits: z.array(
     z.strictObject({
       source: z.string().describe("A folder of data/, or own for the person's."),
@@ -62,7 +65,8 @@ const platform = z.strictObject({
     .optional(),
 });
 
-const chance = z.strictObject({
+/** What a group of a published series came to. */
+export const chanceSchema = z.strictObject({
   series: z.string().describe("A folder of data/."),
   by: z.enum(["all", "third", "visibility", "bend", "tooth", "curvature", "length", "instrument", "time"]),
   group: z.string(),
@@ -78,7 +82,8 @@ const chance = z.strictObject({
   mark,
 });
 
-const from = z.strictObject({
+/** A published figure that a way rests on, or that stands beside it. */
+export const fromSchema = z.strictObject({
   source: z.string().describe("A folder of data/."),
   says: z.string(),
   column: z.enum(["healed", "kept"]),
@@ -97,7 +102,7 @@ const way = z.strictObject({
   steps: z.string().describe("What it is taken to be, and what follows where it fails."),
   healed: estimate.optional().describe("Periapical healing; none after extraction."),
   kept: estimate.optional().describe("The tooth is still there; 0 after extraction by definition."),
-  from: z.array(from),
+  from: z.array(fromSchema),
 });
 
 const driver = z.strictObject({
@@ -129,14 +134,14 @@ export const removalOutput = z.strictObject({
       readFromCourse: z.array(z.enum(["third", "bend"])),
     })
     .describe("Where the head lies, as given or as the course says."),
-  removalChance: z.array(chance).describe("Every published series; the rows that match this case first."),
+  removalChance: z.array(chanceSchema).describe("Every published series; the rows that match this case first."),
   visibility: z
     .strictObject({ differencePoints: z.number(), chiSquare: z.number(), p: z.number(), printedP: z.number() })
     .describe("Seen against hidden in the one series that counted both; its P recomputed beside the printed one."),
   perforation: z.strictObject({
     chance: estimate,
     healed: estimate.describe("Of teeth with a sealed perforation."),
-    from: z.array(from),
+    from: z.array(fromSchema),
   }),
   ways: z.array(way).length(removalWays.length),
   figuresDecide: z.boolean().describe("False where the intervals of healing overlap."),

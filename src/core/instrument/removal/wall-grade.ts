@@ -1,0 +1,14 @@
+import type { z } from "zod";
+import caputo from "../../../../data/caputo-standlee-1976/source.json" with { type: "json" };
+import lim from "../../../../data/lim-stock-1987/source.json" with { type: "json" };
+import type { gradeSchema } from "../removal-output.ts";
+
+/** The published limits of dentine that is left, the lower first; both from memory. */
+export const wallLimits = [lim, caputo].map(({ id, limitMm }) => ({ source: id, limitMm, mark: "memory" as const }));
+
+/** How much dentine is left by the published limits. @source Lim and Stock 1987, Caputo and Standlee 1976 (memory); docs/methods/removal.md C5 */
+export function wallGrade(wallLeftMm: number): z.infer<typeof gradeSchema> {
+  if (wallLeftMm <= 0) return "through";
+  if (wallLeftMm < lim.limitMm) return "critical";
+  return wallLeftMm < caputo.limitMm ? "thin" : "recommended";
+}

@@ -1,9 +1,11 @@
 import { renderToStaticMarkup } from "react-dom/server";
 import { describe, expect, it } from "vitest";
 import { z } from "zod";
+import { mishapKinds } from "../../../../record/parts/mishap-kinds.ts";
 import { type Part, type PartKind, partTypes } from "../../../../record/parts.ts";
 import { EditPart } from "../../../parts/fields/editing.tsx";
 import { DraftBook } from "../../../record/draft-book.ts";
+import { detailOf, type Mishap, withKind } from "../mishap/with-kind.ts";
 import { canalRowAtStart, newBodies } from "../new-bodies.ts";
 import { AnatomyForm } from "./anatomy-form.tsx";
 import { CaseForm } from "./case-form.tsx";
@@ -88,8 +90,25 @@ const cases: readonly { readonly kind: PartKind; readonly form: React.ReactNode;
   },
 ];
 
+const measured = { value: 3, sigma: 0.2 };
+
+/** A mishap of each kind with everything said that its page can say. */
+const mishaps = mishapKinds.map((kind) => {
+  const body = withKind({ ...newBodies.mishap(day), instrument } as Mishap, kind);
+  const lengths = { lengthMm: measured, remainingLengthMm: measured, brokenEndDiameterMm: measured };
+  return {
+    ...{ kind: "mishap" as const, what: kind, form: <MishapForm /> },
+    body: {
+      ...body,
+      ...(body.separated ? { separated: { ...body.separated, ...lengths, tipDiameterMm: measured } } : {}),
+      ...{ steps: [{ step: "ledge-stop", at: "2026-01-02T10:00:00Z" }], toldPatient: "told" },
+      told: { on: day, by: "both", said: "s", agreed: "" },
+    },
+  };
+});
+
 /** Every place that a form reads, as a body that tells what it is asked for. */
-function placesOf({ kind, form, body }: (typeof cases)[number]): ReadonlySet<string> {
+function placesOf({ kind, form, body }: Pick<(typeof cases)[number], "kind" | "form" | "body">): ReadonlySet<string> {
   const places = new Set<string>();
   const part = { id: "part-a", kind, revision: 1, body: watched(body, "", places) } as Part;
   const book = new DraftBook({ put: async () => Promise.reject(new Error("nothing is recorded here")) });
@@ -132,6 +151,15 @@ describe("the forms", () => {
     const places = placesOf(one);
     expect(places.size).toBeGreaterThan(3);
     expect([...places].filter((place) => !hasPlace(schema, place))).toEqual([]);
+  });
+
+  it.each(mishaps)("of a mishap, $what, writes only where the record has a field", (one) => {
+    expect(partTypes.mishap.body.safeParse(one.body).error).toBeUndefined();
+    const places = [...placesOf(one)];
+    expect(places.filter((place) => !hasPlace(partTypes.mishap.body, place))).toEqual([]);
+    const detail = detailOf(one.what);
+    if (detail !== undefined)
+      expect(places.filter((place) => place.startsWith(`${detail}.`)).length).toBeGreaterThan(2);
   });
 
   it.each(["medicalHistory", "diagnosis", "plan", "consent", "mishap", "handback", "recall", "review"] as const)(

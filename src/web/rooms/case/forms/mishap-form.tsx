@@ -1,42 +1,54 @@
-import { bendWords, handledWords, mishapWords, thirdWords, toldWords } from "../../../../record/words/later-words.ts";
-import { alloyWords, movementWords } from "../../../../record/words/visit-words.ts";
+import { partsOf } from "../../../../record/parts.ts";
+import { bendWords, handledWords, thirdWords } from "../../../../record/words/later-words.ts";
+import { dayInWords } from "../../../parts/days-in-words.ts";
 import { ChoiceField, SelectField } from "../../../parts/fields/choice-field.tsx";
 import { DayField } from "../../../parts/fields/day-field.tsx";
-import { NumberField } from "../../../parts/fields/number-field.tsx";
-import { Optional } from "../../../parts/fields/rows.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
+import { useCanals } from "../canals.ts";
+import { useCaseNow } from "../case-now.ts";
+import { InstrumentOfPiece } from "../mishap/instrument-of-piece.tsx";
+import { KindChooser } from "../mishap/kind-chooser.tsx";
+import { KindRecord } from "../mishap/kind-record.tsx";
+import "../mishap/mishap-desk.css";
+import { StepsList } from "../mishap/steps-list.tsx";
+import { TellPatient } from "../mishap/tell-patient.tsx";
 
-/** Something that went otherwise than meant. */
+/** Something that went otherwise than meant: what it was, what is done at once and said, then what is asked of it. */
 export const MishapForm = () => (
   <>
-    <div className="fields">
-      <SelectField at="what" label="What" words={mishapWords} />
-      <TextField at="canal" label="Canal" optional />
-      <SelectField at="third" label="Where" words={thirdWords} />
-      <SelectField at="bend" label="And the bend" words={bendWords} />
-      <ChoiceField at="handled" label="How it was handled" words={handledWords} />
-      <ChoiceField at="toldPatient" label="The patient" words={toldWords} />
-      <TextField at="story" label="What happened, in order" prose />
-      <DayField at="on" label="On" />
-    </div>
+    <KindChooser />
+    <StepsList />
+    <TellPatient />
+    <WhereAndWhen />
     <section className="form-part">
       <h2>The instrument</h2>
+      <InstrumentOfPiece />
+    </section>
+    <KindRecord />
+    <section className="form-part">
+      <h2>Account</h2>
       <div className="fields">
-        <Optional
-          at="instrument"
-          label="instrument"
-          add="An instrument was part of it"
-          start={() => ({ size: 25, taper: 0.06, alloy: "nickelTitanium", movement: "continuous" })}
-        >
-          <NumberField at="size" label="Size (ISO 3630-1)" required />
-          <NumberField at="taper" label="Taper" unit="mm per mm" required />
-          <SelectField at="alloy" label="Alloy" words={alloyWords} />
-          <SelectField at="movement" label="Movement" words={movementWords} />
-        </Optional>
-      </div>
-      <div className="fields">
-        <NumberField at="fragmentMm" label="Length of the piece" unit="mm" />
+        <TextField at="story" label="What happened, in order" prose />
+        <ChoiceField at="handled" label="How it was handled" words={handledWords} />
       </div>
     </section>
   </>
 );
+
+function WhereAndWhen() {
+  const canals = useCanals();
+  const { parts } = useCaseNow();
+  const visits = partsOf(parts, "visit").map(({ id, body }): [string, string] => [id, dayInWords(body.on)]);
+  return (
+    <section className="form-part">
+      <h2>Where and when</h2>
+      <div className="fields">
+        <DayField at="on" label="On" />
+        <SelectField at="visit" label="In the visit of" words={Object.fromEntries(visits)} unset="not named" />
+        <TextField at="canal" label="Canal" optional offers={Object.keys(canals)} />
+        <SelectField at="third" label="Where" words={thirdWords} />
+        <SelectField at="bend" label="And the bend" words={bendWords} />
+      </div>
+    </section>
+  );
+}

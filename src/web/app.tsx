@@ -14,6 +14,7 @@ const CaseRoom = lazy(async () => ({ default: (await import("./rooms/case/case-r
 const DocumentsRoom = lazy(async () => ({
   default: (await import("./rooms/documents/documents-room.tsx")).DocumentsRoom,
 }));
+const CabinetRoom = lazy(async () => ({ default: (await import("./rooms/instruments/cabinet-room.tsx")).CabinetRoom }));
 const MethodsRoom = lazy(async () => ({ default: (await import("./rooms/methods/methods-room.tsx")).MethodsRoom }));
 const CalibrationRoom = lazy(async () => ({
   default: (await import("./rooms/calibration/calibration-room.tsx")).CalibrationRoom,
@@ -82,6 +83,7 @@ function Rooms() {
       <Route path="/case/:caseId/:moment?">
         {({ caseId, moment }) => <CaseRoom key={caseId} caseId={caseId} moment={moment ?? ""} />}
       </Route>
+      <Route path="/instruments/:item?">{({ item }) => <CabinetRoom item={item ?? ""} />}</Route>
       <Route path="/methods/:topic?">{({ topic }) => <MethodsRoom topic={topic ?? ""} />}</Route>
       <Route path="/calibration">
         <CalibrationRoom />

@@ -5,19 +5,21 @@ import { Dialog } from "../../parts/dialog.tsx";
 import type { Held, TwoVersions } from "../../record/save-queue.ts";
 import "./conflict-dialog.css";
 import { conflictFields, type FieldConflict, mergedBody } from "./conflict-fields.ts";
-import { titles } from "./spine/spine-moments.ts";
+import { titles as momentTitles } from "./spine/spine-moments.ts";
 
 interface ConflictDialogOptions {
   readonly words: string;
   readonly conflicts: readonly TwoVersions[];
   /** The parts or items as this window saw them before both changes. */
   readonly seen: readonly Held[];
+  /** What kinds are called; those of a case's moments where absent. */
+  readonly titles?: Readonly<Record<string, string>>;
   /** The operations to record instead; null lets the other version stand. */
   readonly settle: (operations: readonly Operation[] | null) => void;
 }
 
 /** Both versions of what was changed in two places, side by side; nothing is lost before the person has chosen. */
-export function ConflictDialog({ words, conflicts, seen, settle }: ConflictDialogOptions) {
+export function ConflictDialog({ words, conflicts, seen, titles = momentTitles, settle }: ConflictDialogOptions) {
   const [theirs, setTheirs] = useState<ReadonlySet<string>>(
     () => new Set(conflicts.flatMap((conflict) => untouched(conflict, seen))),
   );
@@ -34,7 +36,11 @@ export function ConflictDialog({ words, conflicts, seen, settle }: ConflictDialo
         for all of them at once. The version that you don't keep stays in the history.
       </p>
       {conflicts.map((conflict) => (
-        <ConflictTable key={conflict.id} conflict={conflict} theirs={theirs} choose={choose} />
+        <ConflictTable
+          key={conflict.id}
+          title={titles[conflict.kind] ?? conflict.kind}
+          {...{ conflict, theirs, choose }}
+        />
       ))}
       <footer className="dialog-feet">
         <Button weight="strong" onClick={() => settle(conflicts.map((conflict) => chosen(conflict, theirs)))}>
@@ -48,14 +54,14 @@ export function ConflictDialog({ words, conflicts, seen, settle }: ConflictDialo
 }
 
 interface ConflictTableOptions {
+  readonly title: string;
   readonly conflict: TwoVersions;
   readonly theirs: ReadonlySet<string>;
   readonly choose: (key: string, other: boolean) => void;
 }
 
-function ConflictTable({ conflict, theirs, choose }: ConflictTableOptions) {
+function ConflictTable({ title, conflict, theirs, choose }: ConflictTableOptions) {
   const fields = conflictFields(conflict.yours, conflict.theirs?.body ?? null);
-  const title = new Map<string, string>(Object.entries(titles)).get(conflict.kind) ?? conflict.kind;
   if (conflict.theirs === null) return <p>{title}: the other window took it away. Keeping yours brings it back.</p>;
   if (conflict.yours === null) return <p>{title}: you took it away, the other window changed it.</p>;
   return (
@@ -77,7 +83,7 @@ function ConflictTable({ conflict, theirs, choose }: ConflictTableOptions) {
   );
 }
 
-interface ConflictRowOptions extends Omit<ConflictTableOptions, "conflict"> {
+interface ConflictRowOptions extends Omit<ConflictTableOptions, "conflict" | "title"> {
   readonly field: FieldConflict;
   readonly id: string;
 }

@@ -46,6 +46,7 @@ export function LogbookRoom() {
   useShortcut("n", "Logbook", "New case", () => setAdding(true));
   const [, go] = useLocation();
   useShortcut("c", "Logbook", "Calibration: your own click error", () => go("/calibration"));
+  useShortcut("i", "Logbook", "Instruments: the clinic's cabinet", () => go("/instruments"));
   useShortcut("/", "Logbook", "Find a case", () => document.getElementById("logbook-find")?.focus());
   const notation = settings.data?.notation ?? "twoDigit";
   const rows = useMemo(() => rowsOf(cases.data ?? [], teeth.data, notation), [cases.data, teeth.data, notation]);
@@ -92,6 +93,9 @@ function rowsOf(
 
 const Ways = ({ add }: { readonly add: () => void }) => (
   <>
+    <Link href="/instruments" className="button button-bare" aria-keyshortcuts="i">
+      Instruments <KeyHint keys="i" />
+    </Link>
     <Link href="/calibration" className="button button-bare" aria-keyshortcuts="c">
       Calibration <KeyHint keys="c" />
     </Link>

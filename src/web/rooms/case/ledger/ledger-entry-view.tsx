@@ -6,11 +6,11 @@ import { type Part, thePart } from "../../../../record/parts.ts";
 import { Cautions, isActedOn } from "../../../parts/cautions.tsx";
 import { momentInWords } from "../../../parts/days-in-words.ts";
 import { countOf } from "../../../parts/figures-in-words.ts";
-import { SeenMark } from "../../../parts/seen-mark.tsx";
 import { valueAt } from "../../../record/body-path.ts";
-import { useSettings, useTopics } from "../../../record/readings.ts";
+import { useSettings } from "../../../record/readings.ts";
 import { sideOfTooth } from "../../../words/two-view-words.ts";
 import { refusalInWords, sentenceInWords, valueInWords } from "../../../words/value-words.ts";
+import { BasisView } from "./basis-view.tsx";
 import { clickOrigins } from "./click-origin.ts";
 import { entrySubject, inputOrigin } from "./entry-subject.ts";
 import type { LedgerLine } from "./ledger-line.ts";
@@ -164,36 +164,11 @@ function Inputs({ caseId, entry, parts }: Pick<EntryOptions, "caseId" | "entry" 
   );
 }
 
-function Grounds({ entry }: { readonly entry: LedgerEntry }) {
-  const topics = useTopics();
-  const topic = topics.data?.find(({ name }) => name === entry.topic);
-  const basis = basisOf(entry.output);
-  const sources = topic?.sources.filter(({ id }) => basis?.sources.includes(id)) ?? [];
-  return (
-    <section>
-      {basis && <h3>Formula</h3>}
-      {basis && <p>{basis.formula}</p>}
-      {basis && basis.assumptions.length > 0 && <h3>Assumed</h3>}
-      <ul>
-        {basis?.assumptions.map((assumption) => (
-          <li key={assumption}>{assumption}</li>
-        ))}
-      </ul>
-      {sources.length > 0 && <h3>Sources</h3>}
-      <ul>
-        {sources.map(({ id, reference, verification }) => (
-          <li key={id}>
-            {reference} <SeenMark verification={verification} />
-          </li>
-        ))}
-      </ul>
-      <p className="quiet">
-        <Link href={`/methods/${entry.topic}`}>How this is computed</Link>, version {entry.topicVersion} · entered{" "}
-        {momentInWords(entry.at)}
-      </p>
-    </section>
-  );
-}
+const Grounds = ({ entry }: { readonly entry: LedgerEntry }) => (
+  <BasisView topic={entry.topic} basis={basisOf(entry.output)}>
+    , version {entry.topicVersion} · entered {momentInWords(entry.at)}
+  </BasisView>
+);
 
 function basisOf(output: unknown): Basis | undefined {
   const basis = valueAt(output, "basis");

@@ -1,0 +1,27 @@
+import { createContext, useContext } from "react";
+import type { CabinetItem, CabinetKind } from "../../../record/cabinet/cabinet-item.ts";
+import type { CabinetView } from "../../../server/api.ts";
+import type { DraftBook } from "../../record/draft-book.ts";
+
+/** The cabinet that is shown, and what can be done in it. */
+export interface CabinetAsShown {
+  readonly view: CabinetView;
+  readonly book: DraftBook;
+  /** Adds an item of a kind and opens it. */
+  readonly add: (kind: CabinetKind) => void;
+  /** Takes an item out; it stays in the history. */
+  readonly takeOut: (item: CabinetItem) => void;
+  /** Notes that a file was sterilised today. */
+  readonly sterilised: (fileId: string) => void;
+  readonly addHandFiles: () => void;
+}
+
+const nowhere = () => {
+  throw new Error("a part of the cabinet stands outside of its room");
+};
+
+/** See {@link CabinetAsShown}. */
+export const CabinetNow = createContext<CabinetAsShown | undefined>(undefined);
+
+/** See {@link CabinetAsShown}. */
+export const useCabinetNow = (): CabinetAsShown => useContext(CabinetNow) ?? nowhere();

@@ -1,0 +1,62 @@
+import { instrumentsOf } from "../../../record/cabinet/items-of-cabinet.ts";
+import { SelectField } from "../../parts/fields/choice-field.tsx";
+import { NumberField } from "../../parts/fields/number-field.tsx";
+import { Rows } from "../../parts/fields/rows.tsx";
+import { TextField } from "../../parts/fields/text-field.tsx";
+import { useCabinetNow } from "./cabinet-now.ts";
+import { instrumentChoices } from "./item-names.ts";
+
+/** Instruments in the order in which a canal usually meets them. */
+export function SequencePage() {
+  const { view } = useCabinetNow();
+  const first = instrumentsOf(view.items)[0]?.id ?? "";
+  return (
+    <>
+      <div className="fields">
+        <TextField at="name" label="Name" />
+      </div>
+      <section className="form-part">
+        <h3>Steps, in order</h3>
+        <Rows
+          at="steps"
+          label="Steps"
+          add="Add a step"
+          start={() => ({ instrument: first })}
+          nameOf={(_, index) => `step ${index + 1}`}
+          columns={[
+            {
+              head: "Instrument",
+              cell: <SelectField at="instrument" label="Instrument" words={instrumentChoices(view.items)} bare />,
+              wide: true,
+            },
+            {
+              head: "Short of the length by",
+              unit: "mm",
+              cell: (
+                <NumberField
+                  at="shortByMm"
+                  label="Short of the working length by"
+                  unit="mm"
+                  digits={1}
+                  bare
+                  placeholder="0"
+                />
+              ),
+              figure: true,
+            },
+            {
+              head: "For",
+              unit: "s",
+              cell: <NumberField at="seconds" label="Time" unit="s" bare placeholder="usual" />,
+              figure: true,
+            },
+          ]}
+        />
+        <p className="quiet">
+          Alt and an arrow key move a step. A step goes to the working length unless it stays short of it; without a
+          time of its own it takes the instrument's usual one.
+        </p>
+      </section>
+    </>
+  );
+}

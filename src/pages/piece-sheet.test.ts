@@ -3,6 +3,7 @@ import { sampleParts, sampleSource } from "../../test/sample-case.ts";
 import { samplePiece, sampleRemovalTold, withPiece } from "../../test/sample-removal.ts";
 import { linesOfModel, valueAtPath, wordsOfModel } from "../../test/words-of-model.ts";
 import { outOfWords } from "../core/diagnosis/plan/plain-chance.ts";
+import { partId } from "../core/ids.ts";
 import { jargonIn } from "../core/plain-words/jargon.ts";
 import { readingGrade } from "../core/plain-words/reading-grade.ts";
 import type { BodyOf } from "../record/parts.ts";
@@ -129,8 +130,8 @@ describe("the page about a piece", () => {
     const source = withPiece(known);
     const later = samplePiece({ on: "2024-06-01" }).map((one) => ({
       ...one,
-      id: `${one.id}-2`,
-    })) as typeof source.parts;
+      id: partId(`${one.id}-2`),
+    }));
     const parts = [...source.parts, ...later];
     expect(linesOfModel(pieceSheet({ ...source, parts }))).toContain(pieceWords.pieceAlone);
     expect(() => pieceSheet({ ...known, parts: sampleParts() })).toThrow(

@@ -1,4 +1,5 @@
 import { type KeyboardEvent, useEffect, useRef } from "react";
+import { attemptsFigure } from "../../../../pages/removal-figures.ts";
 import type { BodyOf } from "../../../../record/parts.ts";
 import { movedWords, removalToolWords } from "../../../../record/words/removal-words.ts";
 import { Button } from "../../../parts/button.tsx";
@@ -8,6 +9,7 @@ import { useField, Within } from "../../../parts/fields/editing.tsx";
 import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { Rows } from "../../../parts/fields/rows.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
+import { FigureView } from "../../../parts/figure-view.tsx";
 import { AttemptClock } from "./attempt-clock.tsx";
 import { useRemovalInHand } from "./removal-in-hand.ts";
 
@@ -18,6 +20,11 @@ export function AttemptLog() {
   const { now, readOnly } = useRemovalInHand();
   const last = now.attempts.length - 1;
   const asks = !readOnly && now.running === undefined && now.attempts[last]?.moved === "notRecorded";
+  const { attempts, stopRules } = now;
+  const figure =
+    attempts.length === 0
+      ? undefined
+      : attemptsFigure({ attempts, stopRules }, momentInWords, { theme: "paper", widthPx: 640 });
   return (
     <section className="form-part" aria-labelledby="removal-attempts">
       <h2 id="removal-attempts">Attempts</h2>
@@ -27,6 +34,7 @@ export function AttemptLog() {
           <WhatMoved key={last} number={last + 1} />
         </Within>
       )}
+      {figure && <FigureView figure={figure} />}
       {now.attempts.length === 0 ? (
         <p className="quiet">No attempt yet.</p>
       ) : (

@@ -1,7 +1,10 @@
+import { useMemo } from "react";
 import { endsText, percentText } from "../../../../figures/chance-text.ts";
 import type { RemovalTold } from "../../../../ledger/removal-told.ts";
+import { chancesFigure } from "../../../../pages/removal-figures.ts";
 import { sourceName } from "../../../../pages/source-name.ts";
 import { seriesByWords, seriesCountedWords, seriesMatchWords } from "../../../../record/words/removal-words.ts";
+import { FigureView } from "../../../parts/figure-view.tsx";
 import { SeenMark } from "../../../parts/seen-mark.tsx";
 import { capital } from "../../../words/capital.ts";
 import { sentenceInWords } from "../../../words/value-words.ts";
@@ -15,8 +18,12 @@ interface PublishedChancesOptions {
 
 /** How often pieces came out in published series, the groups that this case belongs to first. */
 export function PublishedChances({ told: { removalChance }, entryId }: PublishedChancesOptions) {
-  const own = removalChance.filter(({ matches }) => matches === "yes");
+  const own = useMemo(() => removalChance.filter(({ matches }) => matches === "yes"), [removalChance]);
   const others = removalChance.filter(({ matches }) => matches !== "yes");
+  const figure = useMemo(
+    () => (own.length === 0 ? undefined : chancesFigure(own, { theme: "paper", widthPx: 640 })),
+    [own],
+  );
   return (
     <section className="form-part" aria-labelledby="removal-chances">
       <h2 id="removal-chances">How often it came out elsewhere</h2>
@@ -25,7 +32,10 @@ export function PublishedChances({ told: { removalChance }, entryId }: Published
           No published group is known to be this case&apos;s: say where the piece lies and whether it is seen.
         </p>
       ) : (
-        <ChanceTable caption="Groups that this case belongs to" rows={own} entryId={entryId} />
+        <>
+          {figure && <FigureView figure={figure} />}
+          <ChanceTable caption="Groups that this case belongs to" rows={own} entryId={entryId} />
+        </>
       )}
       {others.length > 0 && (
         <details className="removal-from">

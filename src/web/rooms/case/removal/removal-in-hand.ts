@@ -16,7 +16,7 @@ export function useRemovalInHand() {
   // What is half typed has no form yet; until it has, what is recorded stands.
   const now: Pick<Removal, "attempts" | "running" | "stopRules"> = {
     attempts: attemptsForm.safeParse(attempts.value).data ?? recorded?.attempts ?? [],
-    running: runningForm.safeParse(running.value).data,
+    running: running.value === undefined ? undefined : (runningForm.safeParse(running.value).data ?? recorded?.running),
     stopRules: rules.value === undefined ? undefined : (rulesForm.safeParse(rules.value).data ?? recorded?.stopRules),
   };
   return { now, attempts, running, rules, readOnly: attempts.readOnly };

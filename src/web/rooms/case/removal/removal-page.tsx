@@ -92,7 +92,7 @@ function Weighing({ caseId, mishap, removal, ledger, day, book, takeOut }: Weigh
   const entry = ledger.find(({ subject }) => subject === removalSubject(removal.id));
   const told = useMemo(() => removalTold(entry), [entry]);
   const faults = useMemo(() => faultsAtPlaces(ledger, removal.id), [ledger, removal.id]);
-  const shown = { told, entryId: entry?.id ?? "" };
+  const entryId = entry?.id ?? "";
   return (
     <>
       <EditPart part={removal} title="Removal weighed" draft={book?.of(removal.id)} book={book} told={faults}>
@@ -102,11 +102,11 @@ function Weighing({ caseId, mishap, removal, ledger, day, book, takeOut }: Weigh
             {refusalInWords(why)}
           </p>
         ))}
-        {told && (
+        {told && entry && (
           <>
-            <WayToIt {...shown} told={told} />
-            <PublishedChances {...shown} told={told} />
-            <WaysBeside {...shown} told={told} />
+            <WayToIt {...{ told, entry }} />
+            <PublishedChances {...{ told, entryId }} />
+            <WaysBeside {...{ told, entryId }} />
             <ForAndAgainst reasons={told.reasons} />
             <Cautions topic="removal" cautions={told.cautions} />
           </>

@@ -1,30 +1,48 @@
+import { useMemo } from "react";
 import { percentText } from "../../../../figures/chance-text.ts";
 import type { RemovalTold } from "../../../../ledger/removal-told.ts";
+import { platformFigure, sightFigure } from "../../../../pages/removal-figures.ts";
+import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
 import { pathWords, wallGradeWords, wallSideWords } from "../../../../record/words/removal-words.ts";
+import { FigureView } from "../../../parts/figure-view.tsx";
 import { numberInWords, withUnit } from "../../../parts/figures-in-words.ts";
 import { sentenceInWords } from "../../../words/value-words.ts";
 import { LimitsOfWall } from "./limits-of-wall.tsx";
 
 interface WayToItOptions {
   readonly told: RemovalTold;
-  readonly entryId: string;
+  readonly entry: LedgerEntry;
 }
 
 /** The straight path to the piece and the platform at it, with the dentine that each leaves on every side. */
-export const WayToIt = ({ told: { sightLine, platform, notComputed }, entryId }: WayToItOptions) => (
-  <section className="form-part" aria-labelledby="removal-way">
-    <h2 id="removal-way">The way to it</h2>
-    {sightLine && <SightLine line={sightLine} entryId={entryId} />}
-    {platform && <Platform platform={platform} entryId={entryId} />}
-    {notComputed.length > 0 && (
-      <ul className="removal-wanted" aria-label="Not computed">
-        {notComputed.map(({ name, why }) => (
-          <li key={name + why}>{sentenceInWords(why)}</li>
-        ))}
-      </ul>
-    )}
-  </section>
-);
+export function WayToIt({ told, entry }: WayToItOptions) {
+  const { sightLine, platform, notComputed } = told;
+  const drawn = useMemo(
+    () => [sightFigure, platformFigure].flatMap((draw) => draw(entry, told, { theme: "paper", widthPx: 460 }) ?? []),
+    [entry, told],
+  );
+  return (
+    <section className="form-part" aria-labelledby="removal-way">
+      <h2 id="removal-way">The way to it</h2>
+      {drawn.length > 0 && (
+        <div className="removal-drawn">
+          {drawn.map((figure) => (
+            <FigureView key={figure.alternative} figure={figure} />
+          ))}
+        </div>
+      )}
+      {sightLine && <SightLine line={sightLine} entryId={entry.id} />}
+      {platform && <Platform platform={platform} entryId={entry.id} />}
+      {notComputed.length > 0 && (
+        <ul className="removal-wanted" aria-label="Not computed">
+          {notComputed.map(({ name, why }) => (
+            <li key={name + why}>{sentenceInWords(why)}</li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
 
 const mm = (value: number) => withUnit(numberInWords(value, 2), "mm");
 

@@ -1,7 +1,10 @@
+import { useMemo } from "react";
 import { endsText, percentText } from "../../../../figures/chance-text.ts";
 import type { RemovalTold } from "../../../../ledger/removal-told.ts";
+import { driversFigure, waysFigure } from "../../../../pages/removal-figures.ts";
 import { sourceName } from "../../../../pages/source-name.ts";
 import { removalWayWords } from "../../../../record/words/removal-words.ts";
+import { FigureView } from "../../../parts/figure-view.tsx";
 import { SeenMark } from "../../../parts/seen-mark.tsx";
 import { capital } from "../../../words/capital.ts";
 import { sentenceInWords } from "../../../words/value-words.ts";
@@ -14,40 +17,69 @@ interface WaysBesideOptions {
 }
 
 /** What becomes of the tooth by each way, side by side; none of them is called best. */
-export const WaysBeside = ({ told, entryId }: WaysBesideOptions) => (
-  <section className="form-part" aria-labelledby="removal-ways">
-    <h2 id="removal-ways">The ways side by side</h2>
-    <p className="removal-verdict" data-verdict={told.figuresDecide ? "decides" : "open"}>
-      <strong>{told.figuresDecide ? "" : "◇ The figures do not decide. "}</strong>
-      {sentenceInWords(told.figuresSay)}
-    </p>
-    <table className="removal-table">
-      <caption>Outcome of each way, share with 95 % interval</caption>
-      <thead>
-        <tr>
-          <th scope="col">Way</th>
-          <th scope="col" data-figure>
-            Bone heals
-          </th>
-          <th scope="col" data-figure>
-            Tooth kept
-          </th>
-        </tr>
-      </thead>
-      <tbody>
+export function WaysBeside({ told, entryId }: WaysBesideOptions) {
+  const figure = useMemo(() => waysFigure(told, { theme: "paper", widthPx: 640 }), [told]);
+  return (
+    <section className="form-part" aria-labelledby="removal-ways">
+      <h2 id="removal-ways">The ways side by side</h2>
+      <p className="removal-verdict" data-verdict={told.figuresDecide ? "decides" : "open"}>
+        <strong>{told.figuresDecide ? "" : "◇ The figures do not decide. "}</strong>
+        {sentenceInWords(told.figuresSay)}
+      </p>
+      <FigureView figure={figure} />
+      <table className="removal-table">
+        <caption>Outcome of each way, share with 95 % interval</caption>
+        <thead>
+          <tr>
+            <th scope="col">Way</th>
+            <th scope="col" data-figure>
+              Bone heals
+            </th>
+            <th scope="col" data-figure>
+              Tooth kept
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {told.ways.map((way) => (
+            <WayRow key={way.way} way={way} entryId={entryId} />
+          ))}
+        </tbody>
+      </table>
+      <details className="removal-from">
+        <summary>What each way rests on</summary>
         {told.ways.map((way) => (
-          <WayRow key={way.way} way={way} entryId={entryId} />
+          <FromSeries key={way.way} way={way} />
         ))}
-      </tbody>
-    </table>
-    <details className="removal-from">
-      <summary>What each way rests on</summary>
-      {told.ways.map((way) => (
-        <FromSeries key={way.way} way={way} />
+      </details>
+      <Drivers drivers={told.drivers} />
+    </section>
+  );
+}
+
+/** What drives the difference of each way to leaving the piece, one drawing a way. */
+function Drivers({ drivers }: Pick<RemovalTold, "drivers">) {
+  const figures = useMemo(
+    () =>
+      drivers
+        .filter(({ inputs }) => inputs.length > 0)
+        .map((driver) => ({ way: driver.way, figure: driversFigure(driver, { theme: "paper", widthPx: 640 }) })),
+    [drivers],
+  );
+  if (figures.length === 0) return null;
+  return (
+    <div className="form-part">
+      <h3>What drives the difference to leaving it</h3>
+      <p className="quiet">Each input is moved over its own interval, the others stay at their means.</p>
+      {figures.map(({ way, figure }) => (
+        <details key={way} className="removal-from" open={way === figures[0]?.way}>
+          <summary>{capital(removalWayWords[way])}, less leaving it</summary>
+          <FigureView figure={figure} />
+        </details>
       ))}
-    </details>
-  </section>
-);
+    </div>
+  );
+}
 
 interface WayOptions {
   readonly way: Way;
@@ -75,7 +107,7 @@ function Share({ of, entryId }: { readonly of: Way["healed"]; readonly entryId: 
       <a className="removal-number" href={`#${entryId}`}>
         {percentText(of.mean)} %
       </a>{" "}
-      <span className="quiet">{endsText(of.interval)}</span>
+      <span className="quiet">{of.interval.low === of.interval.high ? "by definition" : endsText(of.interval)}</span>
     </>
   );
 }

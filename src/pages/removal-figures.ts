@@ -1,0 +1,122 @@
+import { removalInput } from "../core/instrument/removal-input.ts";
+import { attemptsClock } from "../figures/attempts-clock.ts";
+import { platformSection } from "../figures/platform-section.ts";
+import { removalChances } from "../figures/removal-chances.ts";
+import { sightLine } from "../figures/sight-line.ts";
+import type { Figure } from "../figures/svg-tree.ts";
+import type { ThemeName } from "../figures/theme.ts";
+import { tornado } from "../figures/tornado.ts";
+import { waysSideBySide } from "../figures/ways-side-by-side.ts";
+import type { RemovalTold } from "../ledger/removal-told.ts";
+import type { LedgerEntry } from "../record/ledger-entry.ts";
+import type { BodyOf } from "../record/parts.ts";
+import {
+  movedWords,
+  pathWords,
+  removalToolWords,
+  removalWayWords,
+  seriesByWords,
+  seriesCountedWords,
+  wallSideWords,
+} from "../record/words/removal-words.ts";
+import { sentence } from "./sentence.ts";
+import { sourceName, sourceWithStar } from "./source-name.ts";
+
+/** How a drawing of a removal is shown. */
+interface Shown {
+  readonly theme: ThemeName;
+  readonly widthPx: number;
+  readonly letters?: number;
+}
+
+const markWords = { seen: "read", memory: "from memory", "common practice": "common practice" } as const;
+
+/** The ways beside each other, each with the series that its figures are drawn from. */
+export const waysFigure = ({ ways }: Pick<RemovalTold, "ways">, shown: Shown): Figure =>
+  waysSideBySide({
+    ways: ways.map(({ way, steps, healed, kept, from }) => ({
+      ...{ way: sentence(removalWayWords[way]), words: steps, healed, kept },
+      from: [...new Set(from.filter(({ inSum }) => inSum).map(seriesWords))].join("; "),
+    })),
+    ...shown,
+  });
+
+/** `Spili 2005, 134/146`, with a star where it was recalled. */
+const seriesWords = (row: RemovalTold["ways"][number]["from"][number]): string => {
+  const counts = row.events === undefined || row.n === undefined ? "" : `, ${row.events}/${row.n}`;
+  return `${sourceWithStar(row)}${counts}`;
+};
+
+/** Published chances of getting a piece out, as n/N with intervals. */
+export const chancesFigure = (rows: RemovalTold["removalChance"], shown: Shown): Figure =>
+  removalChances({
+    rows: rows.map(({ by, group, success, events, n, share, interval, matches, series, mark }) => ({
+      ...{ by: seriesByWords[by], words: `${sentence(group)}, ${seriesCountedWords[success]}`, events, n, share },
+      ...{ low: interval?.low, high: interval?.high, matches, source: sourceName(series), mark: markWords[mark] },
+    })),
+    ...shown,
+  });
+
+const percent = 100;
+
+/** What drives the difference of a way to leaving the piece, in points of percent. */
+export const driversFigure = ({ way, difference, inputs }: RemovalTold["drivers"][number], shown: Shown): Figure =>
+  tornado({
+    ...{ of: `bone heals: ${removalWayWords[way]}, less ${removalWayWords.leave}`, unit: "points of percent" },
+    base: percent * difference.mean,
+    drivers: inputs.map(({ name, low, high, differenceAtLow, differenceAtHigh }) => ({
+      ...{ name: sentence(name), low: low.toFixed(2), high: high.toFixed(2) },
+      ...{ atLow: percent * differenceAtLow, atHigh: percent * differenceAtHigh },
+    })),
+    ...shown,
+  });
+
+/** The canal with the straight line to the piece; undefined where no course is known. */
+export function sightFigure(entry: LedgerEntry | undefined, told: RemovalTold, shown: Shown): Figure | undefined {
+  const asked = removalInput.safeParse(entry?.input).data;
+  const { sightLine: line } = told;
+  const course = asked?.course;
+  const points = course !== undefined && "points" in course ? course.points : undefined;
+  const headDepthMm = asked?.fragment.headDepthMm;
+  if (line === undefined || points === undefined || headDepthMm === undefined) return undefined;
+  return sightLine({
+    course: points,
+    ...{ headDepthMm, orificeShiftMm: asked?.orificeShiftMm },
+    maxOffset: { mm: line.maxOffsetMm, atMm: line.offsetAtMm },
+    walls: line.sides.map(({ side, dentineToCutMm, wallLeftMm }) => ({
+      ...{ side: wallSideWords[side], toCutMm: dentineToCutMm, leftMm: wallLeftMm },
+    })),
+    verdict: pathWords[line.path.verdict],
+    ...shown,
+  });
+}
+
+/** The root's section at the piece with the platform in it; undefined where canal or walls are not known. */
+export function platformFigure(entry: LedgerEntry | undefined, told: RemovalTold, shown: Shown): Figure | undefined {
+  const asked = removalInput.safeParse(entry?.input).data;
+  const { platform } = told;
+  if (platform === undefined || platform.sides.length === 0 || asked?.canalDiameterMm === undefined) return undefined;
+  return platformSection({
+    ...{ canalMm: asked.canalDiameterMm, platformMm: platform.widthMm, offCentreMm: asked.offCentreMm },
+    walls: platform.sides.map(({ side, wallMm, wallLeftMm }) => ({ side, mm: wallMm, left: wallLeftMm })),
+    limits: platform.limits.map(({ source, limitMm, mark }) => ({
+      mm: limitMm,
+      words: mark === "own" ? "your own limit" : sourceWithStar({ source, mark }),
+    })),
+    ...shown,
+  });
+}
+
+/** The attempts end to end against the minutes that were set before; `began` says when each one did. */
+export const attemptsFigure = (
+  { attempts, stopRules }: Pick<BodyOf<"removal">, "attempts" | "stopRules">,
+  began: (at: string) => string,
+  shown: Shown,
+): Figure =>
+  attemptsClock({
+    attempts: attempts.map(({ at, minutes, tool, moved }) => ({
+      ...{ at: began(at), minutes, tool: removalToolWords[tool], moved: movedWords[moved] },
+    })),
+    stopAfterMin: stopRules?.minutes,
+    ...shown,
+  });

@@ -1,3 +1,4 @@
+import type { ExplanationName } from "../../core/instrument/fracture-input.ts";
 import type { BodyOf } from "../parts.ts";
 import type { Words } from "./case-words.ts";
 
@@ -16,6 +17,12 @@ export const breakSignWords: Words<Separated["signs"][number]> = {
   circularAbrasion: "circular abrasion marks",
   severalOrigins: "several origins",
   inclusionOrPore: "inclusion or pore",
+};
+/** Explanation of a break, in words. */
+export const explanationWords: Words<ExplanationName> = {
+  bendingFatigue: "bending fatigue",
+  torsionalOverload: "torsional overload",
+  flawOrJoint: "a flaw or joint",
 };
 /** Known or not, in words. */
 export const knownWords: Words<Separated["tipBound"]> = { yes: "yes", no: "no", notKnown: "not known" };

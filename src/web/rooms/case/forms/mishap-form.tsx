@@ -6,6 +6,7 @@ import { DayField } from "../../../parts/fields/day-field.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
 import { useCanals } from "../canals.ts";
 import { useCaseNow } from "../case-now.ts";
+import { BrokenInstrument } from "../mishap/broken-instrument.tsx";
 import { InstrumentOfPiece } from "../mishap/instrument-of-piece.tsx";
 import { KindChooser } from "../mishap/kind-chooser.tsx";
 import { KindRecord } from "../mishap/kind-record.tsx";
@@ -25,6 +26,7 @@ export const MishapForm = () => (
       <InstrumentOfPiece />
     </section>
     <KindRecord />
+    <BrokenInstrument />
     <section className="form-part">
       <h2>Account</h2>
       <div className="fields">

@@ -1,0 +1,47 @@
+import { fitSubject, fitTold } from "../../../../ledger/fit-told.ts";
+import { numberInWords } from "../../../parts/figures-in-words.ts";
+import { refusalInWords, sentenceInWords } from "../../../words/value-words.ts";
+import { useCaseNow } from "../case-now.ts";
+
+/** Which of the instruments used the piece could be from, by its measures. */
+export function FitOfPiece({ mishapId }: { readonly mishapId: string }) {
+  const { ledger } = useCaseNow();
+  const entry = ledger.find(({ subject }) => subject === fitSubject(mishapId));
+  const told = fitTold(entry);
+  if (entry === undefined) return null;
+  return (
+    <div className="mishap-block">
+      <h3>Which instrument the piece could be from</h3>
+      {entry.refused?.map((why) => (
+        <p key={why} className="quiet">
+          ◇ {refusalInWords(why)}
+        </p>
+      ))}
+      <ul className="mishap-fits">
+        {told?.candidates.map(({ name, misfitSd, consistent, impossible }) => (
+          <li key={name} data-consistent={consistent}>
+            <strong>{name}</strong>{" "}
+            {impossible === undefined ? (
+              <>
+                {consistent ? "● consistent with it" : "○ not consistent with it"}
+                {misfitSd !== undefined && (
+                  <span className="quiet">
+                    {" "}
+                    <a href={`#${entry.id}`}>{numberInWords(misfitSd, 1)} SD</a> off
+                  </span>
+                )}
+              </>
+            ) : (
+              <>○ not from it: {sentenceInWords(impossible)}</>
+            )}
+          </li>
+        ))}
+      </ul>
+      {told?.cautions.map((caution) => (
+        <p key={caution} className="quiet">
+          {sentenceInWords(caution)}
+        </p>
+      ))}
+    </div>
+  );
+}

@@ -11,12 +11,12 @@ export interface MmRuler {
   readonly perMm: number;
 }
 
-/** A ruler in mm from 0, a tick for each one, longer and numbered at every fifth. */
+/** A ruler in mm from 0, a tick for each one, longer at every fifth, numbered as far as there is room. */
 export function mmRuler({ x, mostMm, y, perMm }: MmRuler, theme: Theme): readonly SvgNode[] {
   const last = Math.floor(mostMm + 1e-9);
   const marks = Array.from({ length: last + 1 }, (_, mm) => mm).filter((mm) => perMm >= 3 || mm % 5 === 0);
   const ticks = marks.map((mm) => `M${numberText(x(mm))} ${numberText(y)}v${mm % 5 === 0 ? 7 : 4}`).join("");
-  const numbered = marks.filter((mm) => mm % (last > 4 ? 5 : 1) === 0);
+  const numbered = marks.filter((mm) => mm % (perMm < 24 ? 5 : 1) === 0);
   return [
     element("path", {
       "data-part": "ruler",

@@ -3,6 +3,8 @@ import { existsSync } from "node:fs";
 import { readdir, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { Refusal } from "../core/refusal.ts";
+import { cabinetGestureSchema } from "../record/cabinet/cabinet-gesture.ts";
+import { demoTakenOut, withoutStanding } from "../record/cabinet/demo-items.ts";
 import { caseFileSchema } from "../record/case-file.ts";
 import type { Store } from "../store/store.ts";
 import type { Demo } from "./bench.ts";
@@ -30,11 +32,13 @@ export async function demoOf(place: DemoPlace): Promise<Demo> {
   };
   const load = async (): Promise<void> => {
     await put("loading");
+    await loadCabinet(place);
     await loadAll(place);
     await put("loaded");
   };
   const remove = async (): Promise<void> => {
-    const recording = { who: (await place.store.settings()).who, at: new Date().toISOString() };
+    const recording = await recorderOf(place);
+    await removeCabinet(place, recording);
     for (const facts of await place.store.cases())
       if (facts.demo) await place.store.removeCase(facts.caseId, recording);
     await put("removed");
@@ -56,6 +60,26 @@ async function readState(file: string): Promise<State> {
   const read: unknown = JSON.parse(await readFile(file, "utf8"));
   const state: unknown = typeof read === "object" && read !== null ? Reflect.get(read, "state") : undefined;
   return state === "loaded" || state === "removed" ? state : "loading";
+}
+
+const recorderOf = async ({ store }: DemoPlace) => ({
+  who: (await store.settings()).who,
+  at: new Date().toISOString(),
+});
+
+/** What of the demo's cabinet is not there yet. */
+async function loadCabinet(place: DemoPlace): Promise<void> {
+  const file = join(place.shipped, "data", "demo", "cabinet.json");
+  if (!existsSync(file)) return;
+  const read: unknown = JSON.parse(await readFile(file, "utf8"));
+  const { items } = await place.store.cabinet();
+  const gesture = withoutStanding(cabinetGestureSchema.parse(read), items);
+  if (gesture !== undefined) await place.store.recordInCabinet(gesture, await recorderOf(place));
+}
+
+async function removeCabinet({ store }: DemoPlace, recorder: Awaited<ReturnType<typeof recorderOf>>): Promise<void> {
+  const gesture = demoTakenOut((await store.cabinet()).items);
+  if (gesture !== undefined) await store.recordInCabinet(gesture, recorder);
 }
 
 /** Every case file of the demo that is not there yet, with its films. */

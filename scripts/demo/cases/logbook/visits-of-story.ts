@@ -1,5 +1,6 @@
 import type { BodyOf } from "../../../../src/record/parts.ts";
 import { visit } from "../usual-bodies.ts";
+import { countedUses } from "./counted-uses.ts";
 import { inSteps } from "./dice.ts";
 import type { CanalStory, Story } from "./story.ts";
 
@@ -26,6 +27,7 @@ function rootCanalVisit(story: Story, on: string, index: number): Visit {
     anaesthetic: anaestheticOf(story),
     canals: canals.map((canal) => (last ? filledRow(story, canal) : dressedRow(story, canal))),
     irrigation: irrigationOf(story, last),
+    instruments: countedUses(story, index),
     solvent: index === 0 ? solventOf(story) : [],
     ...(last
       ? { buildUp: "composite" }

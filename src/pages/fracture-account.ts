@@ -61,9 +61,12 @@ function moved({ sensitivity, atMiddle }: FractureTold): string[] {
   if (sensitivity.length === 0) return [];
   const first = largest(atMiddle);
   const turning = sensitivity.filter(({ halved, doubled }) => largest(halved) !== first || largest(doubled) !== first);
-  const counted = `of ${sensitivity.length} assumptions, each halved and doubled by itself,`;
-  if (turning.length === 0) return [`None ${counted} puts another explanation first.`];
-  return [`${turning.length} ${counted} ${turning.length === 1 ? "puts" : "put"} another explanation first.`];
+  const all = sensitivity.length;
+  return [
+    turning.length === 0
+      ? `Halving or doubling any one of ${all} assumptions puts no other explanation first.`
+      : `Halving or doubling one assumption puts another explanation first for ${turning.length} of ${all}.`,
+  ];
 }
 
 const largest = (of: FractureTold["atMiddle"]): string | undefined =>

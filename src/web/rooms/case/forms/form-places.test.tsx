@@ -1,5 +1,7 @@
+import { QueryClient, QueryClientProvider } from "@tanstack/react-query";
 import { renderToStaticMarkup } from "react-dom/server";
 import { describe, expect, it } from "vitest";
+import { Router } from "wouter";
 import { z } from "zod";
 import { mishapKinds } from "../../../../record/parts/mishap-kinds.ts";
 import { type Part, type PartKind, partTypes } from "../../../../record/parts.ts";
@@ -113,9 +115,13 @@ function placesOf({ kind, form, body }: Pick<(typeof cases)[number], "kind" | "f
   const part = { id: "part-a", kind, revision: 1, body: watched(body, "", places) } as Part;
   const book = new DraftBook({ put: async () => Promise.reject(new Error("nothing is recorded here")) });
   renderToStaticMarkup(
-    <EditPart part={part} title="Form" draft={undefined} book={book}>
-      {form}
-    </EditPart>,
+    <Router ssrPath="/">
+      <QueryClientProvider client={new QueryClient()}>
+        <EditPart part={part} title="Form" draft={undefined} book={book}>
+          {form}
+        </EditPart>
+      </QueryClientProvider>
+    </Router>,
   );
   return places;
 }

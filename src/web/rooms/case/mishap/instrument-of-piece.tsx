@@ -6,37 +6,16 @@ import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { Optional } from "../../../parts/fields/rows.tsx";
 import { useCaseNow } from "../case-now.ts";
 import { useMishap } from "./use-mishap.ts";
-import { usesToPick, withUse } from "./uses-to-pick.ts";
+import { type UseToPick, usesToPick, withUse } from "./uses-to-pick.ts";
 
 const inSight = 6;
 
 /** Which instrument it was: one of those used in this canal by one press, or by hand. */
 export function InstrumentOfPiece() {
-  const { mishap, readOnly, write } = useMishap("Instrument");
-  const { parts } = useCaseNow();
-  const uses = usesToPick(mishap, parts);
-  const pick = (use: (typeof uses)[number]) => write(withUse(mishap, use), use.says);
-  const button = (use: (typeof uses)[number]) => (
-    <li key={use.id}>
-      <Button onClick={() => pick(use)}>It was {use.says}</Button>
-    </li>
-  );
+  const { mishap, readOnly } = useMishap("Instrument");
   return (
     <>
-      {!readOnly && mishap.what === "separatedInstrument" && (
-        <>
-          {uses.length === 0 && (
-            <p className="quiet">No visit up to this day names an instrument; say by hand which one it was.</p>
-          )}
-          <ul className="mishap-uses">{uses.slice(0, inSight).map(button)}</ul>
-          {uses.length > inSight && (
-            <details className="mishap-more">
-              <summary>Earlier uses ({uses.length - inSight})</summary>
-              <ul className="mishap-uses">{uses.slice(inSight).map(button)}</ul>
-            </details>
-          )}
-        </>
-      )}
+      {!readOnly && mishap.what === "separatedInstrument" && <UsesOffered />}
       <div className="fields">
         <Optional
           at="instrument"
@@ -54,6 +33,34 @@ export function InstrumentOfPiece() {
           <NumberField at="rpm" label="Speed" unit="turns a minute" />
         </Optional>
       </div>
+    </>
+  );
+}
+
+/** The uses of the record, to be taken by one press; folded once an instrument is named. */
+function UsesOffered() {
+  const { mishap, write } = useMishap("Instrument");
+  const { parts } = useCaseNow();
+  const uses = usesToPick(mishap, parts);
+  const offered = (some: readonly UseToPick[]) => (
+    <ul className="mishap-uses">
+      {some.map((use) => (
+        <li key={use.id}>
+          <Button onClick={() => write(withUse(mishap, use), use.says)}>It was {use.says}</Button>
+        </li>
+      ))}
+    </ul>
+  );
+  if (uses.length === 0)
+    return <p className="quiet">No visit up to this day names an instrument; say by hand which one it was.</p>;
+  if (mishap.instrument === undefined && uses.length <= inSight) return offered(uses);
+  return (
+    <>
+      {mishap.instrument === undefined && offered(uses.slice(0, inSight))}
+      <details className="mishap-more">
+        <summary>{mishap.instrument === undefined ? "Earlier uses" : "Take another of the uses in the record"}</summary>
+        {offered(mishap.instrument === undefined ? uses.slice(inSight) : uses)}
+      </details>
     </>
   );
 }

@@ -35,7 +35,10 @@ export function StepsList() {
           </Button>
         )}
       </header>
-      <p className="quiet">Below your own protocol and licensed judgement, which come first.</p>
+      <p className="quiet">
+        Your own protocol and licensed judgement come first. Where no source stands beside a line, it is common
+        practice.
+      </p>
       <ol>
         {guide.steps.map((step) => (
           <Step
@@ -52,7 +55,7 @@ export function StepsList() {
         <ul className="mishap-cautions" aria-label="What speaks for care">
           {guide.cautions.map(({ says, ...from }) => (
             <li key={says}>
-              {says} <SourceMark {...from} />
+              {says} <FromSource {...from} />
             </li>
           ))}
         </ul>
@@ -74,16 +77,19 @@ function Step({ step, done, isNext, readOnly, toggle }: StepOptions) {
     <li data-done={done !== undefined} data-next={isNext}>
       <label className="mishap-step">
         <input type="checkbox" checked={done !== undefined} disabled={readOnly} onChange={toggle} />
-        <span>{step.says}</span>
+        <span>
+          {step.says} <FromSource {...step} />
+        </span>
         <span className="mishap-step-at">{done === undefined ? "" : noted(done.at)}</span>
       </label>
-      <span className="mishap-step-more">
-        {step.caution !== undefined && <span>◇ {step.caution} </span>}
-        <SourceMark source={step.source} mark={step.mark} />
-      </span>
+      {step.caution !== undefined && <span className="mishap-step-more">◇ {step.caution}</span>}
     </li>
   );
 }
+
+/** The source of a line; that it is common practice is said once, above all of them. */
+const FromSource = ({ source, mark }: Pick<GuidedStep, "source" | "mark">) =>
+  mark === "common practice" ? null : <SourceMark {...{ source, mark }} />;
 
 const openOf = (steps: readonly GuidedStep[], done: readonly StepDone[]): number =>
   steps.filter(({ id }) => !done.some(({ step }) => step === id)).length;

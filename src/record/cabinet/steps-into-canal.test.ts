@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { fileItem, instrumentItem, sequenceItem } from "./cabinet-for-tests.ts";
-import { fileAtFirst, stepsOf } from "./steps-into-canal.ts";
+import { fileAtFirst, filesInUse, stepsOf } from "./steps-into-canal.ts";
 
 const scout = instrumentItem("scout", { size: 10, taper: 0.02, movement: "hand", seconds: 30 });
 const shaper = instrumentItem("shaper");
@@ -27,21 +27,23 @@ describe("the steps into a canal", () => {
     expect(stepsOf(sequenceItem("usual", [{ instrument: "gone" }]), [scout])).toEqual([]);
   });
 
-  it("know the files that are open, and whether every one was discarded", () => {
+  it("know all files of their instrument, those in use first", () => {
     const [one, two, old] = [fileItem("f-1", "scout"), fileItem("f-2", "scout"), fileItem("f-3", "scout", true)];
-    const stepWith = (...files: Parameters<typeof stepsOf>[1]) => stepsOf(scout, [scout, ...files])[0];
-    expect(stepWith()).toMatchObject({ openFiles: [], noneLeft: false });
-    expect(stepWith(old)).toMatchObject({ openFiles: [], noneLeft: true });
-    expect(stepWith(old, one)).toMatchObject({ openFiles: [one], noneLeft: false });
-    expect(stepWith(one, two)?.openFiles).toEqual([one, two]);
-    expect(stepWith(fileItem("f-4", "shaper"))).toMatchObject({ openFiles: [], noneLeft: false });
+    const stepWith = (...files: Parameters<typeof stepsOf>[1]) => stepsOf(scout, [scout, ...files])[0] ?? { files: [] };
+    expect(stepWith().files).toEqual([]);
+    expect(stepWith(old, one, two).files).toEqual([one, two, old]);
+    expect(filesInUse(stepWith(old, one))).toEqual([one]);
+    expect(filesInUse(stepWith(old))).toEqual([]);
+    expect(stepWith(fileItem("f-4", "shaper")).files).toEqual([]);
   });
 
-  it("take a counted file without asking where one alone is open", () => {
+  it("take a counted file without asking where one alone is in use", () => {
     const [one, two] = [fileItem("f-1", "scout"), fileItem("f-2", "scout")];
     const taken = (...files: Parameters<typeof stepsOf>[1]) =>
       stepsOf(scout, [scout, ...files]).map((step) => fileAtFirst(step)?.id);
     expect(taken(one)).toEqual(["f-1"]);
+    expect(taken(fileItem("f-3", "scout", true), one)).toEqual(["f-1"]);
+    expect(taken(fileItem("f-3", "scout", true))).toEqual([undefined]);
     expect(taken(one, two)).toEqual([undefined]);
     expect(taken()).toEqual([undefined]);
   });

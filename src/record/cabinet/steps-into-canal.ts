@@ -6,10 +6,8 @@ export interface UseStep {
   readonly instrument: CabinetItemOf<"instrument">;
   readonly shortByMm?: number | undefined;
   readonly seconds?: number | undefined;
-  /** Files of this instrument that are not discarded. */
-  readonly openFiles: readonly CabinetItemOf<"file">[];
-  /** Every file of it was discarded; at least one was counted. */
-  readonly noneLeft: boolean;
+  /** All counted files of this instrument, those in use first. */
+  readonly files: readonly CabinetItemOf<"file">[];
 }
 
 /**
@@ -32,11 +30,19 @@ function stepOf(
   items: readonly CabinetItem[],
 ): UseStep {
   const files = filesOf(items).filter(({ body }) => body.instrument === instrument.id);
-  const openFiles = files.filter(({ body }) => body.discarded === undefined);
   const { shortByMm, seconds = instrument.body.seconds } = step;
-  return { instrument, shortByMm, seconds, openFiles, noneLeft: files.length > 0 && openFiles.length === 0 };
+  return { instrument, shortByMm, seconds, files: [...files.filter(isInUse), ...files.filter((one) => !isInUse(one))] };
 }
 
-/** The counted file that goes without saying: the only one that is open. */
-export const fileAtFirst = ({ openFiles }: UseStep): CabinetItemOf<"file"> | undefined =>
-  openFiles.length === 1 ? openFiles[0] : undefined;
+/** Whether a counted file was not discarded. */
+const isInUse = ({ body }: CabinetItemOf<"file">): boolean => body.discarded === undefined;
+
+/** The files of a step that are in use. */
+export const filesInUse = ({ files }: Pick<UseStep, "files">): readonly CabinetItemOf<"file">[] =>
+  files.filter(isInUse);
+
+/** The counted file that goes without saying: the only one that is in use. */
+export function fileAtFirst(step: Pick<UseStep, "files">): CabinetItemOf<"file"> | undefined {
+  const inUse = filesInUse(step);
+  return inUse.length === 1 ? inUse[0] : undefined;
+}

@@ -5,7 +5,7 @@ import { type CanalEntered, useOfStep } from "./use-of-step.ts";
 
 const step = (more: Parameters<typeof instrumentItem>[1] = {}, shortByMm?: number, seconds?: number) => ({
   ...{ instrument: instrumentItem("shaper", more), shortByMm, seconds },
-  ...{ openFiles: [], noneLeft: false },
+  files: [],
 });
 const mb1: CanalEntered = { canal: "MB1", workingLengthMm: 19.5 };
 
@@ -43,6 +43,10 @@ describe("the row that a visit records", () => {
     expect(useOfStep(step(), { canal: "P" })).not.toHaveProperty("depthMm");
     expect(useOfStep(step({}, 20), mb1)).not.toHaveProperty("depthMm");
     expect(useOfStep(step({}, 19.5), mb1)).not.toHaveProperty("depthMm");
+  });
+
+  it("goes into no canal where none is named", () => {
+    expect(useOfStep(step(), {})).not.toHaveProperty("canal");
   });
 
   it("names the counted file with what stood against it, as far as it is known", () => {

@@ -5,8 +5,11 @@ import type { UseStep } from "./steps-into-canal.ts";
 
 /** One instrument in one canal, as a visit records it. */
 export type InstrumentUse = BodyOf<"visit">["instruments"][number];
-/** A canal as far as instruments go into it. */
-export type CanalEntered = Pick<BodyOf<"visit">["canals"][number], "canal" | "workingLengthMm">;
+/** A canal as far as instruments go into it; without a name where the visit names none. */
+export interface CanalEntered {
+  readonly canal?: string | undefined;
+  readonly workingLengthMm?: number | undefined;
+}
 
 /** What stands against a counted file before it is used. */
 export interface FileStanding {
@@ -47,7 +50,8 @@ function depthOf(workingLengthMm: number | undefined, shortByMm = 0): number | u
   return depthMm > 0 ? depthMm : undefined;
 }
 
-function countedFileOf({ file, standing }: FileTaken): NonNullable<InstrumentUse["file"]> {
+/** A counted file as a row of a visit names it, with what stood against it before as far as that is known. */
+export function countedFileOf({ file, standing }: FileTaken): NonNullable<InstrumentUse["file"]> {
   const { id, body } = file;
   if (standing === undefined) return { id, label: body.label };
   const { uses, turnsNet, sterilisations } = standing;

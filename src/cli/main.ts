@@ -1,6 +1,7 @@
 import { Command, CommanderError, InvalidArgumentError } from "commander";
 import { Refusal } from "../core/refusal.ts";
 import { refusalOutcome } from "../core/refusal-outcome.ts";
+import { hearClosedPipe } from "./hear-closed-pipe.ts";
 
 /** Each command's room is entered only when it is called for, so that a short one starts at once. */
 const program = new Command("canalog")
@@ -66,6 +67,7 @@ program
   .description("print the data folder")
   .action(async () => (await import("./where-command.ts")).whereCommand());
 
+hearClosedPipe(process.stdout, process.stderr);
 try {
   await program.parseAsync();
 } catch (thrown) {

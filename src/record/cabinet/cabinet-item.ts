@@ -8,7 +8,7 @@ export const cabinetId = z.string().regex(/^[a-z0-9-]{3,64}$/, "is not the id of
 const demo = z.literal(true).optional().describe("Invented; it goes with the demo.");
 
 /** What the clinic allows one file before it is discarded; the person's own numbers, none by default. */
-export const discardLimits = z.strictObject({
+const discardLimits = z.strictObject({
   uses: z.int().min(0).max(1_000).optional().describe("Visits in which it was used."),
   canals: z.int().min(0).max(1_000).optional(),
   sterilisations: z.int().min(0).max(1_000).optional(),
@@ -30,7 +30,7 @@ export const cabinetInstrument = z.strictObject({
 });
 
 /** One physical file that is counted. */
-export const cabinetFile = z.strictObject({
+const cabinetFile = z.strictObject({
   instrument: cabinetId,
   label: line.min(1).describe("As the clinic marks it."),
   since: day,
@@ -40,7 +40,7 @@ export const cabinetFile = z.strictObject({
 });
 
 /** Instruments in the order in which a canal usually meets them. */
-export const cabinetSequence = z.strictObject({
+const cabinetSequence = z.strictObject({
   name: line.min(1),
   steps: z
     .array(

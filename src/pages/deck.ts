@@ -12,6 +12,7 @@ import { findingsPages } from "./sections/findings.ts";
 import { handbackPages } from "./sections/handback.ts";
 import { planPages } from "./sections/plan.ts";
 import { presentingPages } from "./sections/presenting.ts";
+import { removalPages } from "./sections/removal.ts";
 import { reviewPages } from "./sections/reviews.ts";
 import { sourcePages } from "./sections/sources.ts";
 import { hiddenCanalPages, strengthPages } from "./sections/strength.ts";
@@ -23,7 +24,7 @@ import { titleOf } from "./title-of.ts";
 const told: readonly ((source: CaseSource) => Page[])[] = [
   ...[presentingPages, findingsPages, strengthPages, filmPages, spacePages, diagnosisPages, anatomyPages],
   ...[hiddenCanalPages, difficultyPages, planPages],
-  ...[consentPages, visitPages, mishapPages, handbackPages, recallPages, comparisonPages, reviewPages],
+  ...[consentPages, visitPages, mishapPages, removalPages, handbackPages, recallPages, comparisonPages, reviewPages],
 ];
 
 /** A case as a deck: its pages day by day, as it happened, the claims and the sources last. */

@@ -6,6 +6,7 @@ import { mishapFacts, recallTable } from "./sections/after.ts";
 import { canalTables } from "./sections/canal-table.ts";
 import { spaceOnPaper } from "./sections/course-in-space.ts";
 import { filmGallery } from "./sections/film-gallery.ts";
+import { removalFacts } from "./sections/removal.ts";
 import { sourcePages } from "./sections/sources.ts";
 import { summaryPage } from "./sections/summary.ts";
 import { comparisonOnPaper } from "./sections/two-dates.ts";
@@ -44,7 +45,9 @@ function canalPages(source: CaseSource): Page[] {
 function mishapPage(source: CaseSource): Page[] {
   const lines = partsOf(source.parts, "mishap").map(({ body }) => says(mishapFacts(body, source.parts)));
   if (lines.length === 0) return [];
-  return [{ title: "Mishaps", on: "", blocks: [{ kind: "text", lines }], notes: [] }];
+  return [
+    { title: "Mishaps", on: "", blocks: [{ kind: "text", lines: [...lines, ...removalFacts(source)] }], notes: [] },
+  ];
 }
 
 function recallPage(source: CaseSource): Page[] {
@@ -61,6 +64,7 @@ function leftOutPage({ parts }: CaseSource): Page[] {
     ["consent", "consent"],
     ["visit", "each visit in full"],
     ["mishap", "the account of each mishap"],
+    ["removal", "how each removal was weighed"],
     ["handback", "hand-back"],
     ["review", "reviews"],
     ["claim", "claims"],

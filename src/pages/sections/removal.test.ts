@@ -1,0 +1,86 @@
+import { describe, expect, it } from "vitest";
+import { sampleSource } from "../../../test/sample-case.ts";
+import { sampleRemovalTold, withPiece } from "../../../test/sample-removal.ts";
+import { linesOfModel, valueAtPath } from "../../../test/words-of-model.ts";
+import { slidesOf } from "../../export/deck/slides-of.ts";
+import type { BodyOf } from "../../record/parts.ts";
+import { deck } from "../deck.ts";
+import { handout } from "../handout.ts";
+import { numbersIn } from "../page-model.ts";
+import { removalPages } from "./removal.ts";
+
+const known = sampleSource();
+const attempt = (minutes: number): BodyOf<"removal">["attempts"][number] => ({
+  ...{ at: "2024-03-06T09:00:00Z", minutes, tool: "ultrasonicTip", tip: "fine, low", moved: "loosened", note: "" },
+});
+const whole: Partial<BodyOf<"removal">> = {
+  stopRules: { setAt: "2024-03-06T08:00:00Z", minutes: 45, attempts: 3, wallLeftMm: 0.5 },
+  attempts: [attempt(12), attempt(9.5)],
+  result: { is: "bypassed", on: "2024-03-06", because: "the wall grew thin" },
+};
+const pages = (over: Partial<BodyOf<"removal">> = whole, told = sampleRemovalTold()) =>
+  removalPages(withPiece(known, over, told));
+const words = (...given: Parameters<typeof pages>) => linesOfModel({ pages: pages(...given) }).join("\n");
+
+describe("the pages of a removal", () => {
+  it("show the ways, say that the figures do not decide, and give the case's groups as n/N", () => {
+    const said = words();
+    expect(said).toContain("The figures do not decide. The intervals of remove, bypass, leave and surgery overlap");
+    expect(said).toContain("Beyond the bend, removed: 12/40, 0.30 (0.18 to 0.45), Known 2001*");
+    expect(said).not.toContain("After 45 minutes, success");
+    expect(said).toContain("Straight path: 0.25 mm left; path refused: it leaves less than your limit");
+    expect(said).toContain("Platform 0.90 mm wide: 0.70 mm left");
+    expect(said).not.toMatch(/\bbest\b|\bsafe\b/i);
+  });
+
+  it("say what decides where the figures do, and that a wall is not known", () => {
+    const base = sampleRemovalTold();
+    const { wallLeftMm: _left, ...line } = base.sightLine ?? { wallLeftMm: 0 };
+    const path = { verdict: "wall not known", says: "" };
+    const told = sampleRemovalTold({
+      figuresDecide: true,
+      figuresSay: "They lie apart",
+      sightLine: { ...line, path } as never,
+    });
+    expect(words(whole, told)).toContain("They lie apart");
+    expect(words(whole, told)).not.toContain("do not decide");
+    expect(words(whole, told)).toContain("Straight path: wall not known; no wall along the way is known");
+  });
+
+  it("list rules with when they were set, every attempt and the result", () => {
+    const said = words();
+    expect(said).toContain("Set before the first attempt: 45 min, attempts 3, no dentine below 0.5 mm");
+    expect(said).toContain("2 attempts, 21.5 min in all");
+    expect(said).toContain("ultrasonic tip");
+    expect(said).toContain("Bypassed: the wall grew thin");
+    const late = { ...whole, stopRules: { setAt: "2024-03-06T10:00:00Z" } };
+    expect(words(late)).toContain("Set after the first attempt: none in numbers");
+  });
+
+  it("leave the second page away while nothing is set, tried or ended, and both without a removal", () => {
+    expect(pages({})).toHaveLength(1);
+    expect(removalPages(known)).toEqual([]);
+  });
+
+  it("name the place of every number, which holds it", () => {
+    const told = sampleRemovalTold();
+    const numbers = numbersIn({ pages: pages() });
+    expect(numbers.length).toBeGreaterThan(6);
+    for (const { path, text } of numbers)
+      expect(Number(valueAtPath(told, path)).toFixed(text.split(".")[1]?.length ?? 0)).toBe(text);
+  });
+
+  it("fill one slide each, as long as the tips are short", () => {
+    expect(pages().map((page) => slidesOf(page).length)).toEqual([1, 1]);
+  });
+
+  it("stand in the deck after the mishap, and on the hand-out in a line", () => {
+    const source = withPiece(known, whole);
+    const titles = deck(source).pages.map(({ title }) => title);
+    expect(titles.indexOf("Removal: the ways side by side, MB1")).toBe(titles.indexOf("Separated instrument") + 1);
+    const line = linesOfModel(handout(source)).find((one) => one.startsWith("Removal weighed, MB1"));
+    expect(line).toMatch(/Set before the first attempt.*2 attempts, 21\.5 min in all; bypassed\. Published: .*12\/40/);
+    const bare = linesOfModel(handout(withPiece(known, {}))).find((one) => one.startsWith("Removal weighed, MB1"));
+    expect(bare).toContain("No stop rules; no attempt.");
+  });
+});

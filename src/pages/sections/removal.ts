@@ -1,0 +1,208 @@
+import { removalSubject, removalTold } from "../../ledger/removal-told.ts";
+import { attemptsAgainstRules, rulesStoodFirst } from "../../record/attempts-against-rules.ts";
+import type { BodyOf, PartOf } from "../../record/parts.ts";
+import { piecesOf } from "../../record/pieces.ts";
+import {
+  movedWords,
+  pathWords,
+  removalResultWords,
+  removalToolWords,
+  seriesByWords,
+  seriesCountedWords,
+} from "../../record/words/removal-words.ts";
+import type { CaseSource } from "../case-source.ts";
+import { type LedgerReader, ledgerReader } from "../ledger-reader.ts";
+import { momentWords } from "../moment-words.ts";
+import { type Block, type Line, type Page, type Run, says, type Table } from "../page-model.ts";
+import { waysFigure } from "../removal-figures.ts";
+import { sentence } from "../sentence.ts";
+import { shareWithInterval } from "../share-with-interval.ts";
+import { sourceWithStar } from "../source-name.ts";
+import { textBlock } from "./presenting.ts";
+
+type Removal = BodyOf<"removal">;
+type Told = NonNullable<ReturnType<typeof removalTold>>;
+
+/** Whether each piece was worth taking out: the ways beside each other, the chances, the rules, the attempts and the result. */
+export function removalPages(source: CaseSource): Page[] {
+  return weighedIn(source).flatMap(({ removal, canal }) => [
+    ...waysPage(source, removal, canal),
+    ...attemptsPage(source, removal, canal),
+  ]);
+}
+
+/** Every removal that was weighed, with the canal of its piece. */
+const weighedIn = ({ parts }: CaseSource) =>
+  piecesOf(parts).flatMap(({ mishap, removal }) =>
+    removal === undefined ? [] : [{ removal, canal: mishap?.body.canal }],
+  );
+
+const titled = (says: string, canal: string | undefined): string => (canal === undefined ? says : `${says}, ${canal}`);
+
+/** This many groups that the case belongs to stand on a slide; all stand in the record. */
+const mostGroups = 3;
+
+function waysPage(source: CaseSource, { id, body }: PartOf<"removal">, canal: string | undefined): Page[] {
+  const read = ledgerReader(source.ledger);
+  const subject = removalSubject(id);
+  const told = removalTold(read.entry(subject));
+  if (told === undefined) return [];
+  const figure = waysFigure(told, { theme: source.theme, widthPx: 1000, letters: 1.1 });
+  const decides = told.figuresDecide ? "" : "The figures do not decide. ";
+  const blocks: Block[] = [
+    { kind: "figure", figure, caption: "Each way: bone healed and tooth kept, with 95 % intervals; * recalled" },
+    { kind: "text", lines: [says(`${decides}${sentence(told.figuresSay)}`)] },
+    ...wallBlock(told, read, subject),
+    ...chanceBlock(told, read, subject),
+  ];
+  return [
+    {
+      ...{ title: titled("Removal: the ways side by side", canal), on: body.on, blocks },
+      subtitle: momentWords(body.on, source.parts),
+      notes: [...told.reasons.for.map((one) => `For: ${one}`), ...told.reasons.against.map((one) => `Against: ${one}`)],
+    },
+  ];
+}
+
+/** What the straight path and the platform leave. */
+function wallBlock({ sightLine, platform }: Told, read: LedgerReader, subject: string): Block[] {
+  const left = (path: string): Run[] => {
+    const value = read.number(subject, path, 2);
+    return value === undefined ? [{ text: "wall not known" }] : [value, { text: " mm left" }];
+  };
+  const width = read.number(subject, "platform.widthMm", 2);
+  const lines: Line[] = [
+    ...(sightLine === undefined
+      ? []
+      : [
+          [
+            ...[{ text: "Straight path: " }, ...left("sightLine.wallLeftMm")],
+            { text: `; ${pathWords[sightLine.path.verdict]}` },
+          ],
+        ]),
+    ...(platform === undefined || width === undefined
+      ? []
+      : [[{ text: "Platform " }, width, { text: " mm wide: " }, ...left("platform.wallLeftMm")]]),
+  ];
+  return lines.length === 0 ? [] : [{ kind: "text", heading: "Dentine left", lines }];
+}
+
+/** `Beyond the bend, removed: 12/40, 0.30 (0.18 to 0.45), Known 2001*`. */
+function chanceBlock({ removalChance }: Told, read: LedgerReader, subject: string): Block[] {
+  const lines = removalChance.flatMap((row, index): Line[] => {
+    if (row.matches !== "yes" || row.share === undefined) return [];
+    const at = `removalChance[${index}]`;
+    const [events, n] = [read.number(subject, `${at}.events`, 0), read.number(subject, `${at}.n`, 0)];
+    const counts = events && n ? [events, { text: "/" }, n, { text: ", " }] : [];
+    const name = row.group === "" ? seriesByWords[row.by] : row.group;
+    return [
+      [
+        { text: `${sentence(name)}, ${seriesCountedWords[row.success]}: ` },
+        ...counts,
+        ...shareWithInterval(read, subject, { share: `${at}.share`, interval: `${at}.interval` }),
+        { text: `, ${sourceWithStar({ source: row.series, mark: row.mark })}`, quiet: true },
+      ],
+    ];
+  });
+  if (lines.length === 0) return [];
+  const more = lines.length - mostGroups;
+  const rest = more > 0 ? [says(`${more} more in the record`)] : [];
+  return [
+    { kind: "text", heading: "Groups that this case belongs to", lines: [...lines.slice(0, mostGroups), ...rest] },
+  ];
+}
+
+/** Rules, attempts and result; no page where none of them is there. */
+function attemptsPage({ parts }: CaseSource, { body }: PartOf<"removal">, canal: string | undefined): Page[] {
+  const blocks = [...rulesBlock(body), ...attemptsTable(body), ...resultBlock(body)];
+  if (blocks.length === 0) return [];
+  const title = titled("Removal: rules, attempts, result", canal);
+  return [{ title, subtitle: momentWords(body.on, parts), on: body.on, blocks, notes: [] }];
+}
+
+function rulesBlock(body: Removal): Block[] {
+  const words = rulesInWords(body);
+  return words === undefined ? [] : [{ kind: "text", heading: "Stop rules", lines: [says(words)] }];
+}
+
+/** `Set before the first attempt: 45 min, 3 attempts`. */
+function rulesInWords(body: Removal): string | undefined {
+  if (body.stopRules === undefined) return undefined;
+  const { minutes, attempts, wallLeftMm, other } = body.stopRules;
+  const rules = [
+    minutes === undefined ? "" : `${minutes} min`,
+    attempts === undefined ? "" : `attempts ${attempts}`,
+    wallLeftMm === undefined ? "" : `no dentine below ${wallLeftMm} mm`,
+    other ?? "",
+  ].filter((rule) => rule !== "");
+  const when =
+    rulesStoodFirst(body, body.running) === true ? "Set before the first attempt" : "Set after the first attempt";
+  return `${when}: ${rules.length === 0 ? "none in numbers" : rules.join(", ")}`;
+}
+
+function attemptsTable(body: Removal): Table[] {
+  if (body.attempts.length === 0) return [];
+  const columns = [
+    ["Attempt", 0.1],
+    ["Minutes", 0.12],
+    ["Tool", 0.2],
+    ["Tip", 0.22],
+    ["Moved", 0.2],
+    ["Note", 0.16],
+  ] as const;
+  return [
+    {
+      kind: "table",
+      caption: `${sentence(totalInWords(body))}`,
+      columns: columns.map(([head, share]) => ({ head, share, align: head === "Minutes" ? "right" : "left" })),
+      rows: body.attempts.map(({ minutes, tool, tip, moved, note }, index) =>
+        [String(index + 1), String(minutes), removalToolWords[tool], tip || "–", movedWords[moved], note || "–"].map(
+          says,
+        ),
+      ),
+    },
+  ];
+}
+
+/** `2 attempts, 21 min in all`. */
+function totalInWords(body: Removal): string {
+  const { minutes, attempts } = attemptsAgainstRules(body);
+  return `${attempts} ${attempts === 1 ? "attempt" : "attempts"}, ${Number(minutes.toFixed(1))} min in all`;
+}
+
+function resultBlock({ result, told }: Removal): Block[] {
+  return [
+    ...(result === undefined
+      ? []
+      : textBlock(
+          "Result",
+          [sentence(removalResultWords[result.is]), result.because].filter((one) => one !== "").join(": "),
+        )),
+    ...textBlock("Told to the patient", told ?? ""),
+  ];
+}
+
+/** Each removal in a sentence or two, for a sheet that is short: rules, attempts, result and the nearest published chance. */
+export function removalFacts(source: CaseSource): Line[] {
+  const read = ledgerReader(source.ledger);
+  return weighedIn(source).map(({ removal: { id, body }, canal }) => {
+    const subject = removalSubject(id);
+    const pieces = [
+      rulesInWords(body) ?? "No stop rules",
+      body.attempts.length === 0 ? "no attempt" : totalInWords(body),
+      ...(body.result === undefined ? [] : [removalResultWords[body.result.is]]),
+    ];
+    const told = removalTold(read.entry(subject));
+    const [near] = told === undefined ? [] : nearestChance(told, read, subject);
+    return [
+      { text: `${titled("Removal weighed", canal)}, ${momentWords(body.on, source.parts)}. ${pieces.join("; ")}.` },
+      ...(near === undefined ? [] : [{ text: " Published: " }, ...near, { text: "." }]),
+    ];
+  });
+}
+
+/** The first published group that the case belongs to, on one line. */
+function nearestChance(told: Told, read: LedgerReader, subject: string): Line[] {
+  const [block] = chanceBlock(told, read, subject);
+  return block?.kind === "text" ? block.lines.slice(0, 1) : [];
+}

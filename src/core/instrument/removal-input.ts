@@ -17,7 +17,12 @@ const depthMm = z.number().min(0).max(45);
 export const removalInput = z.strictObject({
   fragment: z.strictObject({
     lengthMm: z.number().gt(0).max(40).optional(),
-    headDepthMm: depthMm.gt(0).optional().describe("Its coronal end along the canal from the orifice, in mm."),
+    headDepthMm: z
+      .number()
+      .gt(0)
+      .max(45)
+      .optional()
+      .describe("Its coronal end along the canal from the orifice, in mm."),
     headDiameterMm: z.number().gt(0).max(2).optional(),
   }),
   course: courseSchema.optional(),

@@ -30,6 +30,10 @@ const sightLine = z.strictObject({
   atMm: z.number(),
   side: z.enum(rootSides),
   sides: z.array(sideOfPath).describe("Every side of which something is known; the furcation's first."),
+  shiftThatLeavesMost: z
+    .strictObject({ orificeShiftMm: z.number(), wallLeftMm: z.number() })
+    .optional()
+    .describe("Of shifts from 0 to 2 mm by 0.1, the smallest that leaves the most of the thinnest wall."),
   path: z.strictObject({
     verdict: z.enum(["refused", "above the limit", "no limit set", "wall not known"]),
     says: z.string(),

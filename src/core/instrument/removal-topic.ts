@@ -46,7 +46,6 @@ export const removalTopic = defineTopic({
   input: removalInput,
   output: removalOutput,
   sources,
-  asked: "onTheShell",
   compute: removal,
 });
 
@@ -110,7 +109,7 @@ const perforationOf = (inputs: WayInputs): RemovalOutput["perforation"] => ({
 function basisOf({ seed = 1, draws = 4_000, innerSide = "furcation", canalDiameterMm, fragment }: RemovalInput): Basis {
   return {
     formula:
-      "Distance of the course from its chord; head + 2 clearance; wall - (platform - canal) / 2 - off-centre; (1 - q)(l + g (f - l)) + q p",
+      "Distance of the course from its chord; head + 2 clearance; wall - (platform - canal) / 2 - off-centre; (1 - q)(l + g (f - l)) + q p l",
     assumptions: [
       `The straight line runs towards the ${innerSide} side of the canal.`,
       fragment.headDiameterMm !== undefined && canalDiameterMm !== undefined
@@ -120,6 +119,7 @@ function basisOf({ seed = 1, draws = 4_000, innerSide = "furcation", canalDiamet
       "The root is round where its moment of inertia is told; load to fracture followed that with R2 = 0.52 in one series.",
       "Counts are uncertain as a beta distribution with the prior of Jeffreys; series are as likely as each other, none is pooled.",
       "Where a failed attempt did not perforate, the tooth heals as with a fragment left.",
+      "A perforated tooth heals where both the sealed perforation and, as with a fragment left, the root's end heal.",
       "A removed fragment leaves a tooth that heals as one in which none broke; a bypass reaches anything from none to all of that.",
       "Of the successes of a series that counts both, any share may be bypasses.",
       "The inputs of a sum are independent of each other.",

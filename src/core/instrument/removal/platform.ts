@@ -1,7 +1,7 @@
 import type { RemovalInput } from "../removal-input.ts";
 import { rootSides } from "../removal-input.ts";
 import type { RemovalOutput } from "../removal-output.ts";
-import { wallGrade, wallLimits } from "./wall-grade.ts";
+import { isBelow, wallGrade, wallLimits } from "./wall-grade.ts";
 
 type Platform = NonNullable<RemovalOutput["platform"]>;
 
@@ -32,7 +32,7 @@ export function platformAtHead(input: RemovalInput): Platform | undefined {
 }
 
 const standing = (wallLeftMm: number, { limitMm }: { limitMm: number }) =>
-  wallLeftMm < limitMm ? ("below" as const) : ("above" as const);
+  isBelow(wallLeftMm, limitMm) ? ("below" as const) : ("above" as const);
 
 type Walls = NonNullable<RemovalInput["walls"]>;
 

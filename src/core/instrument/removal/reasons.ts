@@ -1,6 +1,7 @@
 import type { RemovalInput } from "../removal-input.ts";
 import type { RemovalOutput } from "../removal-output.ts";
 import { freeArm, leftArm } from "./published-arms.ts";
+import { isBelow } from "./wall-grade.ts";
 
 type Chance = RemovalOutput["removalChance"][number];
 type Weighed = Pick<RemovalOutput, "removalChance" | "sightLine" | "platform" | "perforation">;
@@ -35,6 +36,9 @@ const whatCame = {
   notStated: "removed",
 };
 
+/** Shares that lie nearer together say nothing for or against. */
+const apart = 0.05;
+
 /** A group speaks for an attempt where more came out of it than of its whole series. */
 function groupReasons(chances: readonly Chance[]): Reason[] {
   return chances.flatMap((row) => {
@@ -45,6 +49,7 @@ function groupReasons(chances: readonly Chance[]): Reason[] {
     const says = `This case belongs to: ${row.group}. ${countSays(row)} were ${whatCame[row.success]} (${row.series}); ${
       whole?.share === undefined ? `${asPercent(share)} ${of}` : of
     }.`;
+    if (Math.abs(row.share - share) < apart) return [];
     return [{ speaks: row.share > share ? ("for" as const) : ("against" as const), says }];
   });
 }
@@ -75,7 +80,7 @@ function wallReasons({ limits }: RemovalInput, { sightLine, platform }: Weighed)
       ? []
       : [
           {
-            speaks: least === undefined ? graded : left < least ? ("against" as const) : ("for" as const),
+            speaks: least === undefined ? graded : isBelow(left, least) ? ("against" as const) : ("for" as const),
             says: `A platform of ${platform?.widthMm.toFixed(2)} mm leaves ${left.toFixed(2)} mm on the ${platform?.side} side: ${platform?.grade} by limits of 0.3 and 1 mm (both from memory).${limitsSay}`,
           },
         ]),
@@ -88,10 +93,10 @@ function isAmple(sightLine: Weighed["sightLine"]): boolean {
 }
 
 function outcomeReasons({ lesion, stage }: RemovalInput): Reason[] {
-  const [left, free] = [leftArm(lesion).mean, freeArm(lesion).mean];
+  const [left, free] = matchedShares(lesion);
   const which = lesion === undefined ? "" : ` with ${lesion === "present" ? "a" : "no"} lesion before`;
   const points = (100 * (free - left)).toFixed(1);
-  const gain = `In matched teeth${which} ${asPercent(left)} healed with a fragment left and ${asPercent(free)} without one: ${points} points to gain at most (spili-2005, 146 against 146).`;
+  const gain = `In matched teeth${which} ${inTenths(left)} healed with a fragment left and ${inTenths(free)} without one: ${points} points between them (spili-2005; in all 134 of 146 and 138 of 146).`;
   const beforeCleaned = stage === "beforeCleaning" || stage === "partlyCleaned";
   return [
     { speaks: lesion === "present" ? "for" : "against", says: gain },
@@ -113,6 +118,17 @@ function outcomeReasons({ lesion, stage }: RemovalInput): Reason[] {
       : []),
   ];
 }
+
+/** As printed; without a lesion before, where nothing is printed, at the means of what the printed figures allow. */
+function matchedShares(lesion: RemovalInput["lesion"]): [left: number, free: number] {
+  const arms = [leftArm(lesion), freeArm(lesion)] as const;
+  if (lesion === "absent") return [arms[0].mean, arms[1].mean];
+  const printed = (arm: (typeof arms)[number]): number =>
+    arm.from.find(({ inSum, n }) => inSum && (lesion === undefined || n === undefined))?.share ?? arm.mean;
+  return [printed(arms[0]), printed(arms[1])];
+}
+
+const inTenths = (share: number): string => `${(100 * share).toFixed(1)} %`;
 
 function timeReasons({ minutesSpent, limits }: RemovalInput): Reason[] {
   if (minutesSpent === undefined || minutesSpent === 0) return [];

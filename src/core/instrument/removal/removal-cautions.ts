@@ -22,6 +22,7 @@ type Weighed = Pick<RemovalOutput, "place" | "visibility">;
  */
 export const removalCautions = (input: RemovalInput, { place, visibility }: Weighed, courseMm?: number): string[] => [
   "The published ways are not comparable groups: who was chosen for what is not known. No way is called the best.",
+  "The outcomes of the ways are published ones: they do not know the walls of this root.",
   ...(input.lesion === "present"
     ? [
         `With a lesion before and a fragment left a review prints ${percentOf(panitvisai.outcomes[0]?.proportion)}, lower than the matched series; its counts were not read.`,

@@ -14,10 +14,10 @@ const steps = 400;
 
 /**
  * How far the straight line from the orifice to the fragment's head lies off the canal, station by station.
- * Takes the course, the head's depth along it, and how far the orifice is moved away from the inner wall, both in mm.
+ * Takes the course and the head's depth along it; then how far the orifice is moved away from the inner wall, all in mm.
  * @source plane geometry; docs/methods/removal.md C1 and C2
  */
-export function lineOffsets(course: CoursePlaces, headDepthMm: number, shiftMm: number): LineOffset[] {
+export function lineOffsets(course: CoursePlaces, headDepthMm: number): (shiftMm: number) => LineOffset[] {
   const orifice = course.placeAt(0);
   const head = course.placeAt(headDepthMm);
   const along = Array.from({ length: steps + 1 }, (_, index) => (headDepthMm * index) / steps);
@@ -25,12 +25,14 @@ export function lineOffsets(course: CoursePlaces, headDepthMm: number, shiftMm: 
   const fixed = places.map(({ place }) => toLine(place, orifice, head));
   const widest = fixed.reduce((most, one) => (norm(one) > norm(most) ? one : most), vector(0, 0));
   const inner = norm(widest) > flatMm ? unit(widest) : acrossOf(minus(head, orifice));
-  const moved = plus(orifice, inner, -shiftMm);
-  return places.map(({ atMm, place }) => {
-    const off = toLine(place, moved, head);
-    const innerMm = dot(off, inner);
-    return { atMm, innerMm, acrossMm: Math.sqrt(Math.max(0, dot(off, off) - innerMm ** 2)) };
-  });
+  const across = unit(cross(minus(head, orifice), inner));
+  return (shiftMm) =>
+    places.map(({ atMm, place }) => {
+      const off = toLine(place, plus(orifice, inner, -shiftMm), head);
+      const acrossMm = Math.abs(dot(off, across));
+      const inPlane = Math.sqrt(Math.max(0, dot(off, off) - acrossMm ** 2));
+      return { atMm, innerMm: dot(off, inner) < 0 ? -inPlane : inPlane, acrossMm };
+    });
 }
 
 /** A course that lies nearer to its chord than this is straight, mm. */

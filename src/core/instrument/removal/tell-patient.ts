@@ -1,4 +1,5 @@
 import type { RemovalOutput } from "../removal-output.ts";
+import type { Estimate } from "./estimate.ts";
 
 type Chance = RemovalOutput["removalChance"][number];
 type Weighed = Pick<RemovalOutput, "removalChance" | "ways" | "perforation">;
@@ -12,7 +13,7 @@ export const tellPatient = ({ removalChance, ways, perforation }: Weighed): stri
   "We can try to take it out. We can try to pass it and clean beside it. We can leave it and fill the root up to it. The tip of the root can be taken off from the side. Or the tooth can be taken out.",
   ...attemptSays(removalChance.filter(({ inSum }) => inSum)),
   `A try can make a hole in the root. That was so in ${perforationSays(perforation)}.`,
-  ...ways.flatMap(({ way, healed }) => (healed === undefined ? [] : [healedSays(way, healed.mean)])),
+  ...ways.flatMap(({ way, healed }) => (healed === undefined ? [] : [healedSays(way, healed)])),
   "The groups in the studies were not the same. So the numbers do not tell which way is right for you.",
   "Whatever we do, come back so that we can check the tooth with a picture.",
 ];
@@ -41,6 +42,7 @@ const doneSays = {
   extraction: "If the tooth is taken out",
 } as const;
 
-function healedSays(way: keyof typeof doneSays, mean: number): string {
-  return `${doneSays[way]}, the bone heals in about ${Math.round(100 * mean)} of 100 teeth.`;
+function healedSays(way: keyof typeof doneSays, { mean, interval }: Estimate): string {
+  const of100 = (share: number): number => Math.round(100 * share);
+  return `${doneSays[way]}, the bone heals in about ${of100(mean)} of 100 teeth. It could be ${of100(interval.low)} to ${of100(interval.high)}.`;
 }

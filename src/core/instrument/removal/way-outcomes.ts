@@ -12,7 +12,7 @@ export type HealingWay = (typeof healingWays)[number];
  */
 export const healedBy: Readonly<Record<HealingWay, (shares: WayShares) => number>> = {
   remove: ({ gain, perforation, sealed, left, free }) =>
-    (1 - perforation) * (left + gain * (free - left)) + perforation * sealed,
+    (1 - perforation) * (left + gain * (free - left)) + perforation * sealed * left,
   bypass: ({ bypass, worth, left, free }) => left + bypass * worth * (free - left),
   leave: ({ left }) => left,
   surgery: ({ surgery }) => surgery,

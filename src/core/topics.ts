@@ -6,6 +6,7 @@ import { bendTopic } from "./instrument/bend-topic.ts";
 import { fitTopic } from "./instrument/fit-topic.ts";
 import { instrumentTopic } from "./instrument/instrument-topic.ts";
 import { lifeUsedTopic } from "./instrument/life-used-topic.ts";
+import { removalTopic } from "./instrument/removal-topic.ts";
 import { calibrateTopic } from "./radiograph/calibrate-topic.ts";
 import { clickErrorTopic } from "./radiograph/click-error-topic.ts";
 import { compareFilmsTopic } from "./radiograph/compare-films-topic.ts";
@@ -49,6 +50,7 @@ export const topics: readonly Topic[] = [
   fitTopic,
   bendTopic,
   lifeUsedTopic,
+  removalTopic,
   diagnosisTopic,
   testStrengthTopic,
   difficultyTopic,

@@ -2,10 +2,12 @@ import { useId } from "react";
 import { Link } from "wouter";
 import { type FractureTold, fractureSubject, fractureTold } from "../../../../ledger/fracture-told.ts";
 import { explanationsDecide } from "../../../../pages/fracture-account.ts";
+import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
 import type { PartOf } from "../../../../record/parts.ts";
 import { Cautions } from "../../../parts/cautions.tsx";
 import { refusalInWords, sentenceInWords } from "../../../words/value-words.ts";
 import { useCaseNow } from "../case-now.ts";
+import { BreakDrawn } from "./break-drawn.tsx";
 import { ExplanationsBeside } from "./explanations-beside.tsx";
 import "./explanation.css";
 import { FactsThatWeigh } from "./facts-that-weigh.tsx";
@@ -29,7 +31,7 @@ export function ExplanationSection({ mishap }: { readonly mishap: PartOf<"mishap
           ◇ {refusalInWords(why)}
         </p>
       ))}
-      {entry && told && <Told {...{ told, mishap }} entryId={entry.id} />}
+      {entry && told && <Told {...{ told, mishap, entry }} />}
     </section>
   );
 }
@@ -51,17 +53,18 @@ function NotYet({ mishap: { body } }: { readonly mishap: PartOf<"mishap"> }) {
 interface ToldOptions {
   readonly told: FractureTold;
   readonly mishap: PartOf<"mishap">;
-  readonly entryId: string;
+  readonly entry: LedgerEntry;
 }
 
-const Told = ({ told, mishap, entryId }: ToldOptions) => (
+const Told = ({ told, mishap, entry }: ToldOptions) => (
   <>
     <p className="mishap-verdict">
       {explanationsDecide(told)
         ? "● The first interval lies above the next, under the assumptions made. Consistent with, no more."
         : "◇ The intervals overlap: these facts do not decide. Consistent with, no more."}
     </p>
-    <ExplanationsBeside {...{ told, entryId }} />
+    <ExplanationsBeside told={told} entryId={entry.id} />
+    <BreakDrawn {...{ told, entry }} mishapId={mishap.id} />
     <dl className="mishap-decides">
       <div>
         <dt>Weighs most</dt>
@@ -79,11 +82,11 @@ const Told = ({ told, mishap, entryId }: ToldOptions) => (
         </dd>
       </div>
     </dl>
-    <PieceAmongPublished {...{ told, entryId }} />
+    <PieceAmongPublished told={told} entryId={entry.id} />
     <FitOfPiece mishapId={mishap.id} />
-    <FactsThatWeigh {...{ told, entryId }} />
-    <PublishedSplits {...{ told, entryId }} />
-    <IfAssumedOtherwise {...{ told, entryId }} />
+    <FactsThatWeigh told={told} entryId={entry.id} />
+    <PublishedSplits told={told} entryId={entry.id} />
+    <IfAssumedOtherwise told={told} entryId={entry.id} />
     <Cautions topic="fracture" cautions={told.cautions} />
     {told.notComputed.length > 0 && (
       <details className="mishap-more">

@@ -1,12 +1,17 @@
+import { useMemo } from "react";
 import { percentText } from "../../../../figures/chance-text.ts";
+import { amongPublishedFigure } from "../../../../pages/fracture-figures.ts";
 import { sourceName } from "../../../../pages/source-name.ts";
+import { FigureView } from "../../../parts/figure-view.tsx";
 import { numberInWords } from "../../../parts/figures-in-words.ts";
 import { capital } from "../../../words/capital.ts";
 import { sentenceInWords, valueInWords } from "../../../words/value-words.ts";
 import type { ToldOfBreak } from "./explanations-beside.tsx";
 
 /** How long the piece is, by each measure, and how it stands among published lengths. */
-export function PieceAmongPublished({ told: { fragmentLength, shifts }, entryId }: ToldOfBreak) {
+export function PieceAmongPublished({ told, entryId }: ToldOfBreak) {
+  const figure = useMemo(() => amongPublishedFigure(told, { theme: "paper", widthPx: 560 }), [told]);
+  const { fragmentLength, shifts } = told;
   if (fragmentLength === undefined) return null;
   const { mm, sigmaMm, percentile, source, measures, series } = fragmentLength;
   return (
@@ -30,6 +35,7 @@ export function PieceAmongPublished({ told: { fragmentLength, shifts }, entryId 
             .join(", ")}
         </p>
       )}
+      {figure && <FigureView figure={figure} />}
       <details className="mishap-more">
         <summary>Each published series ({series.length})</summary>
         <table className="mishap-table">

@@ -5,7 +5,7 @@ import { hashOf } from "../record/canonical-json.ts";
 import type { LedgerEntry } from "../record/ledger-entry.ts";
 import type { Part } from "../record/parts.ts";
 import type { Settings } from "../record/settings.ts";
-import type { Binding, Gap, Question } from "./binding.ts";
+import type { Binding, BindingContext, Gap, Question } from "./binding.ts";
 import { bindings } from "./bindings.ts";
 import { withClickOrigin } from "./with-click-origin.ts";
 
@@ -70,8 +70,9 @@ function* derivation(
     const entry = bySubject.get(subject);
     return entry?.output === undefined ? undefined : { entryId: entry.id, output: entry.output };
   };
+  const context: BindingContext = { parts: source.parts, settings: source.settings, earlier };
   for (const { topic, ask } of among) {
-    const asked = ask({ parts: source.parts, settings: source.settings, earlier });
+    const asked = ask(context);
     const found = asked.map((one) => entryOrSum(topic, withClickOrigin(one, source.settings), source));
     const toDo = found.filter((one) => "todo" in one);
     const told = toDo.length === 0 ? [] : yield { topic, inputs: toDo.map(({ todo }) => todo.input) };

@@ -39,11 +39,23 @@ export interface CourseOfCanal {
  * The courses of a canal, the one to seat an instrument in first: in space where two films give that, else films from before
  * the filling before later ones, the canal itself before an instrument in it or a filling, and the day nearest the use.
  */
-export const coursesOfCanal = (canal: string, on: string, context: BindingContext): CourseOfCanal[] => {
+export function coursesOfCanal(canal: string, on: string, context: BindingContext): readonly CourseOfCanal[] {
+  const found = read.get(context) ?? new Map<string, readonly CourseOfCanal[]>();
+  read.set(context, found);
+  const asked = `${canal} ${on}`;
+  const known = found.get(asked) ?? coursesRead(canal, on, context);
+  found.set(asked, known);
+  return known;
+}
+
+/** Read once for all instruments of a canal; a context is one reading of one case. */
+const read = new WeakMap<BindingContext, Map<string, readonly CourseOfCanal[]>>();
+
+function coursesRead(canal: string, on: string, context: BindingContext): CourseOfCanal[] {
   const inSpace = coursesInSpace(canal, context);
   const turnAtMostDeg = inSpace[0]?.turnAtMostDeg;
   return [...inSpace.map(({ course }) => course), ...coursesOnFilms(canal, on, { context, turnAtMostDeg })];
-};
+}
 
 const triple = z.tuple([z.number(), z.number(), z.number()]);
 const spaceOutput = z.looseObject({

@@ -3,6 +3,7 @@ import { type Moment, write } from "../case-of-moments.ts";
 import { published } from "../published.ts";
 import { visit } from "../usual-bodies.ts";
 import { days } from "./days.ts";
+import { mishapOnTheDay, red06, red06File, removalWeighed } from "./fragment.ts";
 import { lengths } from "./lengths.ts";
 import { searchEnded } from "./search.ts";
 
@@ -62,21 +63,25 @@ const irrigation: Visit["irrigation"] = [
 
 const hand = { alloy: "stainlessSteel", movement: "hand" } as const;
 const driven = { alloy: "nickelTitanium", movement: "continuous", rpm: 300 } as const;
+const slowly = { ...red06, rpm: 300, torqueLimitNmm: 20, instrument: "demo-25-06", file: red06File } as const;
+/** In the order of the visit; the red one with taper .06 went into two canals before it parted in the third. */
 const instruments: Visit["instruments"] = [
-  { canal: "P", size: 30, taper: 0.09, ...driven, rpm: 500, seconds: 25, depthMm: 8 },
-  { canal: "DB", size: 25, taper: 0.08, ...driven, rpm: 500, seconds: 20, depthMm: 9 },
-  { canal: "MB1", size: 25, taper: 0.08, ...driven, rpm: 500, seconds: 20, depthMm: 9 },
-  { canal: "P", size: 20, taper: 0.02, ...hand, depthMm: 20.5 },
-  { canal: "DB", size: 15, taper: 0.02, ...hand, depthMm: 19 },
-  { canal: "MB1", size: 10, taper: 0.02, ...hand, depthMm: 20.5 },
-  { canal: "MB2", size: 8, taper: 0.02, ...hand, depthMm: 20 },
-  { canal: "MB2", size: 10, taper: 0.02, ...hand, depthMm: 20 },
+  { canal: "P", size: 30, taper: 0.09, ...driven, rpm: 500, seconds: 25, depthMm: 11 },
+  { canal: "DB", size: 25, taper: 0.08, ...driven, rpm: 500, seconds: 20, depthMm: 10 },
+  { canal: "MB1", size: 25, taper: 0.08, ...driven, rpm: 500, seconds: 20, depthMm: 10 },
+  { canal: "P", size: 20, taper: 0.02, ...hand, depthMm: 20.5, seconds: 40 },
+  { canal: "DB", size: 15, taper: 0.02, ...hand, depthMm: 19, seconds: 50 },
+  { canal: "MB1", size: 10, taper: 0.02, ...hand, depthMm: 20.5, seconds: 90 },
+  { canal: "MB2", size: 8, taper: 0.02, ...hand, depthMm: 20, seconds: 120 },
+  { canal: "MB2", size: 10, taper: 0.02, ...hand, depthMm: 20, seconds: 90 },
   { canal: "MB2", size: 20, taper: 0.04, ...driven, seconds: 18, depthMm: 20 },
   { canal: "MB2", size: 25, taper: 0.04, ...driven, seconds: 15, depthMm: 20 },
+  { canal: "P", ...slowly, seconds: 16, depthMm: 20.5, engagedFraction: 0.5 },
   { canal: "P", size: 40, taper: 0.04, ...driven, seconds: 16, depthMm: 20.5 },
+  { canal: "DB", ...slowly, seconds: 14, depthMm: 18.5, engagedFraction: 0.5 },
   { canal: "DB", size: 30, taper: 0.05, ...driven, seconds: 15, depthMm: 19 },
   { canal: "MB1", size: 20, taper: 0.04, ...driven, seconds: 16, depthMm: 20.5 },
-  { canal: "MB1", size: 25, taper: 0.06, ...driven, seconds: 34, depthMm: 19 },
+  { canal: "MB1", ...slowly, seconds: 34, depthMm: 20, engagedFraction: 0.6 },
 ];
 
 const canals: Visit["canals"] = [
@@ -143,7 +148,7 @@ const finished = (films: readonly string[]): Visit => ({
   painAfter24h: 4,
   painAfter7d: 1,
   told: "Told at once and sitting up, shown on the film: a piece of an instrument of about 3 mm has broken off in one canal of the front cheek-side root and is still there. Why it happens, that the tooth was not damaged by it, that we try to pass it next time and do not drill after it, and that a piece left behind does not by itself lower the chance of healing much; what counts is how clean the canal becomes. Question whether it can wander: no. Agreed to go on. Ibuprofen 400 mg if needed, not more than three a day because of the blood pressure.",
-  note: "Floor map followed under the microscope from the MB1 orifice to the palatal one: 2 mm groove, troughed 1 mm deep with a fine ultrasonic tip; a size 08 dropped into MB2 at minute 61. Old sealer soft, gutta-percha well condensed in P, loose in MB1. The instrument in MB1 was in its second use, in a canal shaped before: it had been run to 19.5 mm twice, and I went in a third time to smooth the middle third. No unwinding seen on the rest of it. Mesial wall rebuilt in composite first. On the film the instrument in MB2 stands 0.5 mm short of its final length. Film of the fragment at minute 97.",
+  note: "Floor map followed under the microscope from the MB1 orifice to the palatal one: 2 mm groove, troughed 1 mm deep with a fine ultrasonic tip; a size 08 dropped into MB2 at minute 61. Old sealer soft, gutta-percha well condensed in P, loose in MB1. The instrument in MB1 was in its second use, in a canal shaped before: it had been run to 20 mm twice, and I went in a third time to smooth the middle third. No unwinding seen on the rest of it. Mesial wall rebuilt in composite first. On the film the instrument in MB2 stands 0.5 mm short of its final length. Film of the fragment at minute 97.",
   nextOn: days.secondVisit,
 });
 
@@ -176,22 +181,7 @@ export const firstVisit = (films: readonly string[]): readonly Moment[] => [
     day: days.firstVisit,
     time: "10:16",
     words: "Instrument parted in MB1, patient told",
-    writes: [
-      write("mishap", "mishap-1", {
-        on: days.firstVisit,
-        visit: "visit-1",
-        what: "separatedInstrument",
-        canal: "MB1",
-        instrument: { size: 25, taper: 0.06, alloy: "nickelTitanium", movement: "continuous" },
-        fragmentMm: 3,
-        third: "apical",
-        bend: "in",
-        handled: "open",
-        toldPatient: "told",
-        story:
-          "Size 25 taper .06, continuous rotation at 300 a minute, second clinical use. It parted without any warning while smoothing the middle third of MB1; the piece is 3.0 mm by the film, its head in the bend and out of sight of the microscope. The canal had been patent and shaped to 20 .04 at full length before. Stopped, film, supervisor called, patient told.",
-      }),
-    ],
+    writes: [mishapOnTheDay],
   },
   {
     day: days.firstVisit,
@@ -202,8 +192,9 @@ export const firstVisit = (films: readonly string[]): readonly Moment[] => [
   {
     day: days.firstVisit,
     time: "20:15",
-    words: "Evidence on the fragment and the solvent gathered",
+    words: "Removal of the fragment weighed and its rules set, evidence gathered",
     writes: [
+      removalWeighed,
       write("reference", "ref-spili-2005", published.spili2005),
       write("reference", "ref-panitvisai-2010", published.panitvisai2010),
       write("reference", "ref-souter-2005", published.souter2005),

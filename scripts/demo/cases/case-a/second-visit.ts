@@ -2,6 +2,7 @@ import type { BodyOf } from "../../../../src/record/parts.ts";
 import { type Moment, write } from "../case-of-moments.ts";
 import { visit } from "../usual-bodies.ts";
 import { days } from "./days.ts";
+import { mishapAfterwards, removalEnded } from "./fragment.ts";
 import { lengths } from "./lengths.ts";
 
 type Visit = BodyOf<"visit">;
@@ -127,23 +128,8 @@ export const secondVisit = (films: readonly string[]): readonly Moment[] => [
   {
     day: days.secondVisit,
     time: "10:48",
-    words: "Mishap brought up to date: bypassed",
-    writes: [
-      write("mishap", "mishap-1", {
-        on: days.firstVisit,
-        visit: "visit-1",
-        what: "separatedInstrument",
-        canal: "MB1",
-        instrument: { size: 25, taper: 0.06, alloy: "nickelTitanium", movement: "continuous" },
-        fragmentMm: 3,
-        third: "apical",
-        bend: "in",
-        handled: "bypassed",
-        toldPatient: "told",
-        story:
-          "Size 25 taper .06, continuous rotation at 300 a minute, second clinical use. It parted without any warning while smoothing the middle third of MB1; the piece is 3.0 mm by the film, its head in the bend and out of sight of the microscope. The canal had been patent and shaped to 20 .04 at full length before. Stopped, film, supervisor called, patient told.\nTwo weeks later a size 08 passed on its palatal side to full length; canal enlarged by hand to 25 .02 and filled beside it. What I would do otherwise: new instrument for a canal that was shaped before, and no third entry at a depth already reached.",
-      }),
-    ],
+    words: "Mishap and removal brought up to date: bypassed",
+    writes: [mishapAfterwards, removalEnded],
   },
   {
     day: days.secondVisit,

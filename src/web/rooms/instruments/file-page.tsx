@@ -20,7 +20,7 @@ export function FilePage({ item }: { readonly item: CabinetItemOf<"file"> }) {
   const { discarded } = item.body;
   return (
     <>
-      <FileFlag file={item} />
+      <FileFlag file={item} view={view} />
       <TallyTable tally={view.files[item.id]} />
       {discarded === undefined ? <InUse item={item} /> : <Discarded />}
       <section className="form-part">

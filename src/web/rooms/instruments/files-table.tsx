@@ -84,7 +84,7 @@ function FileRow({ file }: { readonly file: CabinetItemOf<"file"> }) {
       </tr>
       <tr className="files-flag">
         <td colSpan={8}>
-          <FileFlag file={file} />
+          <FileFlag file={file} view={view} />
         </td>
       </tr>
     </>

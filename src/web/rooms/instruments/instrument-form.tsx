@@ -17,8 +17,8 @@ export const InstrumentForm = () => (
       <h3>Geometry and alloy</h3>
       <div className="fields">
         <TextField at="name" label="Name; no maker's" />
-        <NumberField at="size" label="Size, hundredths of a mm at the tip" required />
-        <NumberField at="taper" label="Taper, mm per mm (at the tip)" digits={2} required />
+        <NumberField at="size" label="Size, 1/100 mm at the tip" required />
+        <NumberField at="taper" label="Taper at the tip" digits={2} required />
         <SelectField at="section" label="Section" words={sectionWords} unset="not said" />
         <SelectField at="alloy" label="Alloy" words={alloyWords} />
         <NumberField at="workingMm" label="Working part" unit="mm" placeholder="16" />

@@ -11,7 +11,6 @@ import { drawnInstrument } from "./drawn-instrument.ts";
 import { InstrumentForm } from "./instrument-form.tsx";
 import { nameOfItem } from "./item-names.ts";
 import { measuresOf } from "./measures-of.ts";
-import { SizeMark } from "./size-mark.tsx";
 
 /** An instrument of the clinic: drawn to scale, what it measures, and what it is. */
 export function InstrumentPage({ item }: { readonly item: CabinetItemOf<"instrument"> }) {
@@ -45,7 +44,6 @@ function Measured({ item }: { readonly item: CabinetItemOf<"instrument"> }) {
   return (
     <section className="cabinet-measured" aria-label="What it measures">
       {figure && <FigureView figure={figure} />}
-      <SizeMark colour={measures.colour} />
       <DiametersTable output={measures} />
       <Cautions topic="instrument" cautions={measures.cautions} />
     </section>

@@ -1,9 +1,7 @@
 import {
   activatedWords,
   agentWords,
-  alloyWords,
   medicamentWords,
-  movementWords,
   solutionWords,
   solventWords,
   vasoconstrictorWords,
@@ -12,6 +10,7 @@ import { SelectField } from "../../../parts/fields/choice-field.tsx";
 import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { Optional, Rows } from "../../../parts/fields/rows.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
+import { InstrumentsEntered } from "../entry/instruments-entered.tsx";
 import { rowName } from "./row-name.ts";
 
 /** What was used, in the order in which it was used. */
@@ -59,26 +58,7 @@ export const Materials = () => (
         ]}
       />
     </section>
-    <section className="form-part">
-      <h2>Instruments, by geometry</h2>
-      <Rows
-        at="instruments"
-        label="Instruments"
-        add="Add an instrument"
-        start={() => ({ size: 25, taper: 0.04, alloy: "nickelTitanium", movement: "continuous" })}
-        nameOf={(row, index) => `${rowName(row, "canal", "instrument")} ${index + 1}`}
-        columns={[
-          { head: "Canal", narrow: "name", cell: <TextField at="canal" label="Canal" optional bare /> },
-          { head: "Size", cell: <NumberField at="size" label="Size" required bare />, figure: true },
-          { head: "Taper", cell: <NumberField at="taper" label="Taper" digits={2} required bare />, figure: true },
-          { head: "Alloy", cell: <SelectField at="alloy" label="Alloy" words={alloyWords} bare />, wide: true },
-          { head: "Movement", cell: <SelectField at="movement" label="Movement" words={movementWords} bare /> },
-          { head: "Turns", unit: "/min", cell: <NumberField at="rpm" label="Turns a minute" bare />, figure: true },
-          { head: "For", unit: "s", cell: <NumberField at="seconds" label="Time" unit="s" bare />, figure: true },
-          { head: "Depth", unit: "mm", cell: <NumberField at="depthMm" label="Depth" unit="mm" bare />, figure: true },
-        ]}
-      />
-    </section>
+    <InstrumentsEntered />
     <section className="form-part">
       <h2>Solvent</h2>
       <Rows

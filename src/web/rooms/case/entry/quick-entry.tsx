@@ -1,0 +1,122 @@
+import { type KeyboardEvent, useState } from "react";
+import { Link } from "wouter";
+import { instrumentsOf, sequencesOf } from "../../../../record/cabinet/items-of-cabinet.ts";
+import { nextCanal } from "../../../../record/cabinet/next-canal.ts";
+import { stepsOf } from "../../../../record/cabinet/steps-into-canal.ts";
+import { useOfStep as rowOfStep } from "../../../../record/cabinet/use-of-step.ts";
+import type { BodyOf } from "../../../../record/parts.ts";
+import type { CabinetView } from "../../../../server/api.ts";
+import { Button } from "../../../parts/button.tsx";
+import { Dialog } from "../../../parts/dialog.tsx";
+import { useField } from "../../../parts/fields/editing.tsx";
+import { countOf } from "../../../parts/figures-in-words.ts";
+import { SayRefusal } from "../../../parts/say-refusal.tsx";
+import { useCabinet } from "../../../record/cabinet.ts";
+import { nameOfItem } from "../../instruments/item-names.ts";
+import { useCanals } from "../canals.ts";
+import { canalsToEnter } from "./canals-to-enter.ts";
+import { CanalChoice, ItemChoice } from "./entry-choices.tsx";
+import { type EntryPlace, entryAct } from "./entry-keys.ts";
+import { type FilesChosen, fileTakenAt } from "./file-of-step.ts";
+import "./quick-entry.css";
+import { StepsPreview } from "./steps-preview.tsx";
+
+/** Which choice was recorded last; the next canal begins with it. */
+const remembered = { choice: "" };
+
+/** What instruments go into which canal, in a few keys: the canal, a sequence or an instrument, and Enter. */
+export function QuickEntry({ close }: { readonly close: () => void }) {
+  const { view, error, again } = useCabinet();
+  return (
+    <Dialog title="Instruments into a canal" close={close} wide>
+      {view !== undefined && <Entry view={view} close={close} />}
+      {view === undefined && error && <SayRefusal of={error} retry={again} />}
+      {view === undefined && !error && <p className="quiet">Opening the cabinet</p>}
+    </Dialog>
+  );
+}
+
+interface EntryOptions {
+  readonly view: CabinetView;
+  readonly close: () => void;
+}
+
+function Entry({ view, close }: EntryOptions) {
+  const sequences = sequencesOf(view.items);
+  const choices = [...sequences, ...instrumentsOf(view.items)];
+  const { canals, record, uses } = useRows();
+  const [at, go] = useState<EntryPlace>(() => ({
+    canal: Math.max(0, canals.indexOf(nextCanal(canals, uses) ?? {})),
+    choice: Math.max(
+      0,
+      choices.findIndex(({ id }) => id === remembered.choice),
+    ),
+  }));
+  const [files, setFiles] = useState<FilesChosen>({});
+  const chosen = choices[at.choice];
+  const canal = canals[at.canal] ?? {};
+  const steps = stepsOf(chosen, view.items);
+  const enter = () => {
+    if (chosen === undefined) return;
+    remembered.choice = chosen.id;
+    const rows = steps.map((step, index) => rowOfStep(step, canal, fileTakenAt(files, { step, index }, view)));
+    record(rows, `${canal.canal ?? "no canal"} by ${nameOfItem(chosen)}, ${countOf(rows.length, "instrument")}`);
+    close();
+  };
+  const move = (to: EntryPlace) => {
+    if (to.choice !== at.choice) setFiles({});
+    go(to);
+  };
+  const lists = { canals: canals.length, sequences: sequences.length, choices: choices.length };
+  const press = (event: KeyboardEvent) => {
+    if (event.ctrlKey || event.altKey || event.metaKey || isOwn(event)) return;
+    const act = entryAct(event.key, at, lists);
+    if (act === undefined) return;
+    event.preventDefault();
+    if (act === "record") enter();
+    else move(act.to);
+  };
+  if (choices.length === 0) return <EmptyCabinet />;
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: the keys are those of the choices inside
+    <div className="entry" onKeyDown={press}>
+      <CanalChoice canals={canals} at={at.canal} choose={(place) => move({ ...at, canal: place })} />
+      <ItemChoice choices={choices} at={at.choice} choose={(choice) => move({ ...at, choice })} />
+      <StepsPreview
+        {...{ view, canal, steps, files }}
+        choose={(index, file) => setFiles({ ...files, [index]: file })}
+      />
+      <footer className="dialog-feet entry-feet">
+        <Button weight="strong" hint="Enter" onClick={enter}>
+          Record {countOf(steps.length, "instrument")} in {canal.canal ?? "no named canal"}
+        </Button>
+        <Button hint="Escape" onClick={close}>
+          Leave it
+        </Button>
+      </footer>
+    </div>
+  );
+}
+
+/** Enter on another button, and every key of a list that drops down, are theirs. */
+const isOwn = ({ target, key }: KeyboardEvent): boolean =>
+  target instanceof HTMLSelectElement ||
+  (key === "Enter" && (target instanceof HTMLButtonElement || target instanceof HTMLAnchorElement));
+
+/** The rows that the visit has, the canals that more can go into, and how they are recorded. */
+function useRows() {
+  const known = Object.keys(useCanals());
+  const body = useField("", "Visit").value as BodyOf<"visit">;
+  const field = useField("instruments", "Instruments");
+  const canals = canalsToEnter(body.canals, known);
+  const record = (rows: BodyOf<"visit">["instruments"], says: string) =>
+    field.write([...body.instruments, ...rows], says, "now");
+  return { canals, uses: body.instruments, record };
+}
+
+const EmptyCabinet = () => (
+  <p>
+    The cabinet holds no instrument yet. <Link href="/instruments">Open the instrument cabinet</Link> and add the
+    clinic's own, or the standard's hand files in one press.
+  </p>
+);

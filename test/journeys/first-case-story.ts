@@ -204,8 +204,11 @@ export interface SavedDocument {
   readonly bytes: Uint8Array;
 }
 
+/** What each kind of document is called where it is made. */
+const documentNames = ["Deck", "Hand-out", "Consent page", "Page about a piece"] as const;
+
 /** Makes a document in the room of documents and saves its file. */
-export async function makeDocument(hand: Hand, as: "Deck" | "Hand-out" | "Consent page"): Promise<SavedDocument> {
+export async function makeDocument(hand: Hand, as: (typeof documentNames)[number]): Promise<SavedDocument> {
   const { page } = hand;
   const made = page.getByRole("main").getByRole("listitem").filter({ hasText: "Save the file" });
   const before = await made.count();

@@ -78,7 +78,7 @@ describe("a piece of an instrument", () => {
     await page.getByRole("dialog", { name: "No stop rules are set" }).waitFor();
     await hand.press(page.getByRole("button", { name: "Set them first" }));
     await hand.press(page.getByRole("button", { name: "Set stop rules" }));
-    const minutes = page.getByRole("textbox", { name: /^Stop after/ }).first();
+    const minutes = field("Minutes in all, at most");
     await hand.write(minutes, "20");
     await page.getByText(/^● Set /).waitFor();
     await faultsAtBothSizes(page, "removal-weighed");

@@ -29,10 +29,10 @@ export function StopRules() {
           <fieldset className="edit-part" disabled={begun && !changing}>
             <Within at="stopRules" of="the stop rules">
               <div className="fields">
-                <NumberField at="minutes" label="Stop after" unit="min in all" />
-                <NumberField at="attempts" label="Stop after" unit="attempts" />
+                <NumberField at="minutes" label="Minutes in all, at most" unit="min" />
+                <NumberField at="attempts" label="Attempts, at most" />
                 <NumberField at="wallLeftMm" label="No dentine thinner than" unit="mm" digits={1} />
-                <TextField at="other" label="And when" optional />
+                <TextField at="other" label="Or when" optional wraps />
               </div>
             </Within>
           </fieldset>

@@ -30,9 +30,15 @@ describe("instruments beside their canal", () => {
     expect(p?.lengthMm).toBeUndefined();
     expect(mb1).toMatchObject({ canal: "MB1", lengthMm: 19.5, largest: "25/.04" });
     // One with its length noted is another instrument than the one without: the ledger here has no shape of it.
-    expect(mb1?.instruments.map(({ name }) => name)).toEqual(["20/.04", "25/.04"]);
-    expect(mb1?.instruments.map(({ shortMm }) => shortMm)).toEqual([0.5, 0]);
-    expect(mb1?.instruments[0]).toMatchObject({ says: "nickel-titanium, continuous", colour: "yellow", profile });
+    expect(mb1?.instruments.map(({ name }) => name)).toEqual(["25/.04", "20/.04"]);
+    expect(mb1?.instruments.map(({ shortMm }) => shortMm)).toEqual([0, 0.5]);
+    expect(mb1?.instruments[1]).toMatchObject({ says: "nickel-titanium, continuous", colour: "yellow", profile });
+  });
+
+  it("stand in the order in which their canal met them", () => {
+    const rows = [used("P", 20), used("MB1", 25), used("MB1", 20)];
+    const [, mb1] = instrumentsToScale(visit(rows), ledger);
+    expect(mb1?.instruments.map(({ name }) => name)).toEqual(["25/.04", "20/.04"]);
   });
 
   it("are no deeper than the canal is long, and have no place in it where length or depth is unknown", () => {

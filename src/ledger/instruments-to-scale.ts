@@ -47,13 +47,21 @@ export function instrumentsToScale(visit: PartOf<"visit">, ledger: readonly Ledg
     const own = uses.filter((use) => use.canal === canal);
     const lengthMm = canals.find((row) => row.canal === canal)?.workingLengthMm;
     const largest = largestToLength(own, lengthMm);
-    const instruments = instrumentsByName(uses).flatMap(({ name, rows }) => {
-      const here = rows.flatMap((row) => (uses[row]?.canal === canal ? [uses[row]] : []));
+    const instruments = inOrderOfUse(uses, canal).flatMap(({ name, here }) => {
       const drawn = drawnUse(here, lengthMm, ledger.find(isOf(instrumentSubject(visit.id, name))));
       return drawn === undefined ? [] : [{ name, isMarked: here.some((use) => use === largest), ...drawn }];
     });
     return { canal, lengthMm, instruments, largest: instruments.find(({ isMarked }) => isMarked)?.name };
   });
+}
+
+/** The instruments of a canal as it met them, called as the whole visit calls them. */
+function inOrderOfUse(uses: readonly Use[], canal: string): readonly { readonly name: string; readonly here: Use[] }[] {
+  const named = instrumentsByName(uses).map(({ name, rows }) => {
+    const own = rows.filter((row) => uses[row]?.canal === canal);
+    return { name, first: own[0] ?? uses.length, here: own.flatMap((row) => uses[row] ?? []) };
+  });
+  return named.filter(({ here }) => here.length > 0).sort((a, b) => a.first - b.first);
 }
 
 const isOf =

@@ -10,6 +10,7 @@ import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { Rows } from "../../../parts/fields/rows.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
 import { useShortcut } from "../../../parts/shortcuts.ts";
+import { useCabinet } from "../../../record/cabinet.ts";
 import { CanalsToScale } from "./canals-to-scale.tsx";
 import "./instruments-entered.css";
 import { QuickEntry } from "./quick-entry.tsx";
@@ -21,7 +22,7 @@ type Use = BodyOf<"visit">["instruments"][number];
 export function InstrumentsEntered() {
   const { readOnly } = useField("instruments", "Instruments");
   return (
-    <section className="form-part">
+    <section className="form-part instruments-entered">
       <h2>Instruments, by geometry</h2>
       {!readOnly && <Ways />}
       <Rows
@@ -44,7 +45,7 @@ export function InstrumentsEntered() {
             cell: <NumberField at="depthMm" label="Depth" unit="mm" digits={1} bare />,
             figure: true,
           },
-          { head: "File, more", cell: <UseMore /> },
+          { head: "More", cell: <UseMore /> },
         ]}
       />
       <CanalsToScale />
@@ -61,6 +62,8 @@ const hasSize = ({ size, taper }: Partial<Use>): boolean => typeof size === "num
 
 function Ways() {
   const [open, setOpen] = useState(false);
+  // Read while the page is open, so that counts are those after the last change when the entry opens.
+  useCabinet();
   useShortcut("i", "Case", "Instruments into the next canal", () => setOpen(true));
   return (
     <div className="entry-ways">

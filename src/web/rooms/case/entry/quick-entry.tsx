@@ -6,6 +6,7 @@ import { stepsOf } from "../../../../record/cabinet/steps-into-canal.ts";
 import { useOfStep as rowOfStep } from "../../../../record/cabinet/use-of-step.ts";
 import type { BodyOf } from "../../../../record/parts.ts";
 import type { CabinetView } from "../../../../server/api.ts";
+import { useAnnounce } from "../../../parts/announcer.tsx";
 import { Button } from "../../../parts/button.tsx";
 import { Dialog } from "../../../parts/dialog.tsx";
 import { useField } from "../../../parts/fields/editing.tsx";
@@ -52,6 +53,7 @@ function Entry({ view, close }: EntryOptions) {
       choices.findIndex(({ id }) => id === remembered.choice),
     ),
   }));
+  const announce = useAnnounce();
   const [files, setFiles] = useState<FilesChosen>({});
   const chosen = choices[at.choice];
   const canal = canals[at.canal] ?? {};
@@ -60,7 +62,9 @@ function Entry({ view, close }: EntryOptions) {
     if (chosen === undefined) return;
     remembered.choice = chosen.id;
     const rows = steps.map((step, index) => rowOfStep(step, canal, fileTakenAt(files, { step, index }, view)));
-    record(rows, `${canal.canal ?? "no canal"} by ${nameOfItem(chosen)}, ${countOf(rows.length, "instrument")}`);
+    const says = `${canal.canal ?? "no canal"} by ${nameOfItem(chosen)}, ${countOf(rows.length, "instrument")}`;
+    record(rows, says);
+    announce(`Recorded: ${says}`);
     close();
   };
   const move = (to: EntryPlace) => {

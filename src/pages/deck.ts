@@ -1,6 +1,6 @@
 import type { CaseSource } from "./case-source.ts";
 import type { Page, PageModel } from "./page-model.ts";
-import { mishapPages, recallPages } from "./sections/after.ts";
+import { recallPages } from "./sections/after.ts";
 import { anatomyPages } from "./sections/anatomy.ts";
 import { claimPages } from "./sections/claims.ts";
 import { consentPages } from "./sections/consent.ts";
@@ -10,6 +10,7 @@ import { difficultyPages } from "./sections/difficulty.ts";
 import { filmPages } from "./sections/films.ts";
 import { findingsPages } from "./sections/findings.ts";
 import { handbackPages } from "./sections/handback.ts";
+import { mishapPages } from "./sections/mishap.ts";
 import { planPages } from "./sections/plan.ts";
 import { presentingPages } from "./sections/presenting.ts";
 import { removalPages } from "./sections/removal.ts";

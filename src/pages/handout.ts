@@ -2,10 +2,11 @@ import { partsOf } from "../record/parts.ts";
 import type { CaseSource } from "./case-source.ts";
 import { ledgerReader } from "./ledger-reader.ts";
 import { type Page, type PageModel, says } from "./page-model.ts";
-import { mishapFacts, recallTable } from "./sections/after.ts";
+import { recallTable } from "./sections/after.ts";
 import { canalTables } from "./sections/canal-table.ts";
 import { spaceOnPaper } from "./sections/course-in-space.ts";
 import { filmGallery } from "./sections/film-gallery.ts";
+import { mishapFacts } from "./sections/mishap.ts";
 import { removalFacts } from "./sections/removal.ts";
 import { sourcePages } from "./sections/sources.ts";
 import { summaryPage } from "./sections/summary.ts";
@@ -43,7 +44,7 @@ function canalPages(source: CaseSource): Page[] {
 }
 
 function mishapPage(source: CaseSource): Page[] {
-  const lines = partsOf(source.parts, "mishap").map(({ body }) => says(mishapFacts(body, source.parts)));
+  const lines = partsOf(source.parts, "mishap").map((mishap) => mishapFacts(mishap, source));
   if (lines.length === 0) return [];
   return [
     { title: "Mishaps", on: "", blocks: [{ kind: "text", lines: [...lines, ...removalFacts(source)] }], notes: [] },

@@ -1,61 +1,11 @@
 import { type BodyOf, type Part, partsOf } from "../../record/parts.ts";
 import { touchWords } from "../../record/words/finding-words.ts";
-import {
-  bendWords,
-  handledWords,
-  mishapWords,
-  onFilmWords,
-  readerWords,
-  symptomsWords,
-  thirdWords,
-} from "../../record/words/later-words.ts";
-import { alloyWords, movementWords } from "../../record/words/visit-words.ts";
+import { onFilmWords, readerWords, symptomsWords } from "../../record/words/later-words.ts";
 import type { CaseSource } from "../case-source.ts";
 import { momentWords } from "../moment-words.ts";
 import { type Block, type Line, type Page, says, type Table } from "../page-model.ts";
 import { sentence } from "../sentence.ts";
-import { taperWords } from "./canal-table.ts";
 import { textBlock } from "./presenting.ts";
-
-/** Each mishap: what happened, where, and what was done about it. */
-export function mishapPages({ parts }: CaseSource): Page[] {
-  return partsOf(parts, "mishap").map(({ body }) => ({
-    title: sentence(mishapWords[body.what]),
-    on: body.on,
-    subtitle: momentWords(body.on, parts),
-    blocks: [{ kind: "text", heading: "Facts", lines: mishapLines(body) }, ...textBlock("Account", body.story)],
-    notes: [],
-  }));
-}
-
-function mishapLines(body: BodyOf<"mishap">): Line[] {
-  const { instrument } = body;
-  const where = [
-    body.canal,
-    body.third === "notRecorded" ? undefined : thirdWords[body.third],
-    body.bend === "notRecorded" || body.bend === "none" ? undefined : bendWords[body.bend],
-  ];
-  const place = where.filter((piece) => piece !== undefined).join(", ");
-  return [
-    ...(place === "" ? [] : [says(`Where: ${place}`)]),
-    ...(instrument === undefined
-      ? []
-      : [
-          says(
-            `Instrument: size ${instrument.size}, taper ${taperWords(instrument.taper)}, ${alloyWords[instrument.alloy]}, ${movementWords[instrument.movement]}`,
-          ),
-        ]),
-    ...(body.fragmentMm === undefined ? [] : [says(`Fragment: ${body.fragmentMm} mm`)]),
-    says(`Handled: ${handledWords[body.handled]}`),
-    says(body.toldPatient === "told" ? "The patient was told" : "The patient has not been told yet"),
-  ];
-}
-
-/** One mishap in one sentence: what, when, and the facts. */
-export function mishapFacts(body: BodyOf<"mishap">, parts: readonly Part[]): string {
-  const facts = mishapLines(body).map((line) => line.map(({ text }) => text).join(""));
-  return `${sentence(mishapWords[body.what])}, ${momentWords(body.on, parts)}. ${facts.join(". ")}.`;
-}
 
 /** All recalls in one table, and the notes of each. */
 export function recallPages(source: CaseSource): Page[] {

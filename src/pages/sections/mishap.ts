@@ -1,0 +1,129 @@
+import { type FractureTold, fractureSubject, fractureTold } from "../../ledger/fracture-told.ts";
+import { brokenInstrumentSubject } from "../../ledger/instrument-told.ts";
+import { mishapGuide } from "../../record/mishap-guide/mishap-guide.ts";
+import { type BodyOf, type PartOf, partsOf } from "../../record/parts.ts";
+import { bendWords, handledWords, mishapWords, thirdWords } from "../../record/words/later-words.ts";
+import { explanationWords, toldByWords } from "../../record/words/mishap-words.ts";
+import { alloyWords, movementWords } from "../../record/words/visit-words.ts";
+import type { CaseSource } from "../case-source.ts";
+import { byPosterior, explanationsDecide } from "../fracture-account.ts";
+import { breakPlacesFigure } from "../fracture-figures.ts";
+import { type LedgerReader, ledgerReader } from "../ledger-reader.ts";
+import { momentWords } from "../moment-words.ts";
+import { type Block, type Line, type Page, type Run, says } from "../page-model.ts";
+import { sentence } from "../sentence.ts";
+import { shareWithInterval } from "../share-with-interval.ts";
+import { taperWords } from "./canal-table.ts";
+import { textBlock } from "./presenting.ts";
+
+type Mishap = PartOf<"mishap">;
+
+/** Each mishap: what happened, where, why as far as it can be said, what was done and told, and the account. */
+export function mishapPages(source: CaseSource): Page[] {
+  return partsOf(source.parts, "mishap").map((mishap) => {
+    const { body } = mishap;
+    return {
+      ...{ title: sentence(mishapWords[body.what]), on: body.on, subtitle: momentWords(body.on, source.parts) },
+      blocks: [
+        { kind: "text", heading: "Facts", lines: [...mishapLines(body), ...toldLines(body, source)] },
+        ...whyBlocks(mishap, source),
+        ...textBlock("Account", body.story),
+        ...textBlock("Own account of the break", body.defence ?? ""),
+        ...textBlock("Objected", body.objection ?? ""),
+        ...doneBlock(body),
+        ...textBlock("Said to the patient", body.told?.said ?? ""),
+        ...textBlock("Agreed", body.told?.agreed ?? ""),
+      ],
+      notes: [],
+    };
+  });
+}
+
+function mishapLines(body: BodyOf<"mishap">): Line[] {
+  const { instrument } = body;
+  const where = [
+    body.canal,
+    body.third === "notRecorded" ? undefined : thirdWords[body.third],
+    body.bend === "notRecorded" || body.bend === "none" ? undefined : bendWords[body.bend],
+  ];
+  const place = where.filter((piece) => piece !== undefined).join(", ");
+  return [
+    ...(place === "" ? [] : [says(`Where: ${place}`)]),
+    ...(instrument === undefined
+      ? []
+      : [
+          says(
+            `Instrument: size ${instrument.size}, taper ${taperWords(instrument.taper)}, ${alloyWords[instrument.alloy]}, ${movementWords[instrument.movement]}`,
+          ),
+        ]),
+    ...(body.fragmentMm === undefined ? [] : [says(`Fragment: ${body.fragmentMm} mm`)]),
+    says(`Handled: ${handledWords[body.handled]}`),
+  ];
+}
+
+function toldLines({ toldPatient, told, what, steps }: BodyOf<"mishap">, { parts }: CaseSource): Line[] {
+  const usual = mishapGuide(what).steps;
+  const done = usual.filter(({ id }) => steps?.some(({ step }) => step === id));
+  const by = told === undefined ? "" : ` by ${told.by === "both" ? "both" : `the ${toldByWords[told.by]}`}`;
+  const when = told === undefined ? "" : `, ${momentWords(told.on, parts)}`;
+  return [
+    says(toldPatient === "told" ? `The patient was told${by}${when}` : "The patient has not been told yet"),
+    ...(done.length === 0 ? [] : [says(`Noted of the usual immediate steps: ${done.length} of ${usual.length}`)]),
+  ];
+}
+
+/** The steps that were noted, in the order in which they were done; no time of day stands in a document. */
+function doneBlock({ what, steps = [] }: BodyOf<"mishap">): Block[] {
+  const usual = mishapGuide(what).steps;
+  const inOrder = [...steps].sort((a, b) => (a.at < b.at ? -1 : 1));
+  const lines = inOrder.flatMap(({ step }) => usual.filter(({ id }) => id === step).map((one) => says(one.says)));
+  return lines.length === 0 ? [] : [{ kind: "text", heading: "Done at once", lines, dense: true, points: true }];
+}
+
+/** How a separated instrument may have broken: drawn along it, and in two sentences. */
+function whyBlocks({ id }: Mishap, source: CaseSource): Block[] {
+  const read = ledgerReader(source.ledger);
+  const entry = read.entry(fractureSubject(id));
+  const told = fractureTold(entry);
+  if (told === undefined) return [];
+  const shape = read.entry(brokenInstrumentSubject(id));
+  const figure = breakPlacesFigure(told, { entry, shape }, { theme: source.theme, widthPx: 900 });
+  return [
+    { kind: "text", heading: "How it may have broken (95 % intervals)", lines: whyLines(told, read, id) },
+    ...(figure === undefined
+      ? []
+      : [{ kind: "figure" as const, figure, caption: "Where each explanation expects the break, mm from the tip" }]),
+  ];
+}
+
+/** `Consistent most with bending fatigue, 0.63 (0.41 to 0.82); then ..`, what that starts from, and whether it decides. */
+function whyLines(told: FractureTold, read: LedgerReader, id: string): Line[] {
+  const subject = fractureSubject(id);
+  const placeOf = (name: string) => `explanations[${told.explanations.findIndex((one) => one.name === name)}]`;
+  const ranked = byPosterior(told).flatMap(({ name }, rank): Run[] => {
+    const at = `${placeOf(name)}.posterior`;
+    const lead = rank === 0 ? "Consistent most with " : "; then with ";
+    return [
+      { text: `${lead}${explanationWords[name]}, ` },
+      ...shareWithInterval(read, subject, { share: `${at}.mean`, interval: `${at}.interval` }),
+    ];
+  });
+  const torsional = `${placeOf("torsionalOverload")}.prior`;
+  const [n, N] = [read.number(subject, `${torsional}.n`, 0), read.number(subject, `${torsional}.N`, 0)];
+  const start: Run[] =
+    n && N ? [n, { text: "/" }, N, { text: " torsional in published series, a flaw by assumption" }] : [];
+  const decides = explanationsDecide(told)
+    ? "The first interval lies above the next"
+    : "The intervals overlap: the facts do not decide";
+  return [ranked, [{ text: decides }, ...(start.length === 0 ? [] : [{ text: "; from " }, ...start])]];
+}
+
+/** One mishap in a few sentences: what, when, the facts, and how it may have broken. */
+export function mishapFacts({ id, body }: Mishap, source: CaseSource): Line {
+  const facts = [...mishapLines(body), ...toldLines(body, source)];
+  const read = ledgerReader(source.ledger);
+  const told = fractureTold(read.entry(fractureSubject(id)));
+  const lines = [...facts, ...(told === undefined ? [] : whyLines(told, read, id))];
+  const lead = says(`${sentence(mishapWords[body.what])}, ${momentWords(body.on, source.parts)}. `);
+  return [...lead, ...lines.flatMap((line) => [...line, { text: ". " }]).slice(0, -1), { text: "." }];
+}

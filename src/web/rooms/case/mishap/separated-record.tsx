@@ -23,10 +23,10 @@ export const SeparatedRecord = () => (
     <h3>The piece, as far as it is measured</h3>
     <LengthOffers />
     <div className="fields">
-      <MeasuredField at="separated.lengthMm" label="Its length" sigma={0.2} also="fragmentMm" />
-      <MeasuredField at="separated.remainingLengthMm" label="What is left, break to handle" sigma={0.2} />
-      <MeasuredField at="separated.brokenEndDiameterMm" label="Width at the broken end" sigma={0.02} />
-      <MeasuredField at="separated.tipDiameterMm" label="Width at its tip" sigma={0.02} />
+      <MeasuredField at="separated.lengthMm" label="Length" sigma={0.2} also="fragmentMm" />
+      <MeasuredField at="separated.remainingLengthMm" label="Left, break to handle" sigma={0.2} />
+      <MeasuredField at="separated.brokenEndDiameterMm" label="Width, broken end" sigma={0.02} />
+      <MeasuredField at="separated.tipDiameterMm" label="Width, tip" sigma={0.02} />
     </div>
     <Within at="separated">
       <h3>What was seen, and how it came about</h3>

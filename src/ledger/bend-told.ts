@@ -57,5 +57,4 @@ export const bendSubject = (visit: string, canal: string, name: string): string 
 export const bendAtBreakSubject = (mishap: string): string => `bend of ${mishap}`;
 /** What the shape of an instrument of a visit is called in the ledger. */
 export const instrumentSubject = (visit: string, name: string): string => `instrument of ${visit} ${name}`;
-/** The same of the one that broke. */
-export const brokenInstrumentSubject = (mishap: string): string => `instrument of ${mishap}`;
+export { brokenInstrumentSubject } from "./instrument-told.ts";

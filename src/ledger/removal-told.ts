@@ -8,5 +8,5 @@ export type RemovalTold = RemovalOutput;
 export const removalSubject = (removalId: string): string => `removal of ${removalId}`;
 
 /** See {@link RemovalTold}; undefined for an entry that refused. */
-export const removalTold = (entry: LedgerEntry | undefined): RemovalTold | undefined =>
+export const removalTold = (entry: Pick<LedgerEntry, "output"> | undefined): RemovalTold | undefined =>
   removalOutput.safeParse(entry?.output).data;

@@ -13,6 +13,7 @@ const names: Readonly<Record<string, string>> = {
   areaRatio: "Area, after over before",
   atMm: "Tightest, below the orifice",
   "before.hash": "The earlier film",
+  brokenEndDiameterMm: "Width at the broken end",
   canalOnFilmMm: "Length on the film",
   asideMm: "Beside the course",
   at: "Place",
@@ -23,17 +24,27 @@ const names: Readonly<Record<string, string>> = {
   clickSigmaPx: "Click error",
   column: "Scale across",
   course: "Course of the canal",
+  courseEnds: "Where the course ends",
+  courseStarts: "Where the course begins",
   crown: "Cusp or incisal edge",
   crownMm: "Crown",
   crownToRoot: "Crown to root",
+  curvatureDeg: "Bend of the canal",
   curved: "Whether it is curved",
   detectorSpacingMm: "Detector spacing",
   distanceMm: "Distance",
   end: "Filling's end",
+  engagedFraction: "Share of the turns at that depth",
   fragment: "Fragment",
   from: "One end",
+  fromOrificeMm: "From the orifice",
+  fromReferenceMm: "From the reference point",
+  fromTipMm: "From its tip",
   hardParts: "Parts to go by",
   hash: "Its pixels",
+  headDepthMm: "Depth of its head",
+  headDiameterMm: "Width of its head",
+  headSeen: "Whether its head is seen",
   heightDistanceMm: "Foot of the curvature height",
   heightMaxMm: "Greatest distance from the chord",
   heightMm: "Curvature height",
@@ -51,10 +62,15 @@ const names: Readonly<Record<string, string>> = {
   locatorMm: "Locator",
   magnification: "Magnification",
   maxCurvaturePerMm: "Largest curvature",
+  maxDiameterMm: "Where it stops widening",
   minRadiusMm: "Tightest radius",
+  minutesSpent: "Minutes spent",
   mmPerPx: "Scale",
+  offCentreMm: "Off the centre",
+  orificeShiftMm: "Shift of the orifice",
   outer: "Outer surface",
   openApex: "Whether the apex is open",
+  peakStrain: "Largest strain",
   pixelSpacingMm: "Pixel spacing",
   points: "Course",
   pruettDeg: "Largest bend",
@@ -62,9 +78,11 @@ const names: Readonly<Record<string, string>> = {
   radiographicMm: "To the radiographic apex",
   recommendedMm: "Working length by film",
   relativeSigma: "Error of the scale",
+  remainingLengthMm: "What is left of the instrument",
   roots: "Roots",
   rootMm: "Root",
   row: "Scale down",
+  rpm: "Turns a minute",
   scaleRelativeSigma: "Error of the scale",
   scaledByKnown: "Whether a known length gave the scale",
   schneiderDeg: "Angle after Schneider",
@@ -75,17 +93,23 @@ const names: Readonly<Record<string, string>> = {
   shortMm: "Short of the apex",
   side: "Side",
   stopShortMm: "Stop short of the apex",
+  stoppedAtTorqueLimit: "Whether it stopped at the torque limit",
   thicknessMm: "Thickness",
+  thinnestAlong: "Thinnest walls on the way",
+  tipBound: "Whether its tip was bound",
   tipDepthMm: "Depth of its tip",
+  tipDiameterMm: "Width at its tip",
   tipToApexMm: "Its tip to the apex",
   to: "The other end",
   toForamenMm: "To the foramen",
   topDepthMm: "Depth of its top",
+  torqueLimitNmm: "Torque limit",
   totalTurnDeg: "All turning",
   traced: "Whether it is a traced course",
   uRunsTo: "What lies to the right",
   used: "Where the scale comes from",
   verticalAngleDeg: "Vertical angle",
+  wallLeftMm: "Wall left",
   weineDeg: "Angle after Weine",
 };
 
@@ -93,8 +117,18 @@ const names: Readonly<Record<string, string>> = {
 export function valueInWords(name: string): string {
   const look = /^evidence\[(\d+)\]$/.exec(name)?.[1];
   if (look !== undefined) return `Look ${Number(look) + 1}`;
-  const inList = name.replace(/^\w+\[\d+\]\./, "");
+  const [, row = "", inRow = ""] = /^(uses|candidates)\[\d+\]\.?(.*)$/.exec(name) ?? [];
+  if (row !== "") return valueOfRow(name, row, inRow);
+  const inList = name.replace(/^\w+\[\d+\]\./, "").replace(/^(instrument|fragment|course)\./, "");
   return names[name] ?? names[inList] ?? wordsOfName(inList.replace(/(?<=[a-z])(MmPerPx|Mm2|Mm|Deg|Px|Min|Ml)$/, ""));
+}
+
+const rowWords: Readonly<Record<string, string>> = { uses: "Use", candidates: "Instrument" };
+
+/** One of several uses or instruments by its number: `Use 2, depth of its tip`. */
+function valueOfRow(name: string, row: string, inRow: string): string {
+  const number = Number(/\[(\d+)\]/.exec(name)?.[1]) + 1;
+  return `${rowWords[row]} ${number}${inRow === "" ? "" : `, ${lowered(valueInWords(inRow))}`}`;
 }
 
 /** A source's id as one would say it: `schneider-1971` as Schneider 1971. */

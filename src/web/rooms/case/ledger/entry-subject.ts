@@ -6,6 +6,7 @@ import { dayInWords } from "../../../parts/days-in-words.ts";
 import { capital, lowered } from "../../../words/capital.ts";
 import { valueInWords } from "../../../words/value-words.ts";
 import { titles } from "../spine/spine-moments.ts";
+import { instrumentSubject } from "./instrument-subject.ts";
 import { entryName } from "./ledger-lines.ts";
 
 /** Where one input of a sum came from: in words, and the address of the place. */
@@ -20,7 +21,7 @@ const partIn = (record: string, parts: readonly Part[]): Part | undefined =>
 
 /** What an entry is about, beyond its topic. */
 export interface EntrySubject {
-  /** The canal whose course was measured; empty where it is about none. */
+  /** The canal whose course was measured, or the instrument that went into it; empty where it is about none. */
   readonly canal: string;
   /** What it rests on, as `final film of 12 Mar 2026`, `findings of 10 Feb 2026` or `plan of 10 Feb 2026`; empty where there is none. */
   readonly film: string;
@@ -32,6 +33,8 @@ const aboutNoFilm: EntrySubject = { canal: "", film: "", day: "" };
 /** See {@link EntrySubject}. */
 export function entrySubject(entry: Pick<LedgerEntry, "subject" | "topic">, parts: readonly Part[]): EntrySubject {
   const about = entry.subject.split(" of ").at(-1) ?? "";
+  const used = instrumentSubject(entry.topic, about, parts);
+  if (used !== undefined) return used;
   if (entry.topic === "twoView" || entry.topic === "tubeShift") return subjectInSpace(about, parts);
   const part = parts.find(({ id }) => id === about);
   if (part?.kind === "film") return { canal: "", ...namedFilm(part, parts) };

@@ -38,7 +38,7 @@ describe("ledger lines", () => {
   });
 
   it("read a topic that is new to them by the names of its numbers", () => {
-    expect(ledgerLines({ topic: "removal", output: { wallLeftMm: 0.41, note: "x" } })).toEqual([
+    expect(ledgerLines({ topic: "heat", output: { wallLeftMm: 0.41, note: "x" } })).toEqual([
       { at: "wallLeftMm", name: "Wall left", value: `0.41${thin}mm` },
     ]);
   });

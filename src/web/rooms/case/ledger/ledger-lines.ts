@@ -34,6 +34,10 @@ interface Shown {
 
 const fillingLiesWords = { short: "short of the apex", beyond: "beyond the apex", notDecided: "not decided" } as const;
 
+const boundWords = {
+  ...{ asMeasured: "within its interval", lower: "no less", upper: "no more", none: "not bounded" },
+} as const;
+
 /** A chance with its interval: `posterior.mean` and `posterior.interval`. */
 const shareAt = (place: string, name: string): Shown => ({
   ...{ at: `${place}.mean`, name, unit: "", interval: `${place}.interval`, share: true },
@@ -127,6 +131,15 @@ const shown: Readonly<Record<string, readonly Shown[]>> = {
       digits: 0,
       ends: ["from mesial", "from distal"],
     },
+  ],
+  bend: [
+    { at: "peakStrain", name: "Largest strain", unit: "", share: true },
+    { at: "fromTipMm", name: "There, from its tip", unit: "mm", digits: 1 },
+    { at: "fromOrificeMm", name: "There, from the orifice", unit: "mm", digits: 1 },
+    { at: "fromReferenceMm", name: "There, from the reference point", unit: "mm", digits: 1 },
+    { at: "radiusMm", name: "Radius of the canal there", unit: "mm", digits: 1 },
+    { at: "turnDeg", name: "All turning of the canal", unit: "°", digits: 0 },
+    { at: "bounds.2.bound", name: "The true strain is", unit: "", words: boundWords },
   ],
   twoView: [
     { at: "hiddenDeg", name: "Hidden by the straighter film", unit: "°" },

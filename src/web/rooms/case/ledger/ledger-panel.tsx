@@ -115,6 +115,7 @@ function WouldFill({ told }: WouldFillOptions) {
       ? []
       : ["traced from the reference point it gives a working length, a locator's reading beside it"]),
     ...(has("twoView") ? [] : ["traced on two films under known tube angles it gives what one film hides"]),
+    ...(has("bend") ? [] : ["an instrument with its depth in a traced canal gives how much it was bent there"]),
   ];
   if (missing.length === 0) return null;
   return (

@@ -3,18 +3,29 @@ import { planTold } from "../../../../ledger/plan-told.ts";
 import { wayWords } from "../../../../record/words/case-words.ts";
 import { countOf } from "../../../parts/figures-in-words.ts";
 import { sentenceInWords } from "../../../words/value-words.ts";
+import { fitLines, fractureLines, instrumentLines, lifeLines, removalLines } from "./instrument-lines.ts";
 import type { LedgerLine } from "./ledger-line.ts";
 
 /** What the entry of such an answer is called. */
 export const listNames: Readonly<Record<string, string>> = {
   plan: "Ways of this tooth",
   difficulty: "What makes it harder",
+  instrument: "Diameters",
+  lifeUsed: "Life used",
+  fit: "Instruments that fit the piece",
+  fracture: "How it broke",
+  removal: "Its removal weighed",
 };
 
 /** The lines of an answer that is a list and no number: the first says how much is in it. */
 export const listLines: Readonly<Record<string, (output: unknown) => readonly LedgerLine[]>> = {
   plan: planLines,
   difficulty: difficultyLines,
+  instrument: instrumentLines,
+  lifeUsed: lifeLines,
+  fit: fitLines,
+  fracture: fractureLines,
+  removal: removalLines,
 };
 
 function planLines(output: unknown): readonly LedgerLine[] {

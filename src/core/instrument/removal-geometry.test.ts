@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { refusalOf } from "../radiograph/drawn-measures/bent-course-for-tests.ts";
 import { answer } from "../topic.ts";
@@ -25,6 +26,8 @@ describe("sight line", () => {
     const mesial = of({ ...seen, innerSide: "mesial", walls: [{ side: "mesial", mm: 2 }] }).sightLine;
     expect(mesial?.sides.map(({ side }) => side)).toEqual(["furcation", "mesial"]);
     expect(mesial?.side).toBe("mesial");
+    // Which side faces the furcation is not said: the line may lie towards it.
+    expect(mesial?.sides[0]?.dentineToCutMm).toBeCloseTo(sagitta, 4);
   });
 
   // A line as wide as the head in a canal as wide as 0.6 mm: (0.5 - 0.6) / 2 less.
@@ -64,6 +67,22 @@ describe("sight line", () => {
     // One station holds all along.
     const one = of({ ...seen, thinnestAlong: [{ atMm: 2, side: "furcation", mm: 0.9 }] });
     expect(one.sightLine?.wallLeftMm).toBeCloseTo(0.9 - sagitta, 4);
+  });
+
+  it("leaves more by as much as the walls are thicker (C3)", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.2, max: 2, noNaN: true }),
+        fc.double({ min: 0.1, max: 2, noNaN: true }),
+        (mm, more) => {
+          const [thin, thick] = [mm, mm + more].map(
+            (wall) => of({ ...seen, walls: [{ side: "furcation", mm: wall }] }).sightLine?.wallLeftMm ?? 0,
+          );
+          expect((thick ?? 0) - (thin ?? 0)).toBeCloseTo(more, 9);
+        },
+      ),
+      { numRuns: 15 },
+    );
   });
 
   it("of a shifted orifice takes less of the furcation and some of the other wall (C2)", () => {

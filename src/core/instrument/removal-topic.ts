@@ -122,6 +122,7 @@ function basisOf({ seed = 1, draws = 4_000, innerSide = "furcation", canalDiamet
       "A perforated tooth heals where both the sealed perforation and, as with a fragment left, the root's end heal.",
       "A removed fragment leaves a tooth that heals as one in which none broke; a bypass reaches anything from none to all of that.",
       "Of the successes of a series that counts both, any share may be bypasses.",
+      "Bypassing alone was counted in hidden fragments; that stands for seen ones as well.",
       "The inputs of a sum are independent of each other.",
       `${draws} draws with seed ${seed}; the means are exact.`,
     ],

@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { answer } from "../topic.ts";
 import { removalChances } from "./removal/removal-chance.ts";
@@ -84,6 +85,32 @@ describe("healing by way", () => {
       // Within 5 standard errors.
       expect(Math.abs(middle - healedBy[way](inputs.means))).toBeLessThan((5 * sd) / Math.sqrt(40_000));
     }
+  });
+
+  it("lies between none and all, its mean within its interval, whatever is known (C12)", () => {
+    const facts = fc.record({
+      lesion: fc.constantFrom("present", "absent", undefined),
+      headSeen: fc.constantFrom("seen", "hidden", "notLooked", undefined),
+      third: fc.constantFrom("coronal", "middle", "apical", undefined),
+      bend: fc.constantFrom("before", "in", "beyond", "none", undefined),
+      toothType: fc.constantFrom("anterior", "premolar", "molar", undefined),
+    });
+    fc.assert(
+      fc.property(facts, (more) => {
+        const { ways } = of({ ...more, draws: 300 });
+        const shares = new Map(ways.map(({ way, healed }) => [way, healed?.mean ?? 0]));
+        for (const { healed, kept } of ways)
+          for (const one of [healed, kept].flatMap((each) => each ?? [])) {
+            expect(one.interval.low).toBeLessThanOrEqual(one.mean);
+            expect(one.interval.high).toBeGreaterThanOrEqual(one.mean);
+            expect(one.interval.low).toBeGreaterThanOrEqual(0);
+            expect(one.interval.high).toBeLessThanOrEqual(1);
+          }
+        // A bypass is worth nothing to all of what lies between a canal with and one without a fragment.
+        expect(shares.get("bypass")).toBeGreaterThan(shares.get("leave") ?? 1);
+      }),
+      { numRuns: 20 },
+    );
   });
 
   it("is the same for the same seed, and near it for another; the means don't move (C12)", () => {

@@ -43,12 +43,18 @@ const when = (holds: boolean, name: string, why: string): Missing => (holds ? [{
 
 function geometryMissing(input: RemovalInput, { sightLine, platform }: Weighed): Missing {
   const { course, fragment, clearanceMm, canalDiameterMm } = input;
+  const anyWall = sightLine?.wallLeftMm !== undefined || platform?.wallLeftMm !== undefined;
   const noWall = sightLine !== undefined && sightLine.wallLeftMm === undefined;
   return [
     ...when(
       sightLine === undefined,
       "sightLine",
       `${course === undefined ? "the course" : "the depth of the head"} is not known`,
+    ),
+    ...when(
+      anyWall,
+      "intervals of the walls left",
+      "the errors of the measured walls and of the course are not told here",
     ),
     ...when(noWall, "sightLine.wallLeftMm", "no wall along the canal is known"),
     ...when(

@@ -1,6 +1,6 @@
 import nevares from "../../../../data/nevares-2012/source.json" with { type: "json" };
+import { chiSquare2x2 } from "../../statistics/chi-square-2x2.ts";
 import type { RemovalOutput } from "../removal-output.ts";
-import { chiSquare2x2 } from "./chi-square-2x2.ts";
 import type { Count } from "./denominators.ts";
 
 const countOf = (state: "seen" | "hidden"): Count => {

@@ -1,5 +1,10 @@
-import { chiSquareTail } from "../../radiograph/chi-square-tail.ts";
-import type { Count } from "./denominators.ts";
+import { chiSquareTail } from "../radiograph/chi-square-tail.ts";
+
+/** How many had something, and of how many. */
+interface Count {
+  readonly events: number;
+  readonly n: number;
+}
 
 /**
  * Whether two shares differ: Pearson's chi-square of a table of two by two, without correction, and its P.

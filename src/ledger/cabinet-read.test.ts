@@ -74,12 +74,20 @@ describe("the tally of a counted file", () => {
   });
 
   it.each([
-    ["a speed of both kinds", { rpm: 300, seconds: 9, reciprocation: { forwardDeg: 9, backDeg: 3, frequencyHz: 1 } }],
+    ["a time of 0", { rpm: 300, seconds: 0 }],
+    ["a speed of 0", { rpm: 0, seconds: 9 }],
     ["no time", { rpm: 300 }],
     ["no speed", { seconds: 9 }],
   ])("counts a row with %s as a use without turns", (_, more) => {
     const one = tally(cabinet(), usesOf("case-1", { "2026-03-01": [row({ canal: "P", ...more })] }));
     expect(one).toMatchObject({ uses: 1, canals: 1, untimed: 1, turnsNet: 0, turnsSwept: 0 });
+  });
+
+  it("counts turning to and fro where a speed stands beside it", () => {
+    // 90 forward and 90 back, twice a second for 10 s: nothing is left, 20 pairs of half a turn are swept.
+    const both = { rpm: 300, seconds: 10, reciprocation: { forwardDeg: 90, backDeg: 90, frequencyHz: 2 } };
+    const one = tally(cabinet(), usesOf("case-1", { "2026-03-01": [row({ canal: "P", ...both })] }));
+    expect(one).toMatchObject({ untimed: 0, turnsNet: 0, turnsSwept: 10 });
   });
 
   it("counts demo cases for the demo's files alone", () => {

@@ -1,10 +1,10 @@
 import { z } from "zod";
-import type { Instrument } from "../core/instrument/instrument-fields.ts";
 import { instrumentTopic } from "../core/instrument/instrument-topic.ts";
 import type { CabinetItem, CabinetItemOf } from "../record/cabinet/cabinet-item.ts";
 import type { FileUseOfCase } from "../record/file-uses.ts";
 import type { LedgerEntry } from "../record/ledger-entry.ts";
 import { outcomeOf } from "./derive-ledger.ts";
+import { instrumentAsked } from "./instruments-used/instrument-asked.ts";
 
 /** What an instrument of the cabinet measures, or why that can't be said. */
 export type ShownInstrument =
@@ -53,17 +53,8 @@ type InstrumentBody = CabinetItemOf<"instrument">["body"];
 
 /** What an instrument measures; one that can't be is told in the topic's words. */
 function shownInstrument(body: InstrumentBody): ShownInstrument {
-  const outcome = outcomeOf(instrumentTopic, instrumentOf(body));
+  const outcome = outcomeOf(instrumentTopic, instrumentAsked(body));
   return "output" in outcome ? { output: instrumentTopic.output.parse(outcome.output) } : outcome;
-}
-
-/** A profile rules over the taper, and says itself how far it goes. */
-function instrumentOf({ profile, taper, ...body }: InstrumentBody): Instrument {
-  const { size, workingMm, lengthMm, maxDiameterMm, section, alloy, movement, rpm, torqueLimitNmm } = body;
-  return {
-    ...{ size, workingMm, lengthMm, maxDiameterMm, section, alloy, movement, rpm, torqueLimitNmm },
-    ...(profile === undefined ? { taper } : { profile }),
-  };
 }
 
 /** What tallies of files are worked out from. */

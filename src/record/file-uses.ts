@@ -41,8 +41,11 @@ export function fileUsesOf(parts: readonly Part[]): FileUse[] {
 
 type Turning = Omit<Parameters<typeof turnsOfUse>[0], "seconds"> & { readonly seconds?: number | undefined };
 
-/** Undefined where time or speed is not recorded, or two speeds are. */
-function turnsOf({ rpm, reciprocation, seconds }: Turning) {
-  if (seconds === undefined || (rpm === undefined) === (reciprocation === undefined)) return undefined;
+/**
+ * The turns of one row: those that are left of both directions, and all turning added up.
+ * Gives undefined where time or speed is not recorded, or is 0. Turning to and fro rules over turns a minute.
+ */
+export function turnsOf({ rpm = 0, reciprocation, seconds = 0 }: Turning) {
+  if (seconds === 0 || (rpm === 0 && reciprocation === undefined)) return undefined;
   return turnsOfUse({ rpm, reciprocation, seconds });
 }

@@ -13,7 +13,7 @@ import { openStore } from "./open-store.ts";
 const kills = Number(process.env.CANALOG_SOAK_KILLS ?? 4);
 
 test(
-  "a writer that is killed loses nothing that it acknowledged, and its chain is whole",
+  "a writer that is killed loses nothing that it acknowledged, and its chains are whole",
   async () => {
     const writer = await buildProgram("writer");
     const home = join(temporaryFolder(), "home");
@@ -25,9 +25,11 @@ test(
       const { store, recovered } = await openStore(home);
       expect(recovered[0]).toContain("had not closed the record");
       const chain = new Map((await store.changes("case-1")).map(({ sequence, hash }) => [String(sequence), hash]));
+      const cabinet = new Map((await store.cabinetChanges()).map(({ sequence, hash }) => [String(sequence), hash]));
       for (const line of said) {
         const [what, name = "", hash] = line.split(" ");
         if (what === "change") expect(chain.get(name)).toBe(hash);
+        else if (what === "cabinet") expect(cabinet.get(name)).toBe(hash);
         else await store.readFilm(name);
         acknowledged += 1;
       }

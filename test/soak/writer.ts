@@ -1,4 +1,5 @@
 import { openStore } from "../../src/store/open-store.ts";
+import { putItem } from "../samples/cabinet.ts";
 import { consentBody, filmBody, newCase, put, recording } from "../samples/gestures.ts";
 
 /** Records without end into the home that is named, and says each change and film once the store has acknowledged it. */
@@ -15,6 +16,8 @@ async function write(home: string): Promise<void> {
       console.log(`film ${hash}`);
       state = await store.record("case-1", put(`film-${index}`, "film", 0, filmBody(hash)), recording);
     }
+    const { sequence, headHash } = await store.recordInCabinet(putItem(`shaper-${index}`, "instrument"), recording);
+    console.log(`cabinet ${sequence} ${headHash}`);
     if (index % 8 === 0) state = await store.undo("case-1", recording);
   }
 }

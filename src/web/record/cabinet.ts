@@ -53,7 +53,8 @@ export function useCabinet(): CabinetUse {
     queryFn: () => ask<CabinetView>("/cabinet"),
     refetchOnWindowFocus: () => !queue.busy,
   });
-  const save = useSyncExternalStore(queue.watch, () => queue.state);
+  const saveNow = () => queue.state;
+  const save = useSyncExternalStore(queue.watch, saveNow, saveNow);
   const view = useMemo(() => {
     void save; // the overlay changes whenever the queue tells
     return data && { ...data, items: queue.over(data.items) };

@@ -38,7 +38,7 @@ export function UseMore() {
                 words={depthFromWords}
                 unset="the reference point"
               />
-              <NumberField at="engagedFraction" label="Share of the time at that depth, 0 to 1" digits={2} />
+              <NumberField at="engagedFraction" label="Share of the time at depth" digits={2} />
               <NumberField at="torqueLimitNmm" label="Torque limit" unit="N mm" />
               <SelectField at="section" label="Section" words={sectionWords} unset="not said" />
               <NumberField at="lengthMm" label="Length, tip to handle" unit="mm" />

@@ -72,7 +72,7 @@ export const sampleRemovalTold = (over: Partial<RemovalOutput> = {}): RemovalOut
       },
       { way: "extraction", steps: "taken out", kept: estimate(0, 0, 0), from: [] },
     ],
-    ...{ figuresDecide: false, figuresSay: "The intervals of remove, bypass, leave and surgery overlap" },
+    ...{ figuresDecide: false, figuresSay: "The figures do not decide: the intervals of remove and leave overlap" },
     drivers: [
       {
         ...{ way: "remove", against: "leave", difference: estimate(0.05, -0.12, 0.21), overlap: true },

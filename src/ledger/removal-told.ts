@@ -1,3 +1,4 @@
+import { removalInput } from "../core/instrument/removal-input.ts";
 import { type RemovalOutput, removalOutput } from "../core/instrument/removal-output.ts";
 import type { LedgerEntry } from "../record/ledger-entry.ts";
 
@@ -10,3 +11,15 @@ export const removalSubject = (removalId: string): string => `removal of ${remov
 /** See {@link RemovalTold}; undefined for an entry that refused. */
 export const removalTold = (entry: Pick<LedgerEntry, "output"> | undefined): RemovalTold | undefined =>
   removalOutput.safeParse(entry?.output).data;
+
+/** What a weighing was computed with where the removal's own page says nothing: from films, the mishap or the ledger. */
+export function removalFromElsewhere(entry: LedgerEntry | undefined, removalId: string) {
+  const asked = removalInput.safeParse(entry?.input).data;
+  const { headDepthMm, headDiameterMm } = asked?.fragment ?? {};
+  const own = (field: string): boolean =>
+    (entry?.inputPaths ?? []).some(({ record }) => record === `${removalId}/${field}`);
+  return {
+    headDepthMm: own("headDepthMm") ? undefined : headDepthMm,
+    headDiameterMm: own("headDiameterMm") ? undefined : headDiameterMm,
+  };
+}

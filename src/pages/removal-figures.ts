@@ -35,14 +35,27 @@ const markWords = { seen: "read", memory: "from memory", "common practice": "com
 export const waysFigure = ({ ways }: Pick<RemovalTold, "ways">, shown: Shown): Figure =>
   waysSideBySide({
     ways: ways.map(({ way, steps, healed, kept, from }) => ({
-      ...{ way: sentence(removalWayWords[way]), words: steps, healed, kept },
-      from: [...new Set(from.filter(({ inSum }) => inSum).map(seriesWords))].join("; "),
+      ...{ way: sentence(removalWayWords[way]), words: steps, healed: drawn(healed), kept: drawn(kept) },
+      from: seriesBehind(from),
     })),
     ...shown,
   });
 
+type Way = RemovalTold["ways"][number];
+
+/** What holds by definition has no interval to draw. */
+const drawn = (share: Way["healed"]) =>
+  share?.interval.low === share?.interval.high && share !== undefined ? { mean: share.mean } : share;
+
+/** The series that a way's figures are drawn from, each once; those that print no counts only where no others are. */
+function seriesBehind(from: Way["from"]): string {
+  const rows = from.filter(({ inSum }) => inSum);
+  const counted = rows.filter(({ n }) => n !== undefined);
+  return [...new Set((counted.length > 0 ? counted : rows).map(seriesWords))].join("; ");
+}
+
 /** `Spili 2005, 134/146`, with a star where it was recalled. */
-const seriesWords = (row: RemovalTold["ways"][number]["from"][number]): string => {
+const seriesWords = (row: Way["from"][number]): string => {
   const counts = row.events === undefined || row.n === undefined ? "" : `, ${row.events}/${row.n}`;
   return `${sourceWithStar(row)}${counts}`;
 };
@@ -57,16 +70,17 @@ export const chancesFigure = (rows: RemovalTold["removalChance"], shown: Shown):
     ...shown,
   });
 
-const percent = 100;
+/** A difference of shares in points of percent, to a tenth. */
+const points = (share: number): number => Number((100 * share).toFixed(1));
 
 /** What drives the difference of a way to leaving the piece, in points of percent. */
 export const driversFigure = ({ way, difference, inputs }: RemovalTold["drivers"][number], shown: Shown): Figure =>
   tornado({
     ...{ of: `bone heals: ${removalWayWords[way]}, less ${removalWayWords.leave}`, unit: "points of percent" },
-    base: percent * difference.mean,
+    base: points(difference.mean),
     drivers: inputs.map(({ name, low, high, differenceAtLow, differenceAtHigh }) => ({
       ...{ name: sentence(name), low: low.toFixed(2), high: high.toFixed(2) },
-      ...{ atLow: percent * differenceAtLow, atHigh: percent * differenceAtHigh },
+      ...{ atLow: points(differenceAtLow), atHigh: points(differenceAtHigh) },
     })),
     ...shown,
   });
@@ -76,11 +90,11 @@ export function sightFigure(entry: LedgerEntry | undefined, told: RemovalTold, s
   const asked = removalInput.safeParse(entry?.input).data;
   const { sightLine: line } = told;
   const course = asked?.course;
-  const points = course !== undefined && "points" in course ? course.points : undefined;
+  const traced = course !== undefined && "points" in course ? course.points : undefined;
   const headDepthMm = asked?.fragment.headDepthMm;
-  if (line === undefined || points === undefined || headDepthMm === undefined) return undefined;
+  if (line === undefined || traced === undefined || headDepthMm === undefined) return undefined;
   return sightLine({
-    course: points,
+    course: traced,
     ...{ headDepthMm, orificeShiftMm: asked?.orificeShiftMm },
     maxOffset: { mm: line.maxOffsetMm, atMm: line.offsetAtMm },
     walls: line.sides.map(({ side, dentineToCutMm, wallLeftMm }) => ({

@@ -17,7 +17,7 @@ import { type Block, type Line, type Page, type Run, says, type Table } from "..
 import { waysFigure } from "../removal-figures.ts";
 import { sentence } from "../sentence.ts";
 import { shareWithInterval } from "../share-with-interval.ts";
-import { sourceWithStar } from "../source-name.ts";
+import { sourceWithStar, withSourceNames } from "../source-name.ts";
 import { textBlock } from "./presenting.ts";
 
 type Removal = BodyOf<"removal">;
@@ -48,10 +48,9 @@ function waysPage(source: CaseSource, { id, body }: PartOf<"removal">, canal: st
   const told = removalTold(read.entry(subject));
   if (told === undefined) return [];
   const figure = waysFigure(told, { theme: source.theme, widthPx: 1000, letters: 1.1 });
-  const decides = told.figuresDecide ? "" : "The figures do not decide. ";
   const blocks: Block[] = [
     { kind: "figure", figure, caption: "Each way: bone healed and tooth kept, with 95 % intervals; * recalled" },
-    { kind: "text", lines: [says(`${decides}${sentence(told.figuresSay)}`)] },
+    { kind: "text", lines: [says(sentence(told.figuresSay))] },
     ...wallBlock(told, read, subject),
     ...chanceBlock(told, read, subject),
   ];
@@ -59,10 +58,14 @@ function waysPage(source: CaseSource, { id, body }: PartOf<"removal">, canal: st
     {
       ...{ title: titled("Removal: the ways side by side", canal), on: body.on, blocks },
       subtitle: momentWords(body.on, source.parts),
-      notes: [...told.reasons.for.map((one) => `For: ${one}`), ...told.reasons.against.map((one) => `Against: ${one}`)],
+      notes: [...noted("For", told.reasons.for), ...noted("Against", told.reasons.against)],
     },
   ];
 }
+
+/** Reasons as they are said beside the slide. */
+const noted = (side: string, reasons: readonly string[]): string[] =>
+  reasons.map((one) => `${side}: ${withSourceNames(one)}`);
 
 /** What the straight path and the platform leave. */
 function wallBlock({ sightLine, platform }: Told, read: LedgerReader, subject: string): Block[] {

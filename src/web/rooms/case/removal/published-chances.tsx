@@ -34,7 +34,10 @@ export function PublishedChances({ told: { removalChance }, entryId }: Published
       ) : (
         <>
           {figure && <FigureView figure={figure} />}
-          <ChanceTable caption="Groups that this case belongs to" rows={own} entryId={entryId} />
+          <details className="removal-from">
+            <summary>The same as a table, each with its source ({own.length})</summary>
+            <ChanceTable caption="Groups that this case belongs to" rows={own} entryId={entryId} />
+          </details>
         </>
       )}
       {others.length > 0 && (

@@ -16,11 +16,12 @@ import { faultsAtPlaces } from "../ledger/faults-at-places.ts";
 import { MomentEmblem } from "../moment-emblem.tsx";
 import { AttemptLog } from "./attempt-log.tsx";
 import { ForAndAgainst } from "./for-and-against.tsx";
+import { NotComputed } from "./not-computed.tsx";
 import { PublishedChances } from "./published-chances.tsx";
 import "./removal-page.css";
 import { RemovalResult } from "./removal-result.tsx";
 import { StopRules } from "./stop-rules.tsx";
-import { WayToIt } from "./way-to-it.tsx";
+import { isOfWay, WayToIt } from "./way-to-it.tsx";
 import { WaysBeside } from "./ways-beside.tsx";
 import { WeighRemoval } from "./weigh-removal.tsx";
 import { WhatIsNeeded } from "./what-is-needed.tsx";
@@ -108,6 +109,7 @@ function Weighing({ caseId, mishap, removal, ledger, day, book, takeOut }: Weigh
             <PublishedChances {...{ told, entryId }} />
             <WaysBeside {...{ told, entryId }} />
             <ForAndAgainst reasons={told.reasons} />
+            <NotComputed of={told.notComputed.filter((one) => !isOfWay(one))} />
             <Cautions topic="removal" cautions={told.cautions} />
           </>
         )}

@@ -8,11 +8,15 @@ import { FigureView } from "../../../parts/figure-view.tsx";
 import { numberInWords, withUnit } from "../../../parts/figures-in-words.ts";
 import { sentenceInWords } from "../../../words/value-words.ts";
 import { LimitsOfWall } from "./limits-of-wall.tsx";
+import { NotComputed } from "./not-computed.tsx";
 
 interface WayToItOptions {
   readonly told: RemovalTold;
   readonly entry: LedgerEntry;
 }
+
+/** What is missing of the way is told with it, all else below. */
+export const isOfWay = ({ name }: RemovalTold["notComputed"][number]): boolean => /^(sightLine|platform)/.test(name);
 
 /** The straight path to the piece and the platform at it, with the dentine that each leaves on every side. */
 export function WayToIt({ told, entry }: WayToItOptions) {
@@ -33,13 +37,7 @@ export function WayToIt({ told, entry }: WayToItOptions) {
       )}
       {sightLine && <SightLine line={sightLine} entryId={entry.id} />}
       {platform && <Platform platform={platform} entryId={entry.id} />}
-      {notComputed.length > 0 && (
-        <ul className="removal-wanted" aria-label="Not computed">
-          {notComputed.map(({ name, why }) => (
-            <li key={name + why}>{sentenceInWords(why)}</li>
-          ))}
-        </ul>
-      )}
+      <NotComputed of={notComputed.filter(isOfWay)} />
     </section>
   );
 }
@@ -61,12 +59,12 @@ function SightLine({ line, entryId }: SightLineOptions) {
         <a className="removal-number" href={`#${entryId}`}>
           {mm(line.maxOffsetMm)}
         </a>{" "}
-        off the straight line between orifice and piece, most {mm(line.offsetAtMm)} below the orifice.
+        off the straight line between orifice and piece, the most at {mm(line.offsetAtMm)} below the orifice.
       </p>
       <p className="removal-verdict" data-verdict={verdict}>
         <strong>
           {verdict === "refused" ? "◆ " : ""}
-          {sentenceInWords(pathWords[verdict])}
+          {sentenceInWords(pathWords[verdict])}.
         </strong>{" "}
         {sentenceInWords(says)}
       </p>

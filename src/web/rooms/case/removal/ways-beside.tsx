@@ -23,7 +23,7 @@ export function WaysBeside({ told, entryId }: WaysBesideOptions) {
     <section className="form-part" aria-labelledby="removal-ways">
       <h2 id="removal-ways">The ways side by side</h2>
       <p className="removal-verdict" data-verdict={told.figuresDecide ? "decides" : "open"}>
-        <strong>{told.figuresDecide ? "" : "◇ The figures do not decide. "}</strong>
+        {!told.figuresDecide && "◇ "}
         {sentenceInWords(told.figuresSay)}
       </p>
       <FigureView figure={figure} />
@@ -86,11 +86,9 @@ interface WayOptions {
   readonly entryId: string;
 }
 
-const WayRow = ({ way: { way, steps, healed, kept }, entryId }: WayOptions) => (
+const WayRow = ({ way: { way, healed, kept }, entryId }: WayOptions) => (
   <tr>
-    <th scope="row">
-      {capital(removalWayWords[way])} <span className="removal-steps">{sentenceInWords(steps)}</span>
-    </th>
+    <th scope="row">{capital(removalWayWords[way])}</th>
     <td data-figure>
       <Share of={healed} entryId={entryId} />
     </td>

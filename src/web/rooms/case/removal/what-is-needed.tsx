@@ -1,8 +1,10 @@
+import { removalFromElsewhere } from "../../../../ledger/removal-told.ts";
 import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
 import { wallSideWords } from "../../../../record/words/removal-words.ts";
 import { SelectField } from "../../../parts/fields/choice-field.tsx";
 import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { Rows } from "../../../parts/fields/rows.tsx";
+import { numberInWords } from "../../../parts/figures-in-words.ts";
 import { useCaseNow } from "../case-now.ts";
 import { rowName } from "../forms/row-name.ts";
 import { inputOrigin } from "../ledger/entry-subject.ts";
@@ -14,51 +16,70 @@ interface WhatIsNeededOptions {
 }
 
 /** What the sum rests on: what is measured here, and what it takes from elsewhere in the record. */
-export const WhatIsNeeded = ({ removalId, entry }: WhatIsNeededOptions) => (
-  <section className="form-part" aria-labelledby="removal-needs">
-    <h2 id="removal-needs">What the sum needs</h2>
-    <div className="fields">
-      <NumberField at="headDepthMm" label="Top of the piece, below the orifice" unit="mm" digits={1} />
-      <NumberField at="headDiameterMm" label="Width of its top" unit="mm" digits={2} />
-      <NumberField at="canalDiameterMm" label="Canal beside its top" unit="mm" digits={2} />
-      <NumberField at="clearanceMm" label="Room for a tip on each side" unit="mm" digits={2} />
-      <NumberField at="offCentreMm" label="Off the root's centre by" unit="mm" digits={2} />
-      <NumberField at="orificeShiftMm" label="Orifice moved off the furcation" unit="mm" digits={1} />
-    </div>
-    <div className="removal-walls">
-      <div className="form-part">
-        <h3>Dentine round the canal at its top</h3>
-        <Rows
-          at="walls"
-          label="Walls at the top of the piece"
-          add="Add a wall"
-          start={() => ({ side: "furcation", mm: 1 })}
-          nameOf={(row, index) => `wall ${index + 1}, ${sideOf(row)}`}
-          columns={[
-            { head: "Side", cell: <Side />, wide: true },
-            { head: "Dentine", unit: "mm", cell: <Thickness />, figure: true },
-          ]}
+export function WhatIsNeeded({ removalId, entry }: WhatIsNeededOptions) {
+  const { headDepthMm, headDiameterMm } = removalFromElsewhere(entry, removalId);
+  return (
+    <section className="form-part" aria-labelledby="removal-needs">
+      <h2 id="removal-needs">What the sum needs</h2>
+      <div className="fields">
+        <NumberField
+          at="headDepthMm"
+          label="Top of the piece, below the orifice"
+          unit="mm"
+          digits={1}
+          {...givenAs(headDepthMm, 1)}
         />
-      </div>
-      <div className="form-part">
-        <h3>Thinnest between orifice and piece</h3>
-        <Rows
-          at="thinnestAlong"
-          label="Thinnest dentine between the orifice and the piece"
-          add="Add a place"
-          start={() => ({ atMm: 0, side: "furcation", mm: 1 })}
-          nameOf={(row, index) => `place ${index + 1}, ${sideOf(row)}`}
-          columns={[
-            { head: "Below the orifice", unit: "mm", cell: <Depth />, figure: true },
-            { head: "Side", cell: <Side />, wide: true },
-            { head: "Dentine", unit: "mm", cell: <Thickness />, figure: true },
-          ]}
+        <NumberField
+          at="headDiameterMm"
+          label="Width of its top"
+          unit="mm"
+          digits={2}
+          {...givenAs(headDiameterMm, 2)}
         />
+        <NumberField at="canalDiameterMm" label="Canal beside its top" unit="mm" digits={2} />
+        <NumberField at="clearanceMm" label="Room for a tip on each side" unit="mm" digits={2} />
+        <NumberField at="offCentreMm" label="Off the root's centre by" unit="mm" digits={2} />
+        <NumberField at="orificeShiftMm" label="Orifice moved off the furcation" unit="mm" digits={1} />
       </div>
-    </div>
-    <FromElsewhere {...{ removalId, entry }} />
-  </section>
-);
+      <div className="removal-walls">
+        <div className="form-part">
+          <h3>Dentine round the canal at its top</h3>
+          <Rows
+            at="walls"
+            label="Walls at the top of the piece"
+            add="Add a wall"
+            start={() => ({ side: "furcation", mm: 1 })}
+            nameOf={(row, index) => `wall ${index + 1}, ${sideOf(row)}`}
+            columns={[
+              { head: "Side", cell: <Side />, wide: true },
+              { head: "Dentine", unit: "mm", cell: <Thickness />, figure: true },
+            ]}
+          />
+        </div>
+        <div className="form-part">
+          <h3>Thinnest between orifice and piece</h3>
+          <Rows
+            at="thinnestAlong"
+            label="Thinnest dentine between the orifice and the piece"
+            add="Add a place"
+            start={() => ({ atMm: 0, side: "furcation", mm: 1 })}
+            nameOf={(row, index) => `place ${index + 1}, ${sideOf(row)}`}
+            columns={[
+              { head: "Below the orifice", unit: "mm", cell: <Depth />, figure: true },
+              { head: "Side", cell: <Side />, wide: true },
+              { head: "Dentine", unit: "mm", cell: <Thickness />, figure: true },
+            ]}
+          />
+        </div>
+      </div>
+      <FromElsewhere {...{ removalId, entry }} />
+    </section>
+  );
+}
+
+/** What the record gives stands in the empty field; what is written there goes before it. */
+const givenAs = (value: number | undefined, decimals: number) =>
+  value === undefined ? {} : { placeholder: `${numberInWords(value, decimals)} in the record` };
 
 const Side = () => <SelectField at="side" label="Side" words={wallSideWords} bare />;
 const Thickness = () => <NumberField at="mm" label="Dentine" unit="mm" digits={1} required bare />;

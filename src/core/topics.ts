@@ -4,6 +4,7 @@ import { planTopic } from "./diagnosis/plan-topic.ts";
 import { testStrengthTopic } from "./diagnosis/test-strength-topic.ts";
 import { bendTopic } from "./instrument/bend-topic.ts";
 import { fitTopic } from "./instrument/fit-topic.ts";
+import { fractureTopic } from "./instrument/fracture-topic.ts";
 import { instrumentTopic } from "./instrument/instrument-topic.ts";
 import { lifeUsedTopic } from "./instrument/life-used-topic.ts";
 import { removalTopic } from "./instrument/removal-topic.ts";
@@ -50,6 +51,7 @@ export const topics: readonly Topic[] = [
   fitTopic,
   bendTopic,
   lifeUsedTopic,
+  fractureTopic,
   removalTopic,
   diagnosisTopic,
   testStrengthTopic,

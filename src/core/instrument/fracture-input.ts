@@ -26,6 +26,12 @@ const assumptionFields = z.strictObject({
   notStopped: factorRange("No stop at the torque limit is how many times likelier; below 1."),
   elsewhere: shareRange("Share of breaks by bending or twisting that lie elsewhere than they are expected."),
   flawHigh: shareRange("Share of breaks by a flaw that lie in the third of the instrument next to its handle."),
+  lifeScatter: shareRange("Standard deviation of life between like instruments, as a share of the mean."),
+  striations: factorRange("Striations are how many times likelier on a fatigue break than on another."),
+  severalOrigins: factorRange("Several origins are how many times likelier on a fatigue break."),
+  dimples: factorRange("Dimples are how many times likelier on a torsional break."),
+  circularAbrasion: factorRange("Circular marks of abrasion are how many times likelier on a torsional break."),
+  inclusionOrPore: factorRange("An inclusion or pore at the origin is how many times likelier on a break by a flaw."),
   slope: z
     .strictObject({ strong: z.number().min(-2).max(-0.1), weak: z.number().min(-2).max(-0.1) })
     .optional()
@@ -79,10 +85,12 @@ const explanation = z.strictObject({
   predictedFromTipMm: z
     .strictObject({ mean: z.number(), sd: z.number() })
     .nullable()
-    .describe("Where along the instrument it would break, mm from the tip; null where nothing tells."),
+    .describe(
+      "Where along the instrument it would break, mm from the tip, but for the share elsewhere; null where nothing tells.",
+    ),
   places: z
     .array(z.strictObject({ fromTipMm: z.number(), density: z.number() }))
-    .describe("The same as a curve, each 0.25 mm: share of such breaks per mm."),
+    .describe("The same as a curve, each 0.2 mm, with what lies elsewhere: share of such breaks per mm."),
   fromOrificeMm: z
     .number()
     .optional()
@@ -134,7 +142,10 @@ export const fractureOutput = z.strictObject({
     })
     .optional()
     .describe("How long the piece is, and how it stands among published lengths; absent without a measure."),
-  breakFromOrificeMm: z.number().optional().describe("Where in the canal it broke, mm from the orifice."),
+  breakFromOrificeMm: z
+    .number()
+    .optional()
+    .describe("Where in the canal it broke, mm from the orifice; below 0 above it."),
   facts: z
     .array(
       z.strictObject({

@@ -1,4 +1,4 @@
-import { chiSquareTail } from "../radiograph/chi-square-tail.ts";
+import { normalShareBelow } from "./normal-share.ts";
 
 /**
  * How far apart the smallest and the largest of some normal numbers lie on average, in standard deviations.
@@ -12,15 +12,10 @@ export function expectedRange(count: number): number {
   const width = (2 * farOut) / steps;
   let sum = 0;
   for (let step = 0; step <= steps; step++) {
-    const below = shareBelow(-farOut + step * width);
+    const below = normalShareBelow(-farOut + step * width);
     sum += 1 - below ** count - (1 - below) ** count;
   }
   return sum * width;
 }
 
 const farOut = 9;
-
-function shareBelow(z: number): number {
-  const tail = chiSquareTail(z * z, 1) / 2;
-  return z < 0 ? tail : 1 - tail;
-}

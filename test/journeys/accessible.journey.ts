@@ -56,6 +56,13 @@ const rooms: readonly { name: string; address: string; ready: (page: Page) => Pr
     address: "/calibration",
     ready: (page) => page.getByRole("button", { name: /^Begin/ }).waitFor(),
   },
+  {
+    name: "instrument cabinet",
+    address: "/instruments",
+    ready: (page) => page.getByRole("heading", { name: "Instrument cabinet" }).waitFor(),
+  },
+  { name: "instrument of the cabinet", address: "/instruments", ready: openInstrument },
+  { name: "instruments into a canal", address: "/case/demo-a", ready: openInstrumentEntry },
   { name: "settings", address: "/settings", ready: (page) => page.getByRole("heading").first().waitFor() },
   { name: "about", address: "/about", ready: (page) => page.getByRole("heading").first().waitFor() },
   {
@@ -167,6 +174,19 @@ async function openNewCase(page: Page): Promise<void> {
     .first()
     .click();
   await page.getByRole("dialog", { name: "New case" }).waitFor();
+}
+
+async function openInstrument(page: Page): Promise<void> {
+  await page.getByRole("heading", { name: "Instrument cabinet" }).waitFor();
+  await page.keyboard.press("i");
+  await page.getByRole("heading", { name: "Geometry and alloy" }).waitFor();
+  await page.getByRole("img", { name: /^Instruments to scale/ }).waitFor();
+}
+
+async function openInstrumentEntry(page: Page): Promise<void> {
+  await openMoment(page, /^Visit 1/);
+  await page.keyboard.press("i");
+  await page.getByRole("dialog", { name: "Instruments into a canal" }).waitFor();
 }
 
 /** What the rules for accessible pages (WCAG 2.2 A and AA, and good practice) find wrong, a line each. */

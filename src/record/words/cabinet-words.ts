@@ -35,14 +35,22 @@ export interface LimitReached {
   readonly found: number;
 }
 
+/** The same of one alone. */
+const oneCounted: Words<keyof Limits> = {
+  ...{ uses: "visit in use", canals: "canal", sterilisations: "sterilisation" },
+  ...{ turns: "turn", equivalentTurns: "equivalent turn" },
+};
+
 /**
- * A limit that was reached in words: `9 canals, 1 above the limit of 8`.
+ * A limit that was reached in words: `9 canals, 1 above the limit of 8`, or `8 canals, at the limit`.
  * Takes what was found and the limit, counts or turns. Gives turns rounded to whole ones.
  */
 export function limitInWords({ name, limit, found }: LimitReached): string {
   const above = Math.round(found) - Math.round(limit);
-  const where = above > 0 ? `${wholeInWords(above)} above the limit of` : "at the limit of";
-  return `${wholeInWords(found)} ${countedWords[name]}, ${where} ${wholeInWords(limit)}`;
+  const what = `${wholeInWords(found)} ${(Math.round(found) === 1 ? oneCounted : countedWords)[name]}`;
+  return above > 0
+    ? `${what}, ${wholeInWords(above)} above the limit of ${wholeInWords(limit)}`
+    : `${what}, at the limit`;
 }
 
 /** A whole number, thousands apart from five digits on: `12 600`. */

@@ -12,6 +12,13 @@ interface DialogOptions {
   readonly children: ReactNode;
 }
 
+/** The first field of a page; of choices that exclude each other the one that stands. */
+function firstField(dialog: HTMLElement | null): HTMLElement | null | undefined {
+  const first = dialog?.querySelector<HTMLElement>(":is(input, select, textarea):enabled");
+  if (!(first instanceof HTMLInputElement) || first.type !== "radio") return first;
+  return dialog?.querySelector<HTMLElement>(`input[name="${CSS.escape(first.name)}"]:checked`) ?? first;
+}
+
 /** A page above the page: its first field has the focus, which it keeps and gives back; Escape closes it. */
 export function Dialog({ title, close, place = "middle", wide = false, children }: DialogOptions) {
   const element = useRef<HTMLDialogElement>(null);
@@ -21,7 +28,7 @@ export function Dialog({ title, close, place = "middle", wide = false, children 
     const dialog = element.current;
     const before = document.activeElement;
     dialog?.showModal();
-    dialog?.querySelector<HTMLElement>(":is(input, select, textarea):enabled")?.focus();
+    firstField(dialog)?.focus();
     return () => {
       dialog?.close();
       if (before instanceof HTMLElement && before.isConnected) before.focus();

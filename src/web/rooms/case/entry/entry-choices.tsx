@@ -79,7 +79,11 @@ export function ItemChoice({ choices, at, choose }: ItemChoiceOptions) {
   );
 }
 
-function saysOf(item: CabinetItem): string {
+/** How many instruments a sequence holds, or the geometry of one that its name does not tell; and that it is invented. */
+const saysOf = (item: CabinetItem): string =>
+  [holdsOf(item), item.body.demo === true ? "demo" : ""].filter((text) => text !== "").join(", ");
+
+function holdsOf(item: CabinetItem): string {
   if (item.kind === "sequence") return countOf(item.body.steps.length, "instrument");
   if (item.kind === "file") return "";
   const size = instrumentName(item.body);

@@ -117,6 +117,7 @@ const Line = ({ item, shown, children }: LineOptions) => (
       aria-current={shown === item.id ? "page" : undefined}
     >
       <strong>{nameOfItem(item)}</strong>
+      {item.body.demo === true && <span className="quiet">demo</span>}
       {children}
     </Link>
   </li>

@@ -4,6 +4,7 @@ import { instrumentToScale } from "../../../figures/instrument-to-scale.ts";
 import { filesOf, instrumentsOf } from "../../../record/cabinet/items-of-cabinet.ts";
 import { movementWords } from "../../../record/words/visit-words.ts";
 import { Button } from "../../parts/button.tsx";
+import { DemoMark } from "../../parts/demo-mark.tsx";
 import { FigureView } from "../../parts/figure-view.tsx";
 import { capital } from "../../words/capital.ts";
 import { useCabinetNow } from "./cabinet-now.ts";
@@ -21,6 +22,12 @@ export function CabinetOverview({ missing }: { readonly missing: boolean }) {
         <h2 id="cabinet-item" tabIndex={-1}>
           {isEmpty ? "Nothing in the cabinet yet" : "Overview"}
         </h2>
+        {view.items.some(({ body }) => body.demo === true) && (
+          <>
+            <DemoMark />
+            <span className="quiet">those marked demo</span>
+          </>
+        )}
       </header>
       {missing && <p role="status">The cabinet holds nothing of that address; it may have been taken out.</p>}
       {isEmpty && (

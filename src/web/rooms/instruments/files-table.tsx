@@ -67,7 +67,10 @@ function FileRow({ file }: { readonly file: CabinetItemOf<"file"> }) {
       <tr>
         <th scope="row">
           <Link href={`/instruments/${file.id}`}>{label}</Link>
-          <span className="quiet">{nameOfInstrument(view.items, file.body.instrument)}</span>
+          <span className="quiet">
+            {file.body.demo === true && "demo, "}
+            {nameOfInstrument(view.items, file.body.instrument)}
+          </span>
         </th>
         {heads.map((head, at) => (
           <td key={head} data-figure="true">

@@ -9,6 +9,7 @@ import { NumberField } from "../../parts/fields/number-field.tsx";
 import { Optional, Rows } from "../../parts/fields/rows.tsx";
 import { TextField } from "../../parts/fields/text-field.tsx";
 import { capital } from "../../words/capital.ts";
+import "./instrument-form.css";
 
 /** What an instrument is, how the motor drives it, and when its files are discarded. */
 export const InstrumentForm = () => (
@@ -16,7 +17,7 @@ export const InstrumentForm = () => (
     <section className="form-part">
       <h3>Geometry and alloy</h3>
       <div className="fields">
-        <TextField at="name" label="Name; no maker's" />
+        <TextField at="name" label="Name" placeholder="as the clinic calls it; no maker's name" />
         <NumberField at="size" label="Size, 1/100 mm at the tip" required />
         <NumberField at="taper" label="Taper at the tip" digits={2} required />
         <SelectField at="section" label="Section" words={sectionWords} unset="not said" />
@@ -71,7 +72,7 @@ export function VariableTaper() {
       </Button>
     );
   return (
-    <>
+    <div className="stations">
       <p className="field-label">Variable taper: diameters from the tip on; they rule over the taper</p>
       <Rows
         at="profile"
@@ -106,7 +107,7 @@ export function VariableTaper() {
           </Button>
         </div>
       )}
-    </>
+    </div>
   );
 }
 

@@ -13,7 +13,7 @@ export function nameOfItem(item: CabinetItem): string {
 /** What the gestures on an item begin with, as `Counted file L3`. */
 export const titleOfItem = (item: CabinetItem): string => {
   const [name, kind] = [nameOfItem(item), cabinetKindWords[item.kind]];
-  return name === kind ? kind : `${kind} ${name}`.slice(0, 60);
+  return name.startsWith(kind) ? name : `${kind} ${name}`.slice(0, 60);
 };
 
 /** Geometry, alloy and movement on a line: `25/.06, nickel-titanium, continuous`. */

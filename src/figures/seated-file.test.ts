@@ -23,6 +23,12 @@ describe("seatedFile", () => {
     expect(seatedFile({ ...given, course: inSpace }).alternative).toContain("square to the plane that it lies in best");
   });
 
+  it("counts from where the course begins", () => {
+    const words = { ...given, beginsAt: "the reference point" };
+    expect(seatedFile(words).alternative).toContain("Its tip lies 15.0 mm from the reference point.");
+    expect(svgText(seatedFile(words))).toContain(">reference point</text>");
+  });
+
   it("draws the file stretch by stretch in the steps of its strain", () => {
     const steps = [...drawn().matchAll(/data-part="file" data-step="(\d)"/g)].map(([, step]) => step);
     expect(steps).toEqual(["3", "2", "1", "0"]);

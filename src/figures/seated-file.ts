@@ -19,6 +19,8 @@ export interface SeatedFile {
   readonly diameters: readonly { readonly atMm: number; readonly diameterMm: number }[];
   /** Where it is bent most; absent in a straight canal. */
   readonly tightest?: { readonly fromTipMm: number; readonly strain: number } | undefined;
+  /** Where the course begins, in words; the orifice where absent. */
+  readonly beginsAt?: string | undefined;
   /** What the strain says about the true one. */
   readonly bound: string;
   /** A place that is pointed at, mm from the tip. */
@@ -134,9 +136,9 @@ function calloutsOf(given: SeatedFile, course: DrawnCourse) {
   const tip = {
     near: course.at(tipDepthMm),
     title: `tip of ${name}`,
-    says: `${tipDepthMm.toFixed(1)} mm from the orifice`,
+    says: `${tipDepthMm.toFixed(1)} mm from ${startOf(given)}`,
   };
-  const orifice = { near: course.at(0), title: "orifice" };
+  const orifice = { near: course.at(0), title: startOf(given).replace("the ", "") };
   const most =
     tightest === undefined
       ? { near: course.at(tipDepthMm / 2), title: "straight", says: bound }
@@ -150,7 +152,9 @@ function calloutsOf(given: SeatedFile, course: DrawnCourse) {
 }
 
 const placesWords = (given: SeatedFile, fromTipMm: number): string =>
-  `${fromTipMm.toFixed(1)} mm from the tip, ${depthOf(given, fromTipMm).toFixed(1)} mm from the orifice`;
+  `${fromTipMm.toFixed(1)} mm from the tip, ${depthOf(given, fromTipMm).toFixed(1)} mm from ${startOf(given)}`;
+
+const startOf = ({ beginsAt = "the orifice" }: SeatedFile): string => beginsAt;
 
 function alternativeOf(given: SeatedFile): string {
   const { name, tipDepthMm, tightest, bound, profile } = given;
@@ -160,5 +164,5 @@ function alternativeOf(given: SeatedFile): string {
       : `It is bent most ${placesWords(given, tightest.fromTipMm)}: strain ${strainText(tightest.strain)}`;
   const over = profile.some(({ strain }) => strain > 0.1) ? " A part of it is bent beyond 10 %." : "";
   const view = given.course[0]?.length === 3 ? "seen square to the plane that it lies in best" : "as the film shows it";
-  return `File ${name} seated in its canal, ${view}. Its tip lies ${tipDepthMm.toFixed(1)} mm from the orifice. ${most}; ${bound}.${over}`;
+  return `File ${name} seated in its canal, ${view}. Its tip lies ${tipDepthMm.toFixed(1)} mm from ${startOf(given)}. ${most}; ${bound}.${over}`;
 }

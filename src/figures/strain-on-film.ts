@@ -24,7 +24,7 @@ const spotOf = ([x, y]: FilmPoint): Spot => ({ x, y });
 
 /** The course of a seated file over its film, in the colours of the ramp, broader where it is bent more. */
 export function strainOnFilm(given: StrainOnFilm): Figure {
-  const { columns, rows, seated, tightest, name, place } = given;
+  const { columns, rows, seated, tightest, name } = given;
   const unit = Math.max(columns, rows) / 480;
   const spots = seated.map(({ at }) => spotOf(at));
   const tip = spots[0];
@@ -33,16 +33,24 @@ export function strainOnFilm(given: StrainOnFilm): Figure {
     ...(tip === undefined ? [] : [{ text: name, near: tip, fill: ink }]),
   ];
   const labels = placedLabels(wishes, spots, { width: columns - 1, height: rows - 1, size: 14 * unit, halo: rim });
-  const nodes = [
-    line(spots, { "stroke-width": 6.4 * unit, stroke: rim, "stroke-opacity": 0.7 }),
-    ...pieces(seated, unit),
-    ...(tightest === undefined ? [] : ring(spotOf(tightest.at), unit)),
-    ...(place === undefined ? [] : diamond(spotOf(place), unit)),
-    ...labels.map(labelNode),
-  ];
+  const nodes = [...strainLines(given, unit), ...labels.map(labelNode)];
   const shifted = group({ transform: "translate(0.5 0.5)" }, nodes);
   return figureOf({ width: columns, height: rows }, columns, alternativeOf(given), [shifted]);
 }
+
+/** The same without words, for a view that is zoomed: `unit` is how many of the film's pixels a line of 1 is wide. */
+export const strainLines = (
+  { seated, tightest, place }: Pick<StrainOnFilm, "seated" | "tightest" | "place">,
+  unit: number,
+): readonly SvgNode[] => [
+  line(
+    seated.map(({ at }) => spotOf(at)),
+    { "stroke-width": 6.4 * unit, stroke: rim, "stroke-opacity": 0.7 },
+  ),
+  ...pieces(seated, unit),
+  ...(tightest === undefined ? [] : ring(spotOf(tightest.at), unit)),
+  ...(place === undefined ? [] : diamond(spotOf(place), unit)),
+];
 
 const line = (spots: readonly Spot[], pen: Readonly<Record<string, string | number>>): SvgNode =>
   element("path", {

@@ -1,4 +1,4 @@
-import { createElement, type ReactNode } from "react";
+import { createElement, Fragment, type ReactNode } from "react";
 import type { Figure, SvgNode } from "../../figures/svg-tree.ts";
 import "./figure-view.css";
 
@@ -11,6 +11,10 @@ export function FigureView({ figure }: { readonly figure: Figure }) {
     ...tree.children.map(mounted),
   );
 }
+
+/** Parts of a drawing, mounted into one that stands already. */
+export const DrawnNodes = ({ nodes }: { readonly nodes: readonly SvgNode[] }) =>
+  createElement(Fragment, {}, ...nodes.map(mounted));
 
 function mounted(node: SvgNode | string): ReactNode {
   return typeof node === "string"

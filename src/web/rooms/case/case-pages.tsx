@@ -15,6 +15,7 @@ import { CaseNow } from "./case-now.ts";
 import { EvidencePage } from "./evidence-page.tsx";
 import { HiddenPage, type HiddenPageOptions } from "./hidden/hidden-page.tsx";
 import { nameOfFeature } from "./hidden/search-in-words.ts";
+import { InstrumentsPage } from "./instruments/instruments-page.tsx";
 import { LedgerPanel } from "./ledger/ledger-panel.tsx";
 import { LookedAt } from "./looked-at.tsx";
 import { MomentPage } from "./moment-page.tsx";
@@ -60,6 +61,8 @@ export function CasePages({ caseId, view, moment, today, readOnly }: CasePagesOp
   if (named === "anatomy") page = <AnatomyPage {...{ parts, noteAnatomy }} book={shared.book} day={today} />;
   else if (named === "hidden")
     page = <HiddenPage {...{ caseId, parts, ledger, noteAnatomy, ...searches }} book={shared.book} day={today} />;
+  else if (named === "instruments")
+    page = <InstrumentsPage {...{ caseId, parts, ledger }} addVisit={readOnly ? undefined : () => add("visit")} />;
   else if (named === "evidence") page = <EvidencePage {...{ parts, moments }} book={shared.book} record={tell} />;
   else if (piece)
     page = (
@@ -96,6 +99,7 @@ export function CasePages({ caseId, view, moment, today, readOnly }: CasePagesOp
 const standingPages: readonly StandingPage[] = [
   { id: "anatomy", title: "Roots and canals", line: "what the emblem is drawn from" },
   { id: "hidden", title: "Hidden canals", line: "what may be there, unseen" },
+  { id: "instruments", title: "Instruments used", line: "what went where, and how it was bent" },
   { id: "evidence", title: "References and claims", line: "for and against each decision" },
 ];
 

@@ -1,0 +1,69 @@
+import { useId, useMemo, useState } from "react";
+import { Link } from "wouter";
+import { instrumentToScale } from "../../../../figures/instrument-to-scale.ts";
+import { type CanalAtVisit, type InstrumentsOfCanal, mostBent } from "../../../../ledger/instruments-of-canals.ts";
+import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
+import type { Part } from "../../../../record/parts.ts";
+import { dayInWords } from "../../../parts/days-in-words.ts";
+import { FigureView } from "../../../parts/figure-view.tsx";
+import { BentInstrument } from "./bent-instrument.tsx";
+import { UsedTable } from "./used-table.tsx";
+
+interface CanalSectionOptions {
+  readonly caseId: string;
+  readonly parts: readonly Part[];
+  readonly ledger: readonly LedgerEntry[];
+  readonly of: InstrumentsOfCanal;
+}
+
+/** One canal: what went into it visit by visit, and below that the one that is looked at. */
+export function CanalSection({ of, caseId, parts, ledger }: CanalSectionOptions) {
+  const [wanted, want] = useState<string>();
+  const heading = useId();
+  const all = of.visits.flatMap(({ visit, instruments }) => instruments.map((used) => ({ used, visit })));
+  const shown = all.find(({ used }) => used.key === wanted) ?? all.find(({ used }) => used.key === mostBent(of)?.key);
+  return (
+    <section className="instruments-canal" aria-labelledby={heading}>
+      <h3 id={heading}>{of.canal}</h3>
+      {of.visits.map((at) => (
+        <AtVisit key={at.visit.id} {...{ at, caseId }} canal={of.canal} shown={shown?.used.key} show={want} />
+      ))}
+      {shown && (
+        <BentInstrument
+          key={shown.used.key}
+          {...{ caseId, parts, ledger }}
+          used={shown.used}
+          title={`${shown.used.name} in ${of.canal}, ${dayInWords(shown.visit.body.on)}`}
+        />
+      )}
+    </section>
+  );
+}
+
+interface AtVisitOptions {
+  readonly at: CanalAtVisit;
+  readonly canal: string;
+  readonly caseId: string;
+  readonly shown: string | undefined;
+  readonly show: (key: string) => void;
+}
+
+function AtVisit({ at, canal, caseId, shown, show }: AtVisitOptions) {
+  const { visit, lengthMm, instruments } = at;
+  const figure = useMemo(() => {
+    const drawn = instruments.flatMap(({ key, drawn: one }) => (one ? [{ ...one, isMarked: key === shown }] : []));
+    const beside = lengthMm === undefined ? {} : { canal: { name: `${canal}, working length`, lengthMm } };
+    return drawn.length === 0
+      ? undefined
+      : instrumentToScale({ instruments: drawn, ...beside, theme: "paper", widthPx: 640 });
+  }, [instruments, lengthMm, canal, shown]);
+  return (
+    <div className="instruments-visit">
+      <h4>
+        <Link href={`/case/${caseId}/${visit.id}`}>Visit of {dayInWords(visit.body.on)}</Link>
+      </h4>
+      <UsedTable {...{ instruments, shown, show }} label={`Instruments in ${canal}, ${dayInWords(visit.body.on)}`} />
+      {figure && <FigureView figure={figure} />}
+    </div>
+  );
+}

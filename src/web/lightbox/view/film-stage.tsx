@@ -1,4 +1,5 @@
 import { useRef } from "react";
+import type { BendOnFilm } from "../../../ledger/strain-on-film.ts";
 import { filmGrid } from "../kernels/film-grid.ts";
 import { filmName } from "../kernels/film-name.ts";
 import type { MeasuredMark } from "../kernels/measured-marks.ts";
@@ -11,15 +12,18 @@ import type { LightBox } from "./light-box.ts";
 import { useListedKeys } from "./listed-keys.ts";
 import { usePointing, useWheelZoom } from "./pointing.ts";
 import { SidesLayer } from "./sides-layer.tsx";
+import { StrainLayer, StrainName } from "./strain-layer.tsx";
 
 interface FilmStageOptions {
   readonly box: LightBox;
   /** What the ledger measured of the marks. */
   readonly measured: readonly MeasuredMark[];
+  /** The instrument whose strain is laid over the film. */
+  readonly strain?: BendOnFilm | undefined;
 }
 
 /** The film itself: its pixels, what is marked on it, and everything that mouse and keyboard do to it. */
-export function FilmStage({ box, measured }: FilmStageOptions) {
+export function FilmStage({ box, measured, strain }: FilmStageOptions) {
   const pointing = usePointing(box);
   const keys = useKeysOnFilm(box, pointing.space);
   useWheelZoom(box);
@@ -30,13 +34,21 @@ export function FilmStage({ box, measured }: FilmStageOptions) {
     <FilmPane
       view={box}
       beneath={() => grid && <GridLayer grid={grid} film={film.body} />}
-      above={(placing) => sides && <SidesLayer sides={sides} film={film.body} placing={placing} />}
+      above={(placing) => (
+        <>
+          {sides && <SidesLayer sides={sides} film={film.body} placing={placing} />}
+          {strain && <StrainName bend={strain} placing={placing} />}
+        </>
+      )}
       marks={sight.marks ? box.shown : []}
       chosen={box.isInHand ? box.chosen : undefined}
       measured={measured}
       place={box.place}
       drawing={(_, unit) => (
-        <DrawingLayer state={tool.state} asking={box.asking} crosshair={box.crosshair} unit={unit} />
+        <>
+          {strain && <StrainLayer bend={strain} unit={unit} />}
+          <DrawingLayer state={tool.state} asking={box.asking} crosshair={box.crosshair} unit={unit} />
+        </>
       )}
       stage={{
         "data-tool": tool.state.tool,

@@ -9,6 +9,7 @@ import { DrawnSection } from "./drawn-section.tsx";
 import type { LightBox } from "./light-box.ts";
 import { MarksList } from "./marks-list.tsx";
 import { ScaleSection } from "./scale-section.tsx";
+import { StrainSection } from "./strain-section.tsx";
 
 interface MeasurePanelOptions {
   readonly box: LightBox;
@@ -32,6 +33,7 @@ export function MeasurePanel({ box, ledger, canals, measuring }: MeasurePanelOpt
       ) : (
         <CourseSection box={box} mark={course} ledger={ledger} measuring={measuring} />
       )}
+      <StrainSection box={box} ledger={ledger} />
       <ScaleSection box={box} ledger={ledger} />
       <MarksList {...{ box, canals, ledger }} />
       <AboutFilm box={box} />

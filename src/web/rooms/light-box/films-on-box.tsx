@@ -19,6 +19,7 @@ import { PaneWords } from "../../lightbox/view/pane-words.tsx";
 import { ToolBar } from "../../lightbox/view/tool-bar.tsx";
 import { useLightBox } from "../../lightbox/view/use-light-box.ts";
 import type { PaneGroupUse } from "../../lightbox/view/use-pane-group.ts";
+import { useStrainShown } from "../../lightbox/view/use-strain-shown.ts";
 import { ViewBar, type ViewBarOptions } from "../../lightbox/view/view-bar.tsx";
 import { PaneForDrop } from "./pane-for-drop.tsx";
 
@@ -112,10 +113,11 @@ function FilmInPane({ film, pane, isInHand, options, places, like, tellLike }: F
     marks: useMarksOf(marks, film),
     like: isInHand ? undefined : like,
   });
+  const strain = useStrainShown(film.id, ledger);
   useTellLike(box, layout.count > 1 && isInHand && bar.sight.oneWindow ? tellLike : undefined);
   return (
     <>
-      <FilmStage box={box} measured={useMeasured(box, ledger)} />
+      <FilmStage box={box} measured={useMeasured(box, ledger)} strain={bar.sight.marks ? strain.shown : undefined} />
       {layout.count > 1 && <PaneWords box={box} pane={pane} />}
       {isInHand && <CornerWords box={box} />}
       <AskingWords {...{ box, canals, roots }} />

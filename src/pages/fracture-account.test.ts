@@ -10,7 +10,7 @@ describe("the account that the ledger speaks for", () => {
       "The piece is 3.0 mm long (SD 0.2 mm); 62 % of published lengths are shorter.",
       "What was seen is consistent most with bending fatigue, 55 % (30 to 80 %); then with torsional overload, 40 % (20 to 60 %); then with a flaw or joint, 5.0 % (1.0 to 12 %).",
       "It was to be expected by bending fatigue 4.3 mm from the tip (SD 0.8 mm), by torsional overload 2.4 mm from the tip (SD 0.8 mm).",
-      "The place weighs most (Cheung Darvell 2007).",
+      "What weighs most: The place weighs most (Cheung Darvell 2007).",
       "The intervals of the first two explanations overlap: these facts do not decide between them.",
       "Halving or doubling one assumption puts another explanation first for 1 of 2.",
       "What would decide: A microscope of the face.",

@@ -22,7 +22,7 @@ export function fractureAccount(told: FractureTold): readonly string[] {
     ...lengthSentence(told),
     consistentSentence(told),
     ...placeSentence(told),
-    withSourceNames(told.weighsMost),
+    `What weighs most: ${withSourceNames(told.weighsMost)}`,
     overlapSentence(told),
     ...moved(told),
     ...told.wouldDecide.slice(0, 1).map((what) => `What would decide: ${what}`),

@@ -23,3 +23,7 @@ export const sourceWithStar = ({ source, mark }: { readonly source: string; read
 /** A sentence of a computation in which sources stand in brackets by their id, with their names instead. */
 export const withSourceNames = (sentence: string): string =>
   sentence.replaceAll(/\(([a-z]+(?:-[a-z]+)*-(?:19|20)\d{2}(?:-[a-z]+)*)\)/g, (_, id: string) => `(${sourceName(id)})`);
+
+/** A sentence in which sources stand by their bare id, as `wu-2011 for torsion`, with their names instead. */
+export const withBareSourceNames = (sentence: string): string =>
+  sentence.replaceAll(/\b[a-z]+(?:-[a-z]+)*-(?:19|20)\d{2}\b/g, sourceName);

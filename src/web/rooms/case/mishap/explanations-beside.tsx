@@ -1,9 +1,10 @@
 import { endsText, percentText } from "../../../../figures/chance-text.ts";
 import type { ExplanationTold, FractureTold } from "../../../../ledger/fracture-told.ts";
-import { sourceName } from "../../../../pages/source-name.ts";
+import { withBareSourceNames } from "../../../../pages/source-name.ts";
 import { explanationWords } from "../../../../record/words/mishap-words.ts";
-import { numberInWords, quantityInWords } from "../../../parts/figures-in-words.ts";
+import { numberInWords } from "../../../parts/figures-in-words.ts";
 import { capital } from "../../../words/capital.ts";
+import { sentenceInWords } from "../../../words/value-words.ts";
 
 /** What the parts of an explanation need: what the ledger says, and the entry to which each number leads. */
 export interface ToldOfBreak {
@@ -73,7 +74,8 @@ function Prior({ of: { prior } }: { readonly of: ExplanationTold }) {
     <>
       {percentText(mean)} %{" "}
       <span className="quiet">
-        {n === undefined || N === undefined ? sourceName(source) : `${n}/${N}, ${sourceName(source)}`}
+        {n !== undefined && N !== undefined && `${n}/${N}: `}
+        {sentenceInWords(withBareSourceNames(source))}
       </span>
     </>
   );
@@ -83,9 +85,9 @@ function Place({ of: { predictedFromTipMm: at, fromOrificeMm } }: { readonly of:
   if (at === null) return <span className="quiet">anywhere</span>;
   return (
     <>
-      {quantityInWords(at.mean, "mm", { low: at.mean - at.sd, high: at.mean + at.sd })} from the tip{" "}
+      {numberInWords(at.mean, 1)}&#x202f;mm from the tip{" "}
       <span className="quiet">
-        SD {quantityInWords(at.sd, "mm")}
+        SD {numberInWords(at.sd, 1)}&#x202f;mm
         {fromOrificeMm === undefined ? "" : `, ${numberInWords(fromOrificeMm, 1)}\u202fmm below the orifice`}
       </span>
     </>

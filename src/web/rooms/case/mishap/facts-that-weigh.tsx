@@ -1,4 +1,4 @@
-import { sourceName } from "../../../../pages/source-name.ts";
+import { withBareSourceNames } from "../../../../pages/source-name.ts";
 import { explanationWords } from "../../../../record/words/mishap-words.ts";
 import { numberInWords } from "../../../parts/figures-in-words.ts";
 import { capital } from "../../../words/capital.ts";
@@ -34,7 +34,7 @@ export function FactsThatWeigh({ told: { facts, explanations }, entryId }: ToldO
                     <a href={`#${entryId}`}>{numberInWords(factor[one.name], 2)}</a>
                   </td>
                 ))}
-                <td>{sourceName(source)}</td>
+                <td>{sentenceInWords(withBareSourceNames(source))}</td>
               </tr>
             ))}
           </tbody>

@@ -1,7 +1,7 @@
 import { useMemo } from "react";
 import { percentText } from "../../../../figures/chance-text.ts";
 import { amongPublishedFigure } from "../../../../pages/fracture-figures.ts";
-import { sourceName } from "../../../../pages/source-name.ts";
+import { sourceName, withBareSourceNames } from "../../../../pages/source-name.ts";
 import { FigureView } from "../../../parts/figure-view.tsx";
 import { numberInWords } from "../../../parts/figures-in-words.ts";
 import { capital } from "../../../words/capital.ts";
@@ -22,7 +22,7 @@ export function PieceAmongPublished({ told, entryId }: ToldOfBreak) {
           {numberInWords(mm, 1)} mm
         </a>{" "}
         <span className="quiet">SD {numberInWords(sigmaMm, 2)} mm</span>: {percentText(percentile)} % of published
-        lengths are shorter. <span className="quiet">{sentenceInWords(source)}</span>
+        lengths are shorter. <span className="quiet">{sentenceInWords(withBareSourceNames(source))}</span>
       </p>
       {measures.length > 1 && (
         <p className="quiet">
@@ -64,14 +64,19 @@ export function PieceAmongPublished({ told, entryId }: ToldOfBreak) {
           </tbody>
         </table>
       </details>
-      {shifts.map(({ against, longerMm }) => (
-        <p key={against} className="quiet">
-          A fatigue piece of this instrument is to be expected {longerOrShorter(longerMm)} than one of {against}.
+      {shifts.length > 0 && (
+        <p className="quiet">
+          A fatigue piece of this instrument is to be expected{" "}
+          {shifts.map(({ against, longerMm }) => `${longerInWords(longerMm)} one of ${against}`).join("; ")}.
         </p>
-      ))}
+      )}
     </div>
   );
 }
 
-const longerOrShorter = (mm: number): string =>
-  mm < 0 ? `${numberInWords(mm, 1).replace("\u2212", "")}\u202fmm shorter` : `${numberInWords(mm, 1)}\u202fmm longer`;
+/** `0.9 mm longer than`; `as long as` where a tenth does not show. */
+function longerInWords(mm: number): string {
+  const text = numberInWords(mm, 1);
+  if (Number(mm.toFixed(1)) === 0) return "as long as";
+  return mm < 0 ? `${text.replace("\u2212", "")}\u202fmm shorter than` : `${text}\u202fmm longer than`;
+}

@@ -25,8 +25,8 @@ export const SeparatedRecord = () => (
     <div className="fields">
       <MeasuredField at="separated.lengthMm" label="Length" sigma={0.2} also="fragmentMm" />
       <MeasuredField at="separated.remainingLengthMm" label="Left, break to handle" sigma={0.2} />
-      <MeasuredField at="separated.brokenEndDiameterMm" label="Width, broken end" sigma={0.02} />
-      <MeasuredField at="separated.tipDiameterMm" label="Width, tip" sigma={0.02} />
+      <MeasuredField at="separated.brokenEndDiameterMm" label="Width at break" sigma={0.02} />
+      <MeasuredField at="separated.tipDiameterMm" label="Width at tip" sigma={0.02} />
     </div>
     <Within at="separated">
       <h3>What was seen, and how it came about</h3>

@@ -9,6 +9,7 @@ import { diagnosisBinding } from "./bindings/diagnosis.ts";
 import { difficultyBinding } from "./bindings/difficulty.ts";
 import { fillingEndBinding } from "./bindings/filling-end.ts";
 import { fitBinding } from "./bindings/fit.ts";
+import { fractureBinding } from "./bindings/fracture.ts";
 import { fragmentOnFilmBinding } from "./bindings/fragment-on-film.ts";
 import { instrumentBinding } from "./bindings/instrument.ts";
 import { lesionBinding } from "./bindings/lesion.ts";
@@ -16,6 +17,7 @@ import { levelOnCanalBinding } from "./bindings/level-on-canal.ts";
 import { lifeUsedBinding } from "./bindings/life-used.ts";
 import { missedCanalBinding } from "./bindings/missed-canal.ts";
 import { planBinding } from "./bindings/plan.ts";
+import { removalBinding } from "./bindings/removal.ts";
 import { testStrengthBinding } from "./bindings/test-strength.ts";
 import { toothBinding } from "./bindings/tooth.ts";
 import { tubeShiftBinding } from "./bindings/tube-shift.ts";
@@ -44,6 +46,8 @@ export const bindings: readonly Binding[] = [
   bendBinding,
   lifeUsedBinding,
   fitBinding,
+  fractureBinding,
+  removalBinding,
   diagnosisBinding,
   testStrengthBinding,
   difficultyBinding,

@@ -9,7 +9,7 @@ export type RemovalTold = RemovalOutput;
 export const removalSubject = (removalId: string): string => `removal of ${removalId}`;
 
 /** See {@link RemovalTold}; undefined for an entry that refused. */
-export const removalTold = (entry: Pick<LedgerEntry, "output"> | undefined): RemovalTold | undefined =>
+export const removalTold = (entry: Pick<LedgerEntry, "output" | "refused"> | undefined): RemovalTold | undefined =>
   removalOutput.safeParse(entry?.output).data;
 
 /** What a weighing was computed with where the removal's own page says nothing: from films, the mishap or the ledger. */

@@ -14,9 +14,12 @@ export function usesAsked(rows: readonly RowUsed[], context: BindingContext): Us
   const told = rows.map((row, index) => useAsked(row, index, context));
   const missing = told.flatMap((one) => ("why" in one ? [one.why] : []));
   const paths = told.flatMap((one) => one.paths);
-  if (missing.length > 0) return { why: [...new Set(missing)].join("; "), paths };
+  if (missing.length > 0) return { why: sentences([...new Set(missing)]), paths };
   return { uses: told.flatMap((one) => ("use" in one ? [one.use] : [])), paths };
 }
+
+const sentences = ([first = "", ...others]: readonly string[]): string =>
+  [first, ...others.map((one) => one.charAt(0).toUpperCase() + one.slice(1))].join(". ");
 
 type UseAsked = ({ readonly use: Use } | { readonly why: string }) & { readonly paths: readonly InputPath[] };
 

@@ -26,9 +26,9 @@ export interface FileTally {
   /** Rows without time or speed, which no turn counts. */
   readonly untimed: number;
   /**
-   * Equivalent reference turns at its worst section: no more than `high`, since the worst sections of several cases need
-   * not be one; no fewer than `low`, what the case that wore it most came to. `cases` is how many cases are in them; the
-   * others have no sum.
+   * Equivalent reference turns at its worst section, of the cases that have a sum, so many as `cases` says: what the others
+   * wore comes on top. No more than `high`, since the worst sections of several cases need not be one; no fewer than `low`,
+   * what the case that wore it most came to.
    */
   readonly equivalentTurns?: { readonly low: number; readonly high: number; readonly cases: number };
   readonly lastUsedOn?: string;

@@ -69,21 +69,18 @@ test.each([
   ["changed", "UPDATE file_uses SET turns_net = 1", ["facts"]],
   ["left out", "DELETE FROM file_uses", ["facts"]],
   ["of a case that is not there", "UPDATE file_uses SET case_id = 'case-9'", ["facts", "chain"]],
-])(
-  "a use that was %s behind the program's back is found",
-  async (_, statement, what) => {
-    const home = temporaryFolder();
-    const { store } = await openStore(home);
-    await withVisit(store, "case-1");
-    await store.close();
-    const database = new Database(databaseFile(home));
-    database.exec(statement);
-    database.close();
-    const { store: again } = await openStore(home);
-    expect((await again.verify()).map((fault) => fault.what)).toEqual(what);
-    await again.close();
-  },
-);
+])("a use that was %s behind the program's back is found", async (_, statement, what) => {
+  const home = temporaryFolder();
+  const { store } = await openStore(home);
+  await withVisit(store, "case-1");
+  await store.close();
+  const database = new Database(databaseFile(home));
+  database.exec(statement);
+  database.close();
+  const { store: again } = await openStore(home);
+  expect((await again.verify()).map((fault) => fault.what)).toEqual(what);
+  await again.close();
+});
 
 test("uses are worked out anew at the next start where another version of the program wrote them", async () => {
   const home = temporaryFolder();

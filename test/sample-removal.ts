@@ -51,7 +51,7 @@ export const sampleRemovalTold = (over: Partial<RemovalOutput> = {}): RemovalOut
     visibility: { differencePoints: 0.25, chiSquare: 18, p: 2.1e-5, printedP: 0.001 },
     perforation: {
       ...{ chance: estimate(0.05, 0.04, 0.07), healed: estimate(0.7, 0.5, 0.85) },
-      from: [{ ...healedFrom, source: "hole-2003", events: 55, n: 1133 }],
+      from: [{ ...healedFrom, source: "hole-2003", says: "perforated", events: 55, n: 1133 }],
     },
     ways: [
       {

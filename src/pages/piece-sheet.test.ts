@@ -35,8 +35,31 @@ describe("the page about a piece", () => {
     for (const { name } of Object.values(plainWays)) expect(lines.filter((line) => line === name)).toHaveLength(1);
     expect(lines).toContain("The bone healed in about 8 out of 10 people. (80 of 100, Known 2001*)");
     expect(lines).toContain("The tooth was still there in about 9 out of 10 people. (95 of 100, Known 2001*)");
-    expect(lines).toContain("We got it out in about 3 out of 10 people. (12 of 40, Known 2001*)");
+    expect(lines).toContain("In a study, the try worked in about 3 out of 10 people. (12 of 40, Known 2001*)");
     expect(lines.join("\n")).not.toContain("7 of 9");
+  });
+
+  it("tells the least and the most where studies of such pieces differ, and one where they say the same", () => {
+    const [row, ...rest] = sampleRemovalTold().removalChance;
+    if (row === undefined) throw new Error("no series");
+    const more = (events: number) => ({ ...row, series: "hole-2003", events, n: 40, share: events / 40 });
+    const lines = (events: number) =>
+      linesOfModel(sheet({}, sampleRemovalTold({ removalChance: [more(events), row, more(20), ...rest] })));
+    expect(lines(36)).toContain(
+      "Studies differ. In one, the try worked in about 3 out of 10 people. (12 of 40, Known 2001*)",
+    );
+    expect(lines(36)).toContain("In another, it worked in about 9 out of 10 people. (36 of 40, Hole 2003*)");
+    expect(lines(36).join("\n")).not.toContain("20 of 40");
+    const alike = linesOfModel(sheet({}, sampleRemovalTold({ removalChance: [more(13), row] })));
+    expect(alike).toContain("In a study, the try worked in about 3 out of 10 people. (12 of 40, Known 2001*)");
+    expect(alike.join("\n")).not.toContain("Studies differ");
+    expect(linesOfModel(sheet({}, sampleRemovalTold({ removalChance: [] })))).not.toContain(pieceWords.toWork);
+  });
+
+  it("tells of a hole in the root with the series that counted it", () => {
+    expect(linesOfModel(sheet()).join("\n")).toMatch(
+      /It did in about 1 out of 10 people\. \(55 of 1133, Hole 2003\*\)/,
+    );
   });
 
   it("names the place of every chance in the weighing, which holds it", () => {

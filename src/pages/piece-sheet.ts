@@ -11,7 +11,7 @@ import { type Page, type PageModel, says } from "./page-model.ts";
 import type { PieceCase } from "./piece/piece-case.ts";
 import { pieceWords } from "./piece/piece-words.ts";
 import { sourcesOfPiece } from "./piece/sources-of-piece.ts";
-import { waysOfPiece } from "./piece/ways-of-piece.ts";
+import { waysDrawn, waysOfPiece } from "./piece/ways-of-piece.ts";
 import { whatHappened } from "./piece/what-happened.ts";
 import { whatIsNext, whatIsUnknown } from "./piece/what-is-next.ts";
 
@@ -29,7 +29,7 @@ export function pieceSheet(source: CaseSource): PageModel {
     mark: demo ? `${pseudonym} · Demo: invented` : pseudonym,
     demo,
     pages: [
-      ...[tooth(of), whatHappened(of), waysOfPiece(of), whatIsUnknown(of), whatIsNext(of)],
+      ...[tooth(of), whatHappened(of), waysOfPiece(of), ...waysDrawn(of), whatIsUnknown(of), whatIsNext(of)],
       ...[questions(), sourcesOfPiece(of)],
     ],
   };
@@ -37,7 +37,11 @@ export function pieceSheet(source: CaseSource): PageModel {
 
 const tooth = (of: PieceCase): Page => ({
   ...{ title: consentWords.tooth, on: "", notes: [] },
-  blocks: [...whichTooth(of), { kind: "text", lines: [says(consentWords.sheet)] }],
+  blocks: [
+    ...whichTooth(of),
+    // Once it is over there is nothing left to choose.
+    ...(of.removal.result === undefined ? [{ kind: "text" as const, lines: [says(consentWords.sheet)] }] : []),
+  ],
 });
 
 /** The piece that was weighed last. */

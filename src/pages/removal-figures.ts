@@ -43,6 +43,23 @@ export const waysFigure = ({ ways }: Pick<RemovalTold, "ways">, shown: Shown): F
 
 type Way = RemovalTold["ways"][number];
 
+/** The ways as a patient is shown them: by plain names, without series, and without the one that leaves no tooth to heal. */
+export const plainWaysFigure = (
+  { ways }: Pick<RemovalTold, "ways">,
+  {
+    nameOf,
+    headings,
+    ...shown
+  }: Shown & { nameOf: (way: Way["way"]) => string; headings: { healed: string; kept: string } },
+): Figure =>
+  waysSideBySide({
+    ways: ways
+      .filter(({ healed }) => healed !== undefined)
+      .map(({ way, healed, kept }) => ({ way: nameOf(way), healed: drawn(healed), kept: drawn(kept), from: "" })),
+    headings,
+    ...shown,
+  });
+
 /** What holds by definition has no interval to draw. */
 const drawn = (share: Way["healed"]) =>
   share?.interval.low === share?.interval.high && share !== undefined ? { mean: share.mean } : share;

@@ -1,15 +1,16 @@
 import { consentWords } from "../consent/consent-words.ts";
 import type { Line, Page } from "../page-model.ts";
 import { sourceName } from "../source-name.ts";
+import { endsOfChance } from "./ends-of-chance.ts";
 import type { PieceCase } from "./piece-case.ts";
 
 /** The studies behind the figures that are printed, in full and small. */
 export function sourcesOfPiece({ weighed, source }: PieceCase): Page {
   const told = weighed?.told;
+  const drawn = [...(told?.ways.flatMap(({ from }) => from) ?? []), ...(told?.perforation.from ?? [])];
   const ids = [
-    ...(told?.ways.flatMap(({ from }) => from.filter(({ inSum }) => inSum).map(({ source: id }) => id)) ?? []),
-    ...(told?.perforation.from.filter(({ inSum }) => inSum).map(({ source: id }) => id) ?? []),
-    ...(told?.removalChance.filter(({ inSum }) => inSum).map(({ series }) => series) ?? []),
+    ...drawn.filter(({ inSum }) => inSum).map(({ source: id }) => id),
+    ...(told === undefined ? [] : endsOfChance(told).map(({ series }) => series)),
   ];
   const studies = [...new Set(ids)].sort().map((id) => {
     const known = source.references.get(id);

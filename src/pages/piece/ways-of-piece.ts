@@ -2,12 +2,15 @@ import { outOfWords } from "../../core/diagnosis/plan/plain-chance.ts";
 import type { RemovalTold } from "../../ledger/removal-told.ts";
 import { consentWords } from "../consent/consent-words.ts";
 import { type Block, type Line, type Page, type Run, says } from "../page-model.ts";
+import { plainWaysFigure } from "../removal-figures.ts";
 import { shortSource } from "../sections/sources.ts";
+import { endsOfChance } from "./ends-of-chance.ts";
 import { type PieceCase, placed } from "./piece-case.ts";
 import { pieceWords, plainWays } from "./piece-words.ts";
 
 type Weighed = NonNullable<PieceCase["weighed"]>;
 type Way = RemovalTold["ways"][number];
+type From = Way["from"][number];
 
 /** Every way, none of them first among others: what it is, how it went for other people, and what those numbers can't say. */
 export function waysOfPiece(of: PieceCase): Page {
@@ -24,6 +27,17 @@ export function waysOfPiece(of: PieceCase): Page {
   return { title: pieceWords.ways, on: "", blocks, notes: [] };
 }
 
+/** The ways drawn beside each other, in their order; none where nothing could be computed. */
+export function waysDrawn({ weighed }: PieceCase): Page[] {
+  if (weighed === undefined) return [];
+  const figure = plainWaysFigure(weighed.told, {
+    ...{ theme: "print", widthPx: 900, letters: 1.3, nameOf: (way) => plainWays[way].name },
+    headings: { healed: pieceWords.boneHealed, kept: pieceWords.toothThere },
+  });
+  const blocks: Block[] = [{ kind: "figure", figure, caption: pieceWords.drawn }];
+  return [{ title: pieceWords.others, on: "", blocks, notes: [] }];
+}
+
 const plainBlock = (text: string): Block => ({ kind: "text", lines: [says(text)] });
 
 const caveats = ({ told }: Weighed): Block => ({
@@ -37,7 +51,7 @@ const caveats = ({ told }: Weighed): Block => ({
 
 function wayBlock(of: PieceCase, way: Way, at: number): Block {
   const { name, is } = plainWays[way.way];
-  const chances = [...comesOut(of, way), ...columnLines(of, way, at), ...hole(of, way)];
+  const chances = [...worked(of, way), ...columnLines(of, way, at), ...hole(of, way)];
   const lines = chances.length === 0 ? [says(pieceWords.noFigure)] : chances;
   return { kind: "text", heading: name, lines: [says(is), ...lines] };
 }
@@ -51,7 +65,16 @@ function columnLines(of: PieceCase, way: Way, at: number): Line[] {
     const estimate = way[column];
     if (estimate === undefined) return [];
     const said = placed(outOfWords(estimate.mean), `ways[${at}].${column}.mean`, weighed);
-    return [sentence(pieceWords[column], said, seriesBehind(of, way, column))];
+    return [
+      sentence(
+        pieceWords[column],
+        said,
+        seriesBehind(
+          of,
+          way.from.filter((row) => row.column === column),
+        ),
+      ),
+    ];
   });
 }
 
@@ -62,33 +85,41 @@ const sentence = (begins: string, said: Run, behind: Run[]): Line => [
   ...behind,
 ];
 
-/** ` (68 of 112, Nevares 2012)`, small. */
-function seriesBehind({ source }: PieceCase, { from }: Way, column: Way["from"][number]["column"]): Run[] {
-  const rows = from.filter((row) => row.column === column && row.inSum);
-  const told = rows.map(({ events, n, source: id }) => {
-    const counts = events === undefined || n === undefined ? "" : `${events} of ${n}, `;
-    return `${counts}${shortSource(id, source.references)}`;
+/** ` (68 of 112, Nevares 2012)`, small; series that print no counts only where no others are. */
+function seriesBehind({ source }: PieceCase, rows: readonly From[]): Run[] {
+  const inSum = rows.filter((row) => row.inSum);
+  const counted = inSum.filter(({ n }) => n !== undefined);
+  const told = (counted.length > 0 ? counted : inSum).map((row) => {
+    const counts = row.events === undefined || row.n === undefined ? "" : `${row.events} of ${row.n}, `;
+    return `${counts}${shortSource(row.source, source.references)}`;
   });
   return told.length === 0 ? [] : [{ text: ` (${[...new Set(told)].join("; ")})`, quiet: true }];
 }
 
-/** In how many people like this one the piece came out, by the series that the sum draws from. */
-function comesOut({ weighed, source }: PieceCase, { way }: Way): Line[] {
+/** In how many people like this one a try worked; where studies differ, the least and the most. */
+function worked(of: PieceCase, { way }: Way): Line[] {
+  const { weighed, source } = of;
   if (weighed === undefined || way !== "remove") return [];
-  const at = weighed.told.removalChance.findIndex(
-    ({ inSum, success, share }) => inSum && success === "removed" && share !== undefined,
-  );
-  const row = weighed.told.removalChance[at];
-  if (row?.share === undefined) return [];
-  const said = placed(outOfWords(row.share), `removalChance[${at}].share`, weighed);
-  const counts = row.events === undefined || row.n === undefined ? "" : `${row.events} of ${row.n}, `;
-  const behind = { text: ` (${counts}${shortSource(row.series, source.references)})`, quiet: true };
-  return [sentence(pieceWords.comesOut, said, [behind])];
+  const ends = endsOfChance(weighed.told);
+  const says = ends.map(({ at, share }) => placed(outOfWords(share), `removalChance[${at}].share`, weighed));
+  const begins =
+    says[0]?.text === says[1]?.text ? [pieceWords.worked] : [pieceWords.workedInOne, pieceWords.workedInAnother];
+  const lines = (says.length === 1 ? [pieceWords.worked] : begins).flatMap((words, index): Line[] => {
+    const [said, end] = [says[index], ends[index]];
+    if (said === undefined || end === undefined) return [];
+    const behind = ` (${end.events} of ${end.n}, ${shortSource(end.series, source.references)})`;
+    return [sentence(words, said, [{ text: behind, quiet: true }])];
+  });
+  return lines.length === 0 ? [] : [...lines, [{ text: pieceWords.toWork }]];
 }
 
 /** How often an attempt made a hole in the root. */
-function hole({ weighed }: PieceCase, { way }: Way): Line[] {
+function hole(of: PieceCase, { way }: Way): Line[] {
+  const { weighed } = of;
   if (weighed === undefined || way !== "remove") return [];
-  const { mean } = weighed.told.perforation.chance;
-  return [sentence(pieceWords.hole, placed(outOfWords(mean), "perforation.chance.mean", weighed), [])];
+  const { chance, from } = weighed.told.perforation;
+  // The other rows tell how a sealed hole healed.
+  const made = from.filter(({ says: told }) => told.startsWith("perforated"));
+  const said = placed(outOfWords(chance.mean), "perforation.chance.mean", weighed);
+  return [sentence(pieceWords.hole, said, seriesBehind(of, made))];
 }

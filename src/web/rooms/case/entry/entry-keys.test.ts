@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { entryAct } from "./entry-keys.ts";
+import { afterKeys, entryAct } from "./entry-keys.ts";
 
 const lists = { canals: 3, sequences: 2, choices: 5 };
 const at = { canal: 1, choice: 1 };
@@ -32,5 +32,14 @@ describe("the keys of the entry", () => {
   it("record with Enter, unless there is nothing to record", () => {
     expect(entryAct("Enter", at, lists)).toBe("record");
     expect(entryAct("Enter", at, { canals: 1, sequences: 0, choices: 0 })).toBeUndefined();
+  });
+});
+
+describe("keys that come before the entry is drawn", () => {
+  it("lead where they would have led, as far as the first Enter", () => {
+    expect(afterKeys(["ArrowLeft", "1"], at, lists)).toEqual({ at: { canal: 0, choice: 0 }, records: false });
+    expect(afterKeys(["1", "Enter", "2"], at, lists)).toEqual({ at: { canal: 1, choice: 0 }, records: true });
+    expect(afterKeys(["x", "9"], at, lists)).toEqual({ at, records: false });
+    expect(afterKeys([], at, lists)).toEqual({ at, records: false });
   });
 });

@@ -44,3 +44,18 @@ function moved(at: EntryPlace, step: EntryPlace, lists: EntryLists): EntryAct {
 
 /** A place inside a list; the first of an empty one. */
 const within = (place: number, length: number): number => Math.max(0, Math.min(place, length - 1));
+
+/** Where keys lead that were pressed before the entry was drawn, and whether they ended in recording. */
+export function afterKeys(
+  keys: readonly string[],
+  from: EntryPlace,
+  lists: EntryLists,
+): { readonly at: EntryPlace; readonly records: boolean } {
+  let at = from;
+  for (const key of keys) {
+    const act = entryAct(key, at, lists);
+    if (act === "record") return { at, records: true };
+    at = act?.to ?? at;
+  }
+  return { at, records: false };
+}

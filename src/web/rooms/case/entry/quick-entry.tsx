@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useState } from "react";
+import { type KeyboardEvent, useEffect, useRef, useState } from "react";
 import { Link } from "wouter";
 import { instrumentsOf, sequencesOf } from "../../../../record/cabinet/items-of-cabinet.ts";
 import { nextCanal } from "../../../../record/cabinet/next-canal.ts";
@@ -17,8 +17,9 @@ import { nameOfItem } from "../../instruments/item-names.ts";
 import { useCanals } from "../canals.ts";
 import { canalsToEnter } from "./canals-to-enter.ts";
 import { CanalChoice, ItemChoice } from "./entry-choices.tsx";
-import { type EntryPlace, entryAct } from "./entry-keys.ts";
+import { afterKeys, type EntryPlace, entryAct } from "./entry-keys.ts";
 import { type FilesChosen, fileTakenAt } from "./file-of-step.ts";
+import { useKeysAhead } from "./keys-ahead.ts";
 import "./quick-entry.css";
 import { StepsPreview } from "./steps-preview.tsx";
 
@@ -28,9 +29,10 @@ const remembered = { choice: "" };
 /** What instruments go into which canal, in a few keys: the canal, a sequence or an instrument, and Enter. */
 export function QuickEntry({ close }: { readonly close: () => void }) {
   const { view, error, again } = useCabinet();
+  const ahead = useKeysAhead(view === undefined && !error);
   return (
     <Dialog title="Instruments into a canal" close={close} wide>
-      {view !== undefined && <Entry view={view} close={close} />}
+      {view !== undefined && <Entry view={view} ahead={ahead} close={close} />}
       {view === undefined && error && <SayRefusal of={error} retry={again} />}
       {view === undefined && !error && <p className="quiet">Opening the cabinet</p>}
     </Dialog>
@@ -39,20 +41,22 @@ export function QuickEntry({ close }: { readonly close: () => void }) {
 
 interface EntryOptions {
   readonly view: CabinetView;
+  /** Keys that were pressed before the cabinet was there. */
+  readonly ahead: readonly string[];
   readonly close: () => void;
 }
 
-function Entry({ view, close }: EntryOptions) {
+function Entry({ view, ahead, close }: EntryOptions) {
   const sequences = sequencesOf(view.items);
   const choices = [...sequences, ...instrumentsOf(view.items)];
   const { canals, record, uses } = useRows();
-  const [at, go] = useState<EntryPlace>(() => ({
-    canal: Math.max(0, canals.indexOf(nextCanal(canals, uses) ?? {})),
-    choice: Math.max(
-      0,
-      choices.findIndex(({ id }) => id === remembered.choice),
-    ),
-  }));
+  const lists = { canals: canals.length, sequences: sequences.length, choices: choices.length };
+  const [start] = useState(() => {
+    const canal = Math.max(0, canals.indexOf(nextCanal(canals, uses) ?? {}));
+    const last = choices.findIndex(({ id }) => id === remembered.choice);
+    return afterKeys(ahead, { canal, choice: Math.max(0, last) }, lists);
+  });
+  const [at, go] = useState<EntryPlace>(start.at);
   const announce = useAnnounce();
   const [files, setFiles] = useState<FilesChosen>({});
   const chosen = choices[at.choice];
@@ -71,7 +75,7 @@ function Entry({ view, close }: EntryOptions) {
     if (to.choice !== at.choice) setFiles({});
     go(to);
   };
-  const lists = { canals: canals.length, sequences: sequences.length, choices: choices.length };
+  useOnce(start.records, enter);
   const press = (event: KeyboardEvent) => {
     if (event.ctrlKey || event.altKey || event.metaKey || isOwn(event)) return;
     const act = entryAct(event.key, at, lists);
@@ -100,6 +104,16 @@ function Entry({ view, close }: EntryOptions) {
       </footer>
     </div>
   );
+}
+
+/** Does once what was asked for before the entry was drawn. */
+function useOnce(wanted: boolean, act: () => void): void {
+  const done = useRef(!wanted);
+  useEffect(() => {
+    if (done.current) return;
+    done.current = true;
+    act();
+  });
 }
 
 /** Enter on another button, and every key of a list that drops down, are theirs. */

@@ -31,7 +31,7 @@ export interface StrainAlong {
   readonly widthPx: number;
 }
 
-const view = { width: 480, height: 244 } as const;
+const view = { width: 480, height: 230 } as const;
 const plot = { left: 40, right: 466, top: 44, bottom: 166 } as const;
 const tenPercent = 0.1;
 
@@ -59,8 +59,8 @@ export function strainAlong(given: StrainAlong): Figure {
     ...curveNodes(given, spot),
     ...(peak === undefined ? [] : peakNodes(peak, { spot, theme })),
     ...placeNodes(given, spot, theme),
-    ...strainLegend({ x: (view.width - legendWidth) / 2, y: view.height - 12 }, theme, given.theme),
-    labelNode({ text: "strain, %:", x: 4, y: view.height - 29, size: 11.5, fill: theme.quiet }),
+    ...strainLegend({ x: view.width - 14 - legendWidth, y: view.height - 12 }, theme, given.theme),
+    labelNode({ text: "strain, %:", x: 4, y: view.height - 12, size: 11.5, fill: theme.quiet }),
   ];
   return figureOf(view, given.widthPx, alternativeOf(given), nodes);
 }

@@ -7,7 +7,7 @@ import { bendTold } from "./bend-told.ts";
 import { deriveLedger } from "./derive-ledger.ts";
 import { instrumentsOfCanals, mostBent } from "./instruments-of-canals.ts";
 import { lengthOfCourse, numberAtCourse, numberAtShare, numberNearest, placeNumbered } from "./place-on-instrument.ts";
-import { bendAbout, bendsOnFilm, strainOnFilmOf } from "./strain-on-film.ts";
+import { bendAbout, bendsOnFilm, strainOnFilms } from "./strain-on-film.ts";
 
 type Use = BodyOf<"visit">["instruments"][number];
 const use = (more: Partial<Use> = {}): Use => ({
@@ -131,7 +131,7 @@ describe("a place along a seated instrument", () => {
   });
 
   it("lies on the film where the canal was traced", () => {
-    const on = strainOnFilmOf(told, parts, ledger);
+    const [on] = strainOnFilms(told, "2024-03-04", { parts, ledger });
     // 10 mm down the sample's canal, at 0.05 mm a pixel from (300, 100).
     const [u = 0, v = 0] = on?.at(5) ?? [];
     expect(Math.hypot(u - 300, v - 300)).toBeLessThan(0.5);
@@ -141,20 +141,15 @@ describe("a place along a seated instrument", () => {
   });
 
   it("is on no film once its trace is gone", () => {
-    expect(
-      strainOnFilmOf(
-        told,
-        parts.filter(({ kind }) => kind !== "mark"),
-        ledger,
-      ),
-    ).toBeUndefined();
+    const without = parts.filter(({ kind }) => kind !== "mark");
+    expect(strainOnFilms(told, "2024-03-04", { parts: without, ledger })).toEqual([]);
   });
 
   it("is offered on its own film alone, by instrument, canal and day", () => {
     const film = parts.find(({ kind }) => kind === "film")?.id ?? "";
-    const [bend] = bendsOnFilm(film, parts, ledger);
+    const [bend] = bendsOnFilm(film, { parts, ledger });
     expect(bend && bendAbout(bend.entry, parts)).toMatchObject({ name: "25/.06", canal: "MB1", broke: false });
-    expect(bendsOnFilm("film-9", parts, ledger)).toEqual([]);
+    expect(bendsOnFilm("film-9", { parts, ledger })).toEqual([]);
     expect(bendAbout({ subject: "bend of visit-9 MB1 25/.06" }, parts)).toBeUndefined();
   });
 });

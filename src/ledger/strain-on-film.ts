@@ -22,32 +22,40 @@ export interface StrainedOnFilm {
 }
 
 /**
- * Where a bend lies on the film that gave its course; of a course in space, on the first film that it comes from.
- * Takes the bend as it was read, the parts and the ledger; undefined where the trace is no longer there.
+ * Where a bend lies on each film that gave its course, the film nearest the day first.
+ * Takes the bend as it was read, its day, the parts and the ledger; none where the traces are no longer there.
  */
-export function strainOnFilmOf(
-  told: BendTold,
-  parts: readonly Part[],
-  ledger: readonly LedgerEntry[],
-): StrainedOnFilm | undefined {
+export function strainOnFilms(told: BendTold, on: string, { parts, ledger }: CaseRead): readonly StrainedOnFilm[] {
   const inSpace = ledger.find(({ id }) => id === told.courseEntry);
-  const trace = told.trace ?? (inSpace === undefined ? undefined : tracesOf(inSpace)[0]);
-  const found = partsOf(parts, "film").flatMap((film) =>
-    marksOn(parts, film.id, "trace")
-      .filter(({ id }) => id === trace)
-      .map((mark) => ({ film, mark })),
-  )[0];
+  const traces = told.trace === undefined ? (inSpace === undefined ? [] : tracesOf(inSpace)) : [told.trace];
+  const days = ({ body }: PartOf<"film">): number => Math.abs(Date.parse(body.takenOn) - Date.parse(on));
+  return partsOf(parts, "film")
+    .flatMap((film) => marksOn(parts, film.id, "trace").map((mark) => ({ film, mark })))
+    .filter(({ mark }) => traces.includes(mark.id))
+    .sort((a, b) => days(a.film) - days(b.film))
+    .flatMap(({ film, mark }) => onTrace(told, film, mark));
+}
+
+/** A case as it is read here. */
+export interface CaseRead {
+  readonly parts: readonly Part[];
+  readonly ledger: readonly LedgerEntry[];
+}
+
+function onTrace(told: BendTold, film: PartOf<"film">, mark: MarkOf<"trace">): StrainedOnFilm[] {
   const length = lengthOfCourse(told);
-  if (found === undefined || length <= 0) return undefined;
-  const place = placesAlong(found.mark, told);
+  if (length <= 0) return [];
+  const place = placesAlong(mark, told);
   const at = (fromTipMm: number): FilmPlace => place((told.tipDepthMm - fromTipMm) / length);
-  return {
-    ...{ film: found.film, trace: found.mark.id, at, byShare: told.trace === undefined },
-    seated: told.profile
-      .filter(({ fromTipMm }) => fromTipMm <= told.tipDepthMm)
-      .map(({ fromTipMm, strain }) => ({ at: at(fromTipMm), strain })),
-    ...(told.fromTipMm === undefined ? {} : { tightest: at(told.fromTipMm) }),
-  };
+  return [
+    {
+      ...{ film, trace: mark.id, at, byShare: told.trace === undefined },
+      seated: told.profile
+        .filter(({ fromTipMm }) => fromTipMm <= told.tipDepthMm)
+        .map(({ fromTipMm, strain }) => ({ at: at(fromTipMm), strain })),
+      ...(told.fromTipMm === undefined ? {} : { tightest: at(told.fromTipMm) }),
+    },
+  ];
 }
 
 /** Places of a trace by the share of its way, measured in mm where the course is that trace's own. */
@@ -81,13 +89,14 @@ export interface BendOnFilm {
 }
 
 /** Every bend of the case whose course was traced on a film, in the order of the ledger. */
-export const bendsOnFilm = (film: string, parts: readonly Part[], ledger: readonly LedgerEntry[]): BendOnFilm[] =>
+export const bendsOnFilm = (film: string, { parts, ledger }: CaseRead): BendOnFilm[] =>
   ledger
     .filter(({ topic }) => topic === "bend")
     .flatMap((entry) => {
       const told = bendTold(entry);
-      const on = told && strainOnFilmOf(told, parts, ledger);
-      return told !== undefined && on?.film.id === film ? [{ entry, told, on }] : [];
+      const seen = told === undefined ? [] : strainOnFilms(told, bendAbout(entry, parts)?.on ?? "", { parts, ledger });
+      const on = seen.find((one) => one.film.id === film);
+      return told === undefined || on === undefined ? [] : [{ entry, told, on }];
     });
 
 /** What a bend is about: the instrument, its canal, the day, and whether it broke then. */

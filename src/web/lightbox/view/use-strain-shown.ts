@@ -15,7 +15,7 @@ export interface StrainShown {
 export function useStrainShown(film: string, ledger: readonly LedgerEntry[]): StrainShown {
   const { parts } = useCaseOnBox();
   const [asked, ask] = useSearchParams();
-  const bends = useMemo(() => bendsOnFilm(film, parts, ledger), [film, parts, ledger]);
+  const bends = useMemo(() => bendsOnFilm(film, { parts, ledger }), [film, parts, ledger]);
   return {
     bends,
     shown: bends.find(({ entry }) => entry.id === asked.get("strain")),

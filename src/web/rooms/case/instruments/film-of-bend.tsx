@@ -3,7 +3,7 @@ import { Link } from "wouter";
 import { strainOnFilm } from "../../../../figures/strain-on-film.ts";
 import { strainText } from "../../../../figures/strain-ramp.ts";
 import type { BendTold } from "../../../../ledger/bend-told.ts";
-import { bendAbout, strainOnFilmOf } from "../../../../ledger/strain-on-film.ts";
+import { bendAbout, strainOnFilms } from "../../../../ledger/strain-on-film.ts";
 import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
 import type { Part } from "../../../../record/parts.ts";
 import { purposeWords } from "../../../../record/words/later-words.ts";
@@ -22,8 +22,8 @@ interface FilmOfBendOptions {
 
 /** The film that gave the course, with the strain over it; it leads to the light box with the same drawing. */
 export function FilmOfBend({ told, entry, caseId, parts, ledger, place }: FilmOfBendOptions) {
-  const on = useMemo(() => strainOnFilmOf(told, parts, ledger), [told, parts, ledger]);
-  const about = bendAbout(entry, parts);
+  const about = useMemo(() => bendAbout(entry, parts), [entry, parts]);
+  const on = useMemo(() => strainOnFilms(told, about?.on ?? "", { parts, ledger })[0], [told, about, parts, ledger]);
   const name = about === undefined ? "instrument" : `${about.name} in ${about.canal}`;
   if (on === undefined) return null;
   const { film, seated, tightest, byShare } = on;

@@ -57,8 +57,18 @@ const Row = ({ used, group, isShown, show }: RowOptions) => (
       </label>
     </th>
     <Each of={used.uses}>{depthWords}</Each>
-    <Each of={used.uses}>{({ seconds }) => (seconds === undefined ? "not said" : quantityInWords(seconds, "s"))}</Each>
-    <Each of={used.uses}>{({ turns }) => (turns === undefined ? "not known" : numberInWords(turns, 0))}</Each>
+    {used.broke ? (
+      <td colSpan={2} className="quiet">
+        at the break
+      </td>
+    ) : (
+      <>
+        <Each of={used.uses}>
+          {({ seconds }) => (seconds === undefined ? "not said" : quantityInWords(seconds, "s"))}
+        </Each>
+        <Each of={used.uses}>{({ turns }) => (turns === undefined ? "not known" : numberInWords(turns, 0))}</Each>
+      </>
+    )}
     <Most used={used} />
   </tr>
 );

@@ -14,6 +14,7 @@ import { type Block, type Line, type Page, type Run, says } from "../page-model.
 import { sentence } from "../sentence.ts";
 import { shareWithInterval } from "../share-with-interval.ts";
 import { taperWords } from "./canal-table.ts";
+import { mishapDetailWords } from "./mishap-details.ts";
 import { textBlock } from "./presenting.ts";
 
 type Mishap = PartOf<"mishap">;
@@ -26,6 +27,7 @@ export function mishapPages(source: CaseSource): Page[] {
       ...{ title: sentence(mishapWords[body.what]), on: body.on, subtitle: momentWords(body.on, source.parts) },
       blocks: [
         { kind: "text", heading: "Facts", lines: [...mishapLines(body), ...toldLines(body, source)] },
+        ...detailBlock(body),
         ...whyBlocks(mishap, source),
         ...textBlock("Account", body.story),
         ...textBlock("Own account of the break", body.defence ?? ""),
@@ -37,6 +39,11 @@ export function mishapPages(source: CaseSource): Page[] {
       notes: [],
     };
   });
+}
+
+function detailBlock(body: BodyOf<"mishap">): Block[] {
+  const lines = mishapDetailWords(body).map(says);
+  return lines.length === 0 ? [] : [{ kind: "text", heading: "Noted of it", lines }];
 }
 
 function mishapLines(body: BodyOf<"mishap">): Line[] {

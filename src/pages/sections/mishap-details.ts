@@ -1,0 +1,122 @@
+import type { BodyOf } from "../../record/parts.ts";
+import { seenYesNoWords } from "../../record/words/finding-words.ts";
+import {
+  blockedByWords,
+  breakSignWords,
+  damWords,
+  extrusionSignWords,
+  foundObjectWords,
+  headSeenWords,
+  knownWords,
+  ledgeWallWords,
+  missedTreatedWords,
+  nearWords,
+  objectSignWords,
+  passedWords,
+  perforationPlaceWords,
+  sideOfToothWords,
+  stageWords,
+  transportationWords,
+  wentWords,
+  wrongDoneWords,
+} from "../../record/words/mishap-words.ts";
+
+type Mishap = BodyOf<"mishap">;
+/** A name with what was said of it; nothing where nothing was. */
+type Said = readonly [name: string, says: string | undefined];
+
+/** What the record of the mishap's kind says, each as `Wall: outer wall of the bend`; what was not said is left out. */
+export function mishapDetailWords(mishap: Mishap): readonly string[] {
+  const said: readonly Said[] = ofKind[mishap.what]?.(mishap) ?? [];
+  return said.flatMap(([name, says]) =>
+    says === undefined || says === "" || isUnsaid(says) ? [] : [`${name}: ${says}`],
+  );
+}
+
+/** Answers that say nothing yet. */
+const isUnsaid = (says: string): boolean => ["not known", "not looked at", "not recorded", "not looked"].includes(says);
+
+const mm = (value: number | undefined): string | undefined => (value === undefined ? undefined : `${value} mm`);
+const list = <Value extends string>(values: readonly Value[] = [], words: Readonly<Record<Value, string>>): string =>
+  values.map((value) => words[value]).join(", ");
+const word = <Value extends string>(value: Value | undefined, words: Readonly<Record<Value, string>>) =>
+  value === undefined ? undefined : words[value];
+
+const ofKind: Partial<Readonly<Record<Mishap["what"], (mishap: Mishap) => readonly Said[]>>> = {
+  separatedInstrument: ({ separated: one }) => [
+    ["Signs", list(one?.signs, breakSignWords)],
+    ["Tip bound", word(one?.tipBound, knownWords)],
+    ["Stopped at the torque limit", word(one?.stoppedAtTorqueLimit, knownWords)],
+    ["Head", word(one?.headSeen, headSeenWords)],
+    ["Canal at the break", word(one?.stage, stageWords)],
+  ],
+  ledge: ({ ledge: one }) => [
+    ["Depth", mm(one?.depthMm)],
+    ["Wall", word(one?.wall, ledgeWallWords)],
+    ["Passed", word(one?.passed, passedWords)],
+  ],
+  perforation: ({ perforation: one }) => [
+    ["Place", word(one?.place, perforationPlaceWords)],
+    ["Side", word(one?.side, sideOfToothWords)],
+    ["Width", mm(one?.diameterMm)],
+    ["Bleeding", word(one?.bleeding, seenYesNoWords)],
+    ["Pocket reaches it", word(one?.pocket, seenYesNoWords)],
+    ["Sealed", sealed(one)],
+  ],
+  block: ({ block: one }) => [
+    ["Blocked by", word(one?.by, blockedByWords)],
+    ["Depth", mm(one?.depthMm)],
+    ["Passed", word(one?.passed, passedWords)],
+  ],
+  transportation: ({ transportation: one }) => [
+    ["Form", word(one?.form, transportationWords)],
+    ["Size there", one?.sizeThere === undefined ? undefined : String(one.sizeThere)],
+    ["Seen on", one?.seenOn],
+  ],
+  irrigantExtrusion: ({ irrigantExtrusion: one }) => [
+    ["Solution", solutionOf(one)],
+    ["Needle bound", word(one?.needleBound, knownWords)],
+    ["Signs", list(one?.signs, extrusionSignWords)],
+    ["Sent to", one?.sentTo],
+  ],
+  fillingExtrusion: ({ fillingExtrusion: one }) => [
+    ["Material", one?.material],
+    ["Beyond the apex", mm(one?.beyondMm)],
+    ["Near", word(one?.near, nearWords)],
+    ["Numbness or burning", word(one?.numbness, seenYesNoWords)],
+    ["Sent to", one?.sentTo],
+  ],
+  missedCanal: ({ missedCanal: one }) => [
+    ["Canal", one?.found],
+    ["Found by", one?.foundBy],
+    ["Treated", word(one?.treated, missedTreatedWords)],
+  ],
+  wrongTooth: ({ wrongTooth: one }) => [
+    ["Worked on", one?.tooth],
+    ["How far", word(one?.done, wrongDoneWords)],
+    ["Noticed by", one?.noticedBy],
+    ["Done for it", one?.restored],
+  ],
+  swallowedOrInhaled: ({ swallowedOrInhaled: one }) => [
+    ["Object", one?.object],
+    ["It was", word(one?.went, wentWords)],
+    ["Signs", list(one?.signs, objectSignWords)],
+    ["Rubber dam", word(one?.rubberDam, damWords)],
+    ["Found", word(one?.found, foundObjectWords)],
+    ["Sent to", one?.sentTo],
+  ],
+};
+
+function sealed(one: Mishap["perforation"]): string | undefined {
+  const after = one?.sealedAfterMin === undefined ? undefined : `after ${one.sealedAfterMin} min`;
+  const how = one?.sealedWith === undefined || one.sealedWith === "" ? undefined : `with ${one.sealedWith}`;
+  const said = [after, how].filter((part) => part !== undefined);
+  return said.length === 0 ? undefined : said.join(", ");
+}
+
+function solutionOf(one: Mishap["irrigantExtrusion"]): string | undefined {
+  if (one === undefined || one.solution === "") return undefined;
+  const strength = one.percent === undefined ? undefined : `${one.percent} %`;
+  const volume = one.volumeMl === undefined ? undefined : `${one.volumeMl} ml`;
+  return [one.solution, strength, volume].filter((part) => part !== undefined).join(", ");
+}

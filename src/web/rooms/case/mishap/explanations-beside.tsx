@@ -19,7 +19,7 @@ export const ExplanationsBeside = ({ told, entryId }: ToldOfBreak) => (
       <caption>Each explanation before and after what was seen</caption>
       <thead>
         <tr>
-          <th scope="col">&nbsp;</th>
+          <td />
           {told.explanations.map(({ name }) => (
             <th key={name} scope="col">
               {capital(explanationWords[name])}

@@ -19,9 +19,11 @@ interface MeasuredFieldOptions {
 export function MeasuredField({ at, label, sigma, also }: MeasuredFieldOptions) {
   const whole = useField("", label);
   const field = useField(`${at}.value`, label);
+  // What the ledger refuses, it refuses of the value with its error.
+  const refused = useField(at, label).fault;
   const [typed, setTyped] = useState<string>();
   const read = typed === undefined ? undefined : readNumber(typed, {}, false);
-  const fault = read?.fault ?? field.fault;
+  const fault = read?.fault ?? field.fault ?? refused;
   const write = (value: unknown) => {
     const error = valueAt(whole.value, `${at}.sigma`) ?? sigma;
     const measured = withValueAt(whole.value, at, value === undefined ? undefined : { value, sigma: error });
@@ -50,7 +52,7 @@ export function MeasuredField({ at, label, sigma, also }: MeasuredFieldOptions) 
             readOnly={field.readOnly}
             {...faultProps({ id: field.id, fault })}
             onChange={(event) => type(event.target.value)}
-            onBlur={() => fault === undefined && setTyped(undefined)}
+            onBlur={() => read?.fault === undefined && setTyped(undefined)}
           />
           <span className="field-unit" aria-hidden="true">
             mm

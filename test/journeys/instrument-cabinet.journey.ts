@@ -36,6 +36,12 @@ async function write(page: Page, label: string, text: string): Promise<void> {
 const leaveFields = (page: Page) =>
   page.evaluate(() => document.activeElement instanceof HTMLElement && document.activeElement.blur());
 
+/** Takes back the last gesture, once the page knows that it is recorded. */
+async function takeBack(page: Page): Promise<void> {
+  await page.locator('.save-mark[data-is="saved"]').waitFor();
+  await page.keyboard.press("Control+z");
+}
+
 async function faultsAtBothSizes(page: Page, name: string): Promise<void> {
   // What was said goes by itself; while it fades it has no contrast to judge.
   await page.locator(".announcer-line").waitFor({ state: "hidden" });
@@ -69,7 +75,7 @@ async function fillCabinet(bench: BenchInBrowser): Promise<void> {
   // ISO 3630-1 (memory) has 21 sizes from 06 to 140; the cabinet keeps each in 21, 25 and 31 mm.
   await expect.poll(async () => (await cabinetNow(bench)).items.length).toBe(63);
   await page.getByText("By hand, 63").first().waitFor();
-  await page.keyboard.press("Control+z");
+  await takeBack(page);
   await page.getByRole("heading", { name: "Nothing in the cabinet yet" }).waitFor();
 
   await page.keyboard.press("i");
@@ -201,7 +207,7 @@ describe("the instrument cabinet", () => {
     expect((await uses())[4]).not.toHaveProperty("depthMm");
 
     // One gesture, one undo.
-    await page.keyboard.press("Control+z");
+    await takeBack(page);
     await expect.poll(async () => (await uses()).length).toBe(4);
     await expect.poll(async () => (await tally())?.canals).toBe(2);
 
@@ -261,12 +267,12 @@ describe("the instrument cabinet", () => {
     await write(page, "Taper at the tip", "0.2");
     await page.locator(".cabinet-refused").waitFor();
     await leaveFields(page);
-    await page.keyboard.press("Control+z");
+    await takeBack(page);
     await page.getByRole("img", { name: /^Instruments to scale/ }).waitFor();
     await page.getByRole("button", { name: "Take out this instrument" }).click();
     await page.getByRole("button", { name: "Take it out" }).click();
     await page.getByRole("heading", { name: "Nothing in the cabinet yet" }).waitFor();
-    await page.keyboard.press("Control+z");
+    await takeBack(page);
     await page.getByRole("link", { name: /^Mine/ }).waitFor();
     await bench.close();
   });
@@ -287,7 +293,7 @@ async function flaggedAndDiscarded(bench: BenchInBrowser, fileId: string): Promi
   expect(page.url()).toContain(fileId);
   await page.keyboard.press("e");
   await expect.poll(async () => (await body()).sterilisedOn.length).toBe(2);
-  await page.keyboard.press("Control+z");
+  await takeBack(page);
   await expect.poll(async () => (await body()).sterilisedOn.length).toBe(1);
   await page.getByText("Canals", { exact: true }).click();
   await page.getByText("Each canal once for each visit").waitFor();

@@ -1,4 +1,4 @@
-import { ofEach, sourceOfFact, written } from "./break-facts.ts";
+import { relative, sourceOfFact, written } from "./break-facts.ts";
 import { type AssumptionName, assumptionNames, middleOf, withOne } from "./fracture-assumed.ts";
 import { explanationNames, type FractureOutput, type OfEach } from "./fracture-input.ts";
 import { type BreakCase, type Look, lookAt, posteriorOf, withValues } from "./weigh-break.ts";
@@ -69,38 +69,42 @@ const anyPlace = { bendingFatigue: [1, 1], torsionalOverload: [1, 1], flawOrJoin
 /** A fact that moves the answer by less than this, in all three chances together, weighs nothing worth telling. */
 const movesLittle = 0.02;
 
+/** How a sentence names an explanation. */
+const named = {
+  bendingFatigue: "bending fatigue",
+  torsionalOverload: "torsional overload",
+  flawOrJoint: "a flaw or a joint",
+};
+
 /**
- * The fact without which the answer would be the most different, in a sentence.
- * Takes the case, what stands at the middle, and what is told of the place where one was measured.
+ * The fact without which the answer would be the most different, with what it is most consistent with.
+ * Takes the facts of the case, what stands at the middle, and all facts as they are told, the place among them.
  */
-export function weighsMost(breakCase: BreakCase, middle: Look, placeSays: string | undefined): string {
-  const { facts } = breakCase;
+export function weighsMost({ facts }: BreakCase, middle: Look, told: FractureOutput["facts"]): string {
   const whole = posteriorOf(facts, middle);
-  const apart = (without: OfEach): number =>
-    explanationNames.reduce((sum, name) => sum + Math.abs(whole[name] - without[name]), 0);
-  const told = facts.map((fact) => {
-    const others = facts.filter((one) => one !== fact);
-    return { says: fact.says, moves: apart(posteriorOf(others, middle)) };
+  const without = (name: string): OfEach => {
+    const others = facts.filter((one) => one.name !== name);
+    return posteriorOf(others, others.length === facts.length ? { ...middle, chances: anyPlace } : middle);
+  };
+  const moves = told.map(({ name, says, factor }) => {
+    const rest = without(name);
+    const apart = explanationNames.reduce((sum, one) => sum + Math.abs(whole[one] - rest[one]), 0);
+    return { says, factor, apart };
   });
-  const place =
-    placeSays === undefined
-      ? []
-      : [{ says: placeSays, moves: apart(posteriorOf(facts, { ...middle, chances: anyPlace })) }];
-  const [most] = [...place, ...told].toSorted((a, b) => b.moves - a.moves);
-  return most === undefined || most.moves < movesLittle
-    ? "Nothing that is known moves the answer from what it was before."
-    : most.says;
+  const [most] = moves.toSorted((a, b) => b.apart - a.apart);
+  if (most === undefined || most.apart < movesLittle)
+    return "Nothing that is known moves the answer from what it was before.";
+  const favoured = explanationNames.filter((name) => most.factor[name] > 1 - 1e-9).map((name) => named[name]);
+  return `${most.says} That is most consistent with ${favoured.join(" or ")}.`;
 }
 
 /** Every fact with what it weighs at the middle. */
 export function factsOf({ facts, ranges }: BreakCase, middle: Look): FractureOutput["facts"] {
   return facts.map((fact) => {
-    const likelihood = fact.likelihood(middle.values);
-    const most = Math.max(...explanationNames.map((name) => likelihood[name]));
     return {
       name: fact.name,
       says: fact.says,
-      factor: ofEach((name) => likelihood[name] / most),
+      factor: relative(fact.likelihood(middle.values)),
       source: sourceOfFact(fact, ranges),
     };
   });

@@ -5,7 +5,7 @@ import type { CanalBending } from "./canal-bending.ts";
 import type { Values } from "./fracture-assumed.ts";
 import type { InstrumentShape } from "./instrument-shape.ts";
 import { looselyHeld } from "./loosely-held.ts";
-import { densityOf, mixed, type PlaceDensity } from "./place-density.ts";
+import { densityOf, mixed, type PlaceDensity, raised } from "./place-density.ts";
 import { costOf, type WearingUse } from "./wear-along.ts";
 
 /** Uses of one depth in one canal, as wear along the instrument sees them. */
@@ -42,11 +42,10 @@ export function fatiguePlaces(used: UsedInstrument, values: Values, random?: See
   const shape = thickerBy(used.shape, byMm);
   const wearing = used.uses.map((use) => seatedOnce(use, { shape, values, random }));
   const exponent = 1 / Math.abs(values("slope"));
-  const power = weibullShape(values("lifeScatter"));
   const wear = (fromTipMm: number): number =>
     wearing.reduce((sum, use) => sum + costOf(use, fromTipMm, { strain: referenceStrain, exponent }), 0);
-  const most = Math.max(...wearing.map(({ turns }) => turns), 1);
-  return densityOf(used.endMm, (fromTipMm) => (wear(fromTipMm) / most) ** power);
+  const worn = densityOf(used.endMm, wear);
+  return worn === undefined ? undefined : raised(worn, weibullShape(values("lifeScatter")));
 }
 
 /** How many looks one set of values is mixed from. */

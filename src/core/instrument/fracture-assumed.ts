@@ -106,7 +106,7 @@ export function rangeFaults({ assumed = {}, flawPrior }: FractureInput): Fault[]
 }
 
 /** The value of an assumption at a place of its range, 0 to 1. */
-export const valueAt = ({ low, high, kind }: Assumed, place: number): number =>
+const valueAt = ({ low, high, kind }: Assumed, place: number): number =>
   kind === "factor" ? low ** (1 - place) * high ** place : low + place * (high - low);
 
 /** Every assumption at the middle of its range. */

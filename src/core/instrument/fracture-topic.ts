@@ -54,13 +54,13 @@ function fracture(input: FractureInput): FractureOutput {
   const weighing = weighBreak(breakCase);
   const middle = lookAt(breakCase, middleOf(ranges));
   const explained: Explained = { input, reading, used, ranges, bent: weighing.fatigue !== undefined };
-  const told = placeFact(breakCase, middle);
+  const told = [...placeFact(breakCase, middle), ...factsOf(breakCase, middle)];
   return {
     explanations: explanationsOf(breakCase, weighing, { middle, tipDepthMm: input.tipDepthMm }),
-    weighsMost: weighsMost(breakCase, middle, told[0]?.says),
+    weighsMost: weighsMost(breakCase, middle, told),
     wouldDecide: wouldDecide(explained),
     ...ofPlace(input, place, shape),
-    facts: [...told, ...factsOf(breakCase, middle)],
+    facts: told,
     priors: priorsOf(facts, middle),
     sensitivity: breakSensitivity(breakCase, middle),
     atMiddle: posteriorOf(facts, middle),

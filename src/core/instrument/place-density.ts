@@ -7,7 +7,7 @@ export interface PlaceDensity {
 }
 
 /** The steps of a density, mm. */
-export const stepMm = 0.2;
+const stepMm = 0.2;
 
 /** The middle of a step, mm from the tip. */
 export const middleMm = (index: number): number => (index + 0.5) * stepMm;
@@ -30,6 +30,14 @@ export function evenDensity(endMm: number): PlaceDensity {
 }
 
 const stepsOf = (endMm: number): number => Math.max(1, Math.round(endMm / stepMm));
+
+/** A density in which each place counts to a power; the largest counts first, so that no power is too large to write. */
+export function raised({ perMm }: PlaceDensity, power: number): PlaceDensity {
+  const most = perMm.reduce((best, one) => Math.max(best, one), 0);
+  const weights = perMm.map((one) => (one / most) ** power);
+  const area = weights.reduce((sum, one) => sum + one, 0) * stepMm;
+  return { stepMm, perMm: weights.map((one) => one / area) };
+}
 
 /** Densities of one length added up, each with its share; shares add to 1. */
 export function mixed(parts: readonly { readonly of: PlaceDensity; readonly share: number }[]): PlaceDensity {

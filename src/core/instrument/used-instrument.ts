@@ -29,12 +29,16 @@ export function usedInstrument(input: FractureInput, shape: InstrumentShape, lea
   if (own !== undefined && tipDepthMm !== undefined) checkDepth(tipDepthMm, shape, own);
   else checkReach(tipDepthMm, shape);
   const stated = uses.map((use, index) => ofUse(use, shape, { canals, path: `uses[${index}].tipDepthMm` }));
-  const inBreak =
-    own === undefined || tipDepthMm === undefined ? [] : [{ bending: own, allowed: own.drawn(), tipDepthMm, turns: 1 }];
-  const seen = stated.length > 0 ? alike(stated) : inBreak;
+  const seen = stated.length > 0 ? alike(stated) : inBreak(own, tipDepthMm);
   const deepest = Math.max(0, ...seen.map((use) => use.tipDepthMm));
   return { shape, uses: seen, endMm: shape.lengthMm ?? Math.max(shape.workingMm, deepest, leastMm) };
 }
+
+/** One turn in the canal of the break, at its depth; none where either is not known. */
+const inBreak = (bending: CanalBending | undefined, tipDepthMm: number | undefined): BendingUse[] =>
+  bending === undefined || tipDepthMm === undefined
+    ? []
+    : [{ bending, allowed: bending.drawn(), tipDepthMm: Math.min(tipDepthMm, bending.lengthMm), turns: 1 }];
 
 const written = (course: CanalCourse): string => JSON.stringify(course);
 

@@ -58,8 +58,10 @@ const broke = (visit: string): Part =>
 
 describe("what went into each canal", () => {
   it("stands canal by canal with depth, time and turns, and what the ledger says of it", () => {
-    const { canals } = read([use(), use({ size: 10, taper: 0.02, canal: "P" })]);
+    const { canals } = read([use(), use({ size: 10, taper: 0.02, canal: "P", movement: "hand" })]);
     expect(canals.map(({ canal }) => canal)).toEqual(["MB1", "P"]);
+    const all = canals.flatMap(({ visits }) => visits.flatMap(({ instruments }) => instruments));
+    expect(all.map(({ byHand }) => byHand)).toEqual([false, true]);
     const [used] = canals[0]?.visits[0]?.instruments ?? [];
     expect(used).toMatchObject({ name: "25/.06", says: "nickel-titanium, continuous", broke: false });
     // 300 turns a minute for half a minute.

@@ -29,6 +29,8 @@ export interface InstrumentUsed {
   readonly name: string;
   /** Its alloy and movement. */
   readonly says: string;
+  /** Its turns are in no record. */
+  readonly byHand: boolean;
   /** It broke here. */
   readonly broke: boolean;
   readonly uses: readonly UseInCanal[];
@@ -84,6 +86,7 @@ function usedAt(visit: Visit, canal: string, ledger: readonly LedgerEntry[]): In
     return [
       {
         ...{ key: `${visit.id} ${canal} ${name}`, name, says: saysOf(geometry), broke: false },
+        byHand: geometry.movement === "hand",
         uses: own.flatMap((place) => useOf(visit, place)),
         diameters: diametersIn(entryAbout(ledger, instrumentSubject(visit.id, name))),
         drawn: toScale.find((one) => one.name === name),
@@ -108,6 +111,7 @@ function brokenAt(visit: Visit, canal: string, { parts, ledger }: CaseRead): Ins
     return [
       {
         ...{ key: id, name: instrumentName(instrument), says: saysOf(instrument), broke: true },
+        byHand: instrument.movement === "hand",
         uses: [{ record: id, depthMm: tipDepthMm, depthFrom }],
         diameters: diametersIn(entryAbout(ledger, brokenInstrumentSubject(id))),
         bend: entryAbout(ledger, bendAtBreakSubject(id)),

@@ -11,16 +11,18 @@ interface StrainSectionOptions {
   readonly ledger: readonly LedgerEntry[];
 }
 
-/** The instruments that were seated in the canals traced here; the strain of one of them can be laid over the film. */
+/** The instruments that were seated in the chosen canal, else in all traced here; the strain of one can be laid over the film. */
 export function StrainSection({ box, ledger }: StrainSectionOptions) {
   const { parts } = useCaseOnBox();
   const { bends, shown, show } = useStrainShown(box.film.id, ledger);
+  const own = bends.filter(({ on }) => on.trace === box.chosen?.markId);
+  const listed = bends.filter((one) => own.length === 0 || own.includes(one) || one === shown);
   if (bends.length === 0) return null;
   return (
     <section className="strain" aria-label="Strain of instruments">
       <h2>Strain of instruments</h2>
       <ul className="strain-list">
-        {bends.map(({ entry, told }) => {
+        {listed.map(({ entry, told }) => {
           const about = bendAbout(entry, parts);
           const isShown = entry.id === shown?.entry.id;
           return (

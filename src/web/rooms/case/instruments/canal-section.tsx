@@ -1,7 +1,12 @@
-import { useId, useMemo, useState } from "react";
+import { type ReactNode, useId, useMemo, useState } from "react";
 import { Link } from "wouter";
 import { instrumentToScale } from "../../../../figures/instrument-to-scale.ts";
-import { type CanalAtVisit, type InstrumentsOfCanal, mostBent } from "../../../../ledger/instruments-of-canals.ts";
+import {
+  type CanalAtVisit,
+  type InstrumentsOfCanal,
+  type InstrumentUsed,
+  mostBent,
+} from "../../../../ledger/instruments-of-canals.ts";
 import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
 import type { Part } from "../../../../record/parts.ts";
 import { dayInWords } from "../../../parts/days-in-words.ts";
@@ -16,26 +21,34 @@ interface CanalSectionOptions {
   readonly of: InstrumentsOfCanal;
 }
 
-/** One canal: what went into it visit by visit, and below that the one that is looked at. */
+/** One canal: what went into it visit by visit, and under its visit the one that is looked at. */
 export function CanalSection({ of, caseId, parts, ledger }: CanalSectionOptions) {
   const [wanted, want] = useState<string>();
   const heading = useId();
-  const all = of.visits.flatMap(({ visit, instruments }) => instruments.map((used) => ({ used, visit })));
-  const shown = all.find(({ used }) => used.key === wanted) ?? all.find(({ used }) => used.key === mostBent(of)?.key);
+  const all = of.visits.flatMap(({ instruments }) => instruments);
+  const shown = all.find(({ key }) => key === wanted) ?? mostBent(of);
   return (
     <section className="instruments-canal" aria-labelledby={heading}>
       <h3 id={heading}>{of.canal}</h3>
       {of.visits.map((at) => (
-        <AtVisit key={at.visit.id} {...{ at, caseId }} canal={of.canal} shown={shown?.used.key} show={want} />
+        <AtVisit
+          key={at.visit.id}
+          {...{ at, caseId }}
+          group={`${heading} choice`}
+          canal={of.canal}
+          shown={shown}
+          show={want}
+        >
+          {shown && (
+            <BentInstrument
+              key={shown.key}
+              {...{ caseId, parts, ledger }}
+              used={shown}
+              title={`${shown.name} in ${of.canal}, ${dayInWords(at.visit.body.on)}`}
+            />
+          )}
+        </AtVisit>
       ))}
-      {shown && (
-        <BentInstrument
-          key={shown.used.key}
-          {...{ caseId, parts, ledger }}
-          used={shown.used}
-          title={`${shown.used.name} in ${of.canal}, ${dayInWords(shown.visit.body.on)}`}
-        />
-      )}
     </section>
   );
 }
@@ -44,14 +57,17 @@ interface AtVisitOptions {
   readonly at: CanalAtVisit;
   readonly canal: string;
   readonly caseId: string;
-  readonly shown: string | undefined;
+  readonly group: string;
+  readonly shown: InstrumentUsed | undefined;
   readonly show: (key: string) => void;
+  /** The instrument that is looked at; it stands under the visit that it was used at. */
+  readonly children: ReactNode;
 }
 
-function AtVisit({ at, canal, caseId, shown, show }: AtVisitOptions) {
+function AtVisit({ at, canal, caseId, group, shown, show, children }: AtVisitOptions) {
   const { visit, lengthMm, instruments } = at;
   const figure = useMemo(() => {
-    const drawn = instruments.flatMap(({ key, drawn: one }) => (one ? [{ ...one, isMarked: key === shown }] : []));
+    const drawn = instruments.flatMap(({ key, drawn: one }) => (one ? [{ ...one, isMarked: key === shown?.key }] : []));
     const beside = lengthMm === undefined ? {} : { canal: { name: `${canal}, working length`, lengthMm } };
     return drawn.length === 0
       ? undefined
@@ -62,8 +78,13 @@ function AtVisit({ at, canal, caseId, shown, show }: AtVisitOptions) {
       <h4>
         <Link href={`/case/${caseId}/${visit.id}`}>Visit of {dayInWords(visit.body.on)}</Link>
       </h4>
-      <UsedTable {...{ instruments, shown, show }} label={`Instruments in ${canal}, ${dayInWords(visit.body.on)}`} />
+      <UsedTable
+        {...{ instruments, group, show }}
+        shown={shown?.key}
+        label={`Instruments in ${canal}, ${dayInWords(visit.body.on)}`}
+      />
       {figure && <FigureView figure={figure} />}
+      {instruments.some(({ key }) => key === shown?.key) && children}
     </div>
   );
 }

@@ -1,5 +1,5 @@
 import { Link } from "wouter";
-import { endsText } from "../../../../figures/chance-text.ts";
+import { endsText, percentText } from "../../../../figures/chance-text.ts";
 import { strainText } from "../../../../figures/strain-ramp.ts";
 import type { UseInCanal } from "../../../../ledger/instruments-of-canals.ts";
 import type { LifeTold } from "../../../../ledger/life-told.ts";
@@ -70,13 +70,19 @@ const bandWords = (band: Ends): string =>
     ? numberInWords(band.low, band.low < 10 ? 2 : 0)
     : intervalInWords(band);
 
-const intervalWords = ({ low, high }: Ends): string => `${low.toFixed(1)} to ${high.toFixed(1)} over all slopes`;
+function intervalWords({ low, high }: Ends): string {
+  const [from, to] = [low.toFixed(1), high.toFixed(1)];
+  return from === to ? "the same over all slopes" : `${from} to ${to} over all slopes`;
+}
 
 function sharesHere({ uses }: LifeTold, here: readonly UseInCanal[]): string {
   const own = uses.filter(({ row }) => here.some(({ record }) => record === row));
   if (own.length === 0) return "not told apart";
-  return own.map(({ share }) => endsText(share)).join(" and ");
+  return own.map(({ share }) => shareWords(share)).join(" and ");
 }
+
+const shareWords = (share: Ends): string =>
+  percentText(share.low) === percentText(share.high) ? `${percentText(share.low)} %` : endsText(share);
 
 const limitWords = { uses: "uses", turns: "turns", equivalentTurns: "equivalent turns" } as const;
 

@@ -1,4 +1,3 @@
-import { useId } from "react";
 import { strainText } from "../../../../figures/strain-ramp.ts";
 import { bendTold } from "../../../../ledger/bend-told.ts";
 import type { InstrumentUsed, UseInCanal } from "../../../../ledger/instruments-of-canals.ts";
@@ -7,13 +6,14 @@ import { numberInWords, quantityInWords } from "../../../parts/figures-in-words.
 interface UsedTableOptions {
   readonly label: string;
   readonly instruments: readonly InstrumentUsed[];
+  /** One choice for all visits of a canal. */
+  readonly group: string;
   readonly shown: string | undefined;
   readonly show: (key: string) => void;
 }
 
 /** What went into a canal at a visit, in its order; one of them is looked at more closely. */
-export function UsedTable({ label, instruments, shown, show }: UsedTableOptions) {
-  const group = useId();
+export function UsedTable({ label, instruments, group, shown, show }: UsedTableOptions) {
   return (
     <table className="instruments-table">
       <caption className="unseen">{label}</caption>
@@ -66,7 +66,9 @@ const Row = ({ used, group, isShown, show }: RowOptions) => (
         <Each of={used.uses}>
           {({ seconds }) => (seconds === undefined ? "not said" : quantityInWords(seconds, "s"))}
         </Each>
-        <Each of={used.uses}>{({ turns }) => (turns === undefined ? "not known" : numberInWords(turns, 0))}</Each>
+        <Each of={used.uses}>
+          {({ turns }) => (used.byHand ? "not counted" : turns === undefined ? "not known" : numberInWords(turns, 0))}
+        </Each>
       </>
     )}
     <Most used={used} />

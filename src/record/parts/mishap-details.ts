@@ -8,7 +8,7 @@ const measured = z.strictObject({ value: mmBetween(0.01, 60), sigma: mmBetween(0
 const known = z.enum(["yes", "no", "notKnown"]);
 
 /** A separated instrument: what the explanation of its break and the weighing of its removal rest on. */
-export const separated = z.strictObject({
+const separated = z.strictObject({
   tipDepthMm: mmBetween(0.1, 45).optional().describe("Of its tip when it broke, from depthFrom."),
   depthFrom: z.enum(["referencePoint", "orifice"]).optional().describe("The reference point where absent."),
   lengthMm: measured.optional().describe("Of the piece."),

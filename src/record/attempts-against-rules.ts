@@ -23,7 +23,7 @@ export interface AttemptsNow {
 }
 
 /** From this share of a rule on, a person is told that it comes near. */
-export const nearShare = 0.8;
+const nearShare = 0.8;
 
 /**
  * The running total of a removal against its stop rules.

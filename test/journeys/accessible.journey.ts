@@ -26,6 +26,7 @@ const rooms: readonly { name: string; address: string; ready: (page: Page) => Pr
   { name: "roots and canals", address: "/case/demo-a/anatomy", ready: caseIsDrawn },
   { name: "hidden canals", address: "/case/demo-a/hidden", ready: caseIsDrawn },
   { name: "canals over time", address: "/case/demo-a", ready: lookBack },
+  { name: "removal", address: "/case/demo-a/removal-1", ready: caseIsDrawn },
   { name: "references and claims", address: "/case/demo-a/evidence", ready: caseIsDrawn },
   { name: "history", address: "/case/demo-a", ready: openHistory },
   { name: "light box", address: "/case/demo-a/light-box", ready: filmIsOpen },

@@ -72,6 +72,15 @@ describe("a piece of an instrument", () => {
     await hand.write(field("Dentine of wall 1, towards the furcation"), "0.9");
     await expect.poll(async () => (await removal())?.walls).toEqual([{ side: "furcation", mm: 0.9 }]);
 
+    // What it comes to stands below, each number with its entry; no way is called the better one.
+    await page.getByRole("heading", { name: "The ways side by side" }).waitFor();
+    await page.getByText("◇ The figures do not decide").waitFor();
+    await page
+      .getByRole("img", { name: /pass it/i })
+      .first()
+      .waitFor();
+    await page.getByRole("row", { name: /^towards the furcation 0\.90/ }).waitFor();
+
     // The first attempt asks once for rules; they are set first, and say when.
     await blur(page);
     await page.keyboard.press("k");
@@ -81,6 +90,8 @@ describe("a piece of an instrument", () => {
     const minutes = field("Minutes in all, at most");
     await hand.write(minutes, "20");
     await page.getByText(/^● Set /).waitFor();
+    await hand.write(field("No dentine thinner than"), "0.85");
+    await page.getByText("◆ below 0.85 mm, your own limit").waitFor();
     await faultsAtBothSizes(page, "removal-weighed");
 
     // The clock is started and stopped by one key each; a window that closes in between loses nothing.

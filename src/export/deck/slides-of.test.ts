@@ -1,6 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { sampleSource } from "../../../test/sample-case.ts";
+import { withPiece } from "../../../test/sample-removal.ts";
 import { lesionThenAndNow } from "../../figures/lesion-then-and-now.ts";
 import { type Block, type Page, says } from "../../pages/page-model.ts";
+import { removalPages } from "../../pages/sections/removal.ts";
 import { slideSize, slidesOf } from "./slides-of.ts";
 
 const film = (columns: number, rows: number): Block => ({
@@ -43,5 +46,24 @@ describe("pictures of a page on slides", () => {
     expect(counts(page(film(1000, 760), film(1000, 760), wide, film(1000, 760), words))).toEqual([1, 1, 1, 1]);
     expect(counts(page(film(1000, 760), film(1000, 760), words))).toEqual([1, 1]);
     expect(counts(page(words))).toEqual([0]);
+  });
+});
+
+describe("the pages of a removal", () => {
+  it("fill one slide each, as long as its words are as short as they usually are", () => {
+    const attempt = {
+      at: "2024-03-06T09:00:00Z",
+      minutes: 12,
+      tool: "loop",
+      tip: "",
+      moved: "loosened",
+      note: "",
+    } as const;
+    const removal = {
+      stopRules: { setAt: "2024-03-06T08:00:00Z", minutes: 45 },
+      attempts: [attempt, attempt, attempt],
+    };
+    const pages = removalPages(withPiece(sampleSource(), removal));
+    expect(pages.map((one) => slidesOf(one).length)).toEqual([1, 1]);
   });
 });

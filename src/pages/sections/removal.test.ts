@@ -2,7 +2,6 @@ import { describe, expect, it } from "vitest";
 import { sampleSource } from "../../../test/sample-case.ts";
 import { sampleRemovalTold, withPiece } from "../../../test/sample-removal.ts";
 import { linesOfModel, valueAtPath } from "../../../test/words-of-model.ts";
-import { slidesOf } from "../../export/deck/slides-of.ts";
 import type { BodyOf } from "../../record/parts.ts";
 import { deck } from "../deck.ts";
 import { handout } from "../handout.ts";
@@ -68,10 +67,6 @@ describe("the pages of a removal", () => {
     expect(numbers.length).toBeGreaterThan(6);
     for (const { path, text } of numbers)
       expect(Number(valueAtPath(told, path)).toFixed(text.split(".")[1]?.length ?? 0)).toBe(text);
-  });
-
-  it("fill one slide each, as long as the tips are short", () => {
-    expect(pages().map((page) => slidesOf(page).length)).toEqual([1, 1]);
   });
 
   it("stand in the deck after the mishap, and on the hand-out in a line", () => {

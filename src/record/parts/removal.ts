@@ -11,7 +11,7 @@ const tool = z.enum(["ultrasonicTip", "handFile", "tube", "loop", "forceps", "by
 const tip = line.describe("Kind, size and setting.");
 
 /** One attempt at a separated instrument, by the clock. */
-export const removalAttempt = z.strictObject({
+const removalAttempt = z.strictObject({
   at: moment,
   minutes: between(0, 600, "min"),
   ...{ tool, tip },

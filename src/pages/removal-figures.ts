@@ -31,11 +31,19 @@ interface Shown {
 
 const markWords = { seen: "read", memory: "from memory", "common practice": "common practice" } as const;
 
-/** The ways beside each other, each with the series that its figures are drawn from. */
-export const waysFigure = ({ ways }: Pick<RemovalTold, "ways">, shown: Shown): Figure =>
+/** The ways beside each other, each with the series that its figures are drawn from; `bare` without what each is taken to be. */
+export const waysFigure = (
+  { ways }: Pick<RemovalTold, "ways">,
+  { bare = false, ...shown }: Shown & { readonly bare?: boolean },
+): Figure =>
   waysSideBySide({
     ways: ways.map(({ way, steps, healed, kept, from }) => ({
-      ...{ way: sentence(removalWayWords[way]), words: steps, healed: drawn(healed), kept: drawn(kept) },
+      ...{
+        way: sentence(removalWayWords[way]),
+        words: bare ? undefined : steps,
+        healed: drawn(healed),
+        kept: drawn(kept),
+      },
       from: seriesBehind(from),
     })),
     ...shown,

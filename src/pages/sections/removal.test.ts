@@ -48,7 +48,7 @@ describe("the pages of a removal", () => {
 
   it("list rules with when they were set, every attempt and the result", () => {
     const said = words();
-    expect(said).toContain("Set before the first attempt: 45 min, attempts 3, no dentine below 0.5 mm");
+    expect(said).toContain("Set before the first attempt: 45 min; 3 attempts; no dentine below 0.5 mm");
     expect(said).toContain("2 attempts, 21.5 min in all");
     expect(said).toContain("ultrasonic tip");
     expect(said).toContain("Bypassed: the wall grew thin");

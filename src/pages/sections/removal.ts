@@ -47,7 +47,7 @@ function waysPage(source: CaseSource, { id, body }: PartOf<"removal">, canal: st
   const subject = removalSubject(id);
   const told = removalTold(read.entry(subject));
   if (told === undefined) return [];
-  const figure = waysFigure(told, { theme: source.theme, widthPx: 1000, letters: 1.1 });
+  const figure = waysFigure(told, { theme: source.theme, widthPx: 1000, letters: 1.45, bare: true });
   const blocks: Block[] = [
     { kind: "figure", figure, caption: "Each way: bone healed and tooth kept, with 95 % intervals; * recalled" },
     { kind: "text", lines: [says(sentence(told.figuresSay))] },
@@ -134,13 +134,13 @@ function rulesInWords(body: Removal): string | undefined {
   const { minutes, attempts, wallLeftMm, other } = body.stopRules;
   const rules = [
     minutes === undefined ? "" : `${minutes} min`,
-    attempts === undefined ? "" : `attempts ${attempts}`,
+    attempts === undefined ? "" : `${attempts} ${attempts === 1 ? "attempt" : "attempts"}`,
     wallLeftMm === undefined ? "" : `no dentine below ${wallLeftMm} mm`,
-    other ?? "",
+    (other ?? "").replace(/\.$/, ""),
   ].filter((rule) => rule !== "");
   const when =
     rulesStoodFirst(body, body.running) === true ? "Set before the first attempt" : "Set after the first attempt";
-  return `${when}: ${rules.length === 0 ? "none in numbers" : rules.join(", ")}`;
+  return `${when}: ${rules.length === 0 ? "none in numbers" : rules.join("; ")}`;
 }
 
 function attemptsTable(body: Removal): Table[] {

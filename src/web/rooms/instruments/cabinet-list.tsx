@@ -2,7 +2,6 @@ import type { KeyboardEvent, ReactNode } from "react";
 import { Link } from "wouter";
 import type { CabinetItem, CabinetKind } from "../../../record/cabinet/cabinet-item.ts";
 import { filesOf, sequencesOf } from "../../../record/cabinet/items-of-cabinet.ts";
-import { instrumentName } from "../../../record/instrument-name.ts";
 import { movementWords } from "../../../record/words/visit-words.ts";
 import { Button } from "../../parts/button.tsx";
 import { countOf } from "../../parts/figures-in-words.ts";
@@ -10,7 +9,7 @@ import { capital } from "../../words/capital.ts";
 import "./cabinet-list.css";
 import { useCabinetNow } from "./cabinet-now.ts";
 import { fileState, fileStateWords } from "./file-state.ts";
-import { nameOfInstrument, nameOfItem } from "./item-names.ts";
+import { nameOfInstrument, nameOfItem, sizeNotTold } from "./item-names.ts";
 import { listedInstruments } from "./listed-instruments.ts";
 import { measuresOf } from "./measures-of.ts";
 import { SizeMark } from "./size-mark.tsx";
@@ -65,9 +64,11 @@ export function CabinetList({ shown }: { readonly shown: string }) {
               <ul>
                 {instruments.map((item) => (
                   <Line key={item.id} item={item} shown={shown}>
-                    {!nameOfItem(item).includes(instrumentName(item.body)) && (
-                      <span className="quiet">{instrumentName(item.body)}</span>
-                    )}
+                    {sizeNotTold(item).map((size) => (
+                      <span key={size} className="quiet">
+                        {size}
+                      </span>
+                    ))}
                     <SizeMark colour={measuresOf(view.shown[item.id])?.colour} />
                   </Line>
                 ))}

@@ -30,7 +30,10 @@ export function nameOfInstrument(items: readonly CabinetItem[], id: string): str
 export const instrumentChoices = (items: readonly CabinetItem[]): Readonly<Record<string, string>> =>
   Object.fromEntries(instrumentsOf(items).map((item) => [item.id, choiceOf(item)]));
 
-const choiceOf = (item: CabinetItemOf<"instrument">): string => {
-  const [name, size] = [nameOfItem(item), instrumentName(item.body)];
-  return name.includes(size) ? name : `${name}, ${size}`;
-};
+const choiceOf = (item: CabinetItemOf<"instrument">): string => [nameOfItem(item), ...sizeNotTold(item)].join(", ");
+
+/** Size and taper of an instrument whose name does not tell them, as `25/.06`; at most one. */
+export function sizeNotTold({ body }: CabinetItemOf<"instrument">): readonly string[] {
+  const size = instrumentName(body);
+  return size.split("/").every((figure) => body.name.includes(figure)) ? [] : [size];
+}

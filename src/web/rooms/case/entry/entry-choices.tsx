@@ -1,10 +1,9 @@
 import { useEffect, useId, useRef } from "react";
 import type { CabinetItem } from "../../../../record/cabinet/cabinet-item.ts";
 import type { CanalEntered } from "../../../../record/cabinet/use-of-step.ts";
-import { instrumentName } from "../../../../record/instrument-name.ts";
 import { countOf } from "../../../parts/figures-in-words.ts";
 import { KeyHint } from "../../../parts/key-hint.tsx";
-import { nameOfItem } from "../../instruments/item-names.ts";
+import { nameOfItem, sizeNotTold } from "../../instruments/item-names.ts";
 
 interface CanalChoiceOptions {
   readonly canals: readonly CanalEntered[];
@@ -86,6 +85,5 @@ const saysOf = (item: CabinetItem): string =>
 function holdsOf(item: CabinetItem): string {
   if (item.kind === "sequence") return countOf(item.body.steps.length, "instrument");
   if (item.kind === "file") return "";
-  const size = instrumentName(item.body);
-  return item.body.name.includes(size) ? "" : size;
+  return sizeNotTold(item).join("");
 }

@@ -57,4 +57,3 @@ export const bendSubject = (visit: string, canal: string, name: string): string 
 export const bendAtBreakSubject = (mishap: string): string => `bend of ${mishap}`;
 /** What the shape of an instrument of a visit is called in the ledger. */
 export const instrumentSubject = (visit: string, name: string): string => `instrument of ${visit} ${name}`;
-export { brokenInstrumentSubject } from "./instrument-told.ts";

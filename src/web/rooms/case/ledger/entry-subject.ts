@@ -8,6 +8,7 @@ import { valueInWords } from "../../../words/value-words.ts";
 import { titles } from "../spine/spine-moments.ts";
 import { instrumentSubject } from "./instrument-subject.ts";
 import { entryName } from "./ledger-lines.ts";
+import type { EntrySubject } from "./subject-words.ts";
 
 /** Where one input of a sum came from: in words, and the address of the place. */
 export interface InputOrigin {
@@ -19,15 +20,6 @@ export interface InputOrigin {
 const partIn = (record: string, parts: readonly Part[]): Part | undefined =>
   parts.find((part) => record.startsWith(`${part.id}/`) || record === part.id);
 
-/** What an entry is about, beyond its topic. */
-export interface EntrySubject {
-  /** The canal whose course was measured, or the instrument that went into it; empty where it is about none. */
-  readonly canal: string;
-  /** What it rests on, as `final film of 12 Mar 2026`, `findings of 10 Feb 2026` or `plan of 10 Feb 2026`; empty where there is none. */
-  readonly film: string;
-  /** The day of it; empty where there is none. */
-  readonly day: string;
-}
 const aboutNoFilm: EntrySubject = { canal: "", film: "", day: "" };
 
 /** See {@link EntrySubject}. */

@@ -1,6 +1,6 @@
 import { type Part, type PartOf, partsOf } from "../../../../record/parts.ts";
 import { dayInWords } from "../../../parts/days-in-words.ts";
-import type { EntrySubject } from "./entry-subject.ts";
+import type { EntrySubject } from "./subject-words.ts";
 
 /** The computations that are about an instrument or a piece of one. */
 const aboutInstruments: ReadonlySet<string> = new Set(["instrument", "bend", "lifeUsed", "fit", "fracture", "removal"]);

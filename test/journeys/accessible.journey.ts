@@ -25,6 +25,7 @@ const rooms: readonly { name: string; address: string; ready: (page: Page) => Pr
   { name: "recall", address: "/case/demo-a", ready: (page) => openMoment(page, /^Recall, 6 months/) },
   { name: "roots and canals", address: "/case/demo-a/anatomy", ready: caseIsDrawn },
   { name: "hidden canals", address: "/case/demo-a/hidden", ready: caseIsDrawn },
+  { name: "instruments used", address: "/case/demo-a/instruments", ready: caseIsDrawn },
   { name: "canals over time", address: "/case/demo-a", ready: lookBack },
   { name: "removal", address: "/case/demo-a/removal-1", ready: caseIsDrawn },
   { name: "references and claims", address: "/case/demo-a/evidence", ready: caseIsDrawn },

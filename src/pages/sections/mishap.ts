@@ -19,31 +19,40 @@ import { textBlock } from "./presenting.ts";
 
 type Mishap = PartOf<"mishap">;
 
-/** Each mishap: what happened, where, why as far as it can be said, what was done and told, and the account. */
+/** Each mishap: what happened, where, what was done and told; then, of a separated instrument, how it may have broken. */
 export function mishapPages(source: CaseSource): Page[] {
-  return partsOf(source.parts, "mishap").map((mishap) => {
-    const { body } = mishap;
-    return {
-      ...{ title: sentence(mishapWords[body.what]), on: body.on, subtitle: momentWords(body.on, source.parts) },
-      blocks: [
-        { kind: "text", heading: "Facts", lines: [...mishapLines(body), ...toldLines(body, source)] },
-        ...detailBlock(body),
-        ...whyBlocks(mishap, source),
-        ...textBlock("Account", body.story),
-        ...textBlock("Own account of the break", body.defence ?? ""),
-        ...textBlock("Objected", body.objection ?? ""),
-        ...doneBlock(body),
-        ...textBlock("Said to the patient", body.told?.said ?? ""),
-        ...textBlock("Agreed", body.told?.agreed ?? ""),
-      ],
-      notes: [],
-    };
-  });
+  return partsOf(source.parts, "mishap").flatMap((mishap) => [aboutPage(mishap, source), ...whyPages(mishap, source)]);
 }
 
-function detailBlock(body: BodyOf<"mishap">): Block[] {
-  const lines = mishapDetailWords(body).map(says);
-  return lines.length === 0 ? [] : [{ kind: "text", heading: "Noted of it", lines }];
+function aboutPage({ body }: Mishap, source: CaseSource): Page {
+  const facts = [...mishapLines(body), ...detailLines(body), ...toldLines(body, source)];
+  return {
+    ...{ title: sentence(mishapWords[body.what]), on: body.on, subtitle: momentWords(body.on, source.parts) },
+    blocks: [
+      { kind: "text", heading: "Facts", lines: facts },
+      ...textBlock("Account", body.story),
+      ...textBlock("Said to the patient, and agreed", `${body.told?.said ?? ""}\n${body.told?.agreed ?? ""}`),
+    ],
+    notes: doneNotes(body),
+  };
+}
+
+/** How a separated instrument may have broken: drawn along it, in two sentences, and as the resident defends it. */
+function whyPages({ id, body }: Mishap, source: CaseSource): Page[] {
+  const own = [
+    ...textBlock("Own account", body.defence ?? ""),
+    ...textBlock("What the supervisor objects", body.objection ?? ""),
+  ];
+  const why = body.what === "separatedInstrument" ? whyBlocks(id, source) : [];
+  if (why.length === 0 && own.length === 0) return [];
+  const title = body.canal === undefined ? "How it may have broken" : `How it may have broken, ${body.canal}`;
+  return [{ title, on: body.on, subtitle: momentWords(body.on, source.parts), blocks: [...why, ...own], notes: [] }];
+}
+
+/** What the record of its kind says, in one line. */
+function detailLines(body: BodyOf<"mishap">): Line[] {
+  const words = mishapDetailWords(body);
+  return words.length === 0 ? [] : [says(words.join("; "))];
 }
 
 function mishapLines(body: BodyOf<"mishap">): Line[] {
@@ -80,15 +89,13 @@ function toldLines({ toldPatient, told, what, steps }: BodyOf<"mishap">, { parts
 }
 
 /** The steps that were noted, in the order in which they were done; no time of day stands in a document. */
-function doneBlock({ what, steps = [] }: BodyOf<"mishap">): Block[] {
+function doneNotes({ what, steps = [] }: BodyOf<"mishap">): string[] {
   const usual = mishapGuide(what).steps;
   const inOrder = [...steps].sort((a, b) => (a.at < b.at ? -1 : 1));
-  const lines = inOrder.flatMap(({ step }) => usual.filter(({ id }) => id === step).map((one) => says(one.says)));
-  return lines.length === 0 ? [] : [{ kind: "text", heading: "Done at once", lines, dense: true, points: true }];
+  return inOrder.flatMap(({ step }) => usual.filter(({ id }) => id === step).map(({ says: does }) => `Done: ${does}`));
 }
 
-/** How a separated instrument may have broken: drawn along it, and in two sentences. */
-function whyBlocks({ id }: Mishap, source: CaseSource): Block[] {
+function whyBlocks(id: string, source: CaseSource): Block[] {
   const read = ledgerReader(source.ledger);
   const entry = read.entry(fractureSubject(id));
   const told = fractureTold(entry);
@@ -96,10 +103,10 @@ function whyBlocks({ id }: Mishap, source: CaseSource): Block[] {
   const shape = read.entry(brokenInstrumentSubject(id));
   const figure = breakPlacesFigure(told, { entry, shape }, { theme: source.theme, widthPx: 900 });
   return [
-    { kind: "text", heading: "How it may have broken (95 % intervals)", lines: whyLines(told, read, id) },
     ...(figure === undefined
       ? []
       : [{ kind: "figure" as const, figure, caption: "Where each explanation expects the break, mm from the tip" }]),
+    { kind: "text", heading: "Consistent with (95 % intervals)", lines: whyLines(told, read, id) },
   ];
 }
 

@@ -125,14 +125,12 @@ describe("the desk of a mishap", () => {
 
     // The instrument is taken whole from the visit: geometry, file, depth, canal.
     await hand.press(page.getByRole("button", { name: /^It was 25\/\.06 “7”/ }));
-    await expect
-      .poll(body)
-      .toMatchObject({
-        canal: "MB1",
-        visit: "visit-1",
-        instrument: { size: 25 },
-        separated: { tipDepthMm: 18.5, file },
-      });
+    await expect.poll(body).toMatchObject({
+      canal: "MB1",
+      visit: "visit-1",
+      instrument: { size: 25 },
+      separated: { tipDepthMm: 18.5, file },
+    });
     await hand.write(page.getByLabel("Length", { exact: true }), "3.1");
     await expect.poll(body).toMatchObject({ fragmentMm: 3.1, separated: { lengthMm: { value: 3.1, sigma: 0.2 } } });
     await hand.pick(

@@ -16,6 +16,8 @@ import { pieceSheet } from "./piece-sheet.ts";
 const known = sampleSource();
 const sheet = (over: Partial<BodyOf<"removal">> = {}, told = sampleRemovalTold()) =>
   pieceSheet(withPiece(known, over, told));
+/** The sentences of all lines, each with the series that stands behind it. */
+const sentencesOf = (model: ReturnType<typeof sheet>): string => linesOfModel(model).join("\n");
 const attempt: BodyOf<"removal">["attempts"][number] = {
   ...{ at: "2024-03-06T09:00:00Z", minutes: 12, tool: "ultrasonicTip", tip: "", moved: "nothing", note: "" },
 };
@@ -32,10 +34,11 @@ describe("every sentence that the page about a piece brings itself", () => {
 describe("the page about a piece", () => {
   it("tells every way once, with how it went for others, as a share of ten people and the series behind it", () => {
     const lines = linesOfModel(sheet());
+    const said = sentencesOf(sheet());
     for (const { name } of Object.values(plainWays)) expect(lines.filter((line) => line === name)).toHaveLength(1);
-    expect(lines).toContain("The bone healed in about 8 out of 10 people. (80 of 100, Known 2001*)");
-    expect(lines).toContain("The tooth was still there in about 9 out of 10 people. (95 of 100, Known 2001*)");
-    expect(lines).toContain("In a study, the try worked in about 3 out of 10 people. (12 of 40, Known 2001*)");
+    expect(said).toContain("The bone healed in about 8 out of 10 people. (80 of 100, Known 2001*)");
+    expect(said).toContain("The tooth was still there in about 9 out of 10 people. (95 of 100, Known 2001*)");
+    expect(said).toContain("In a study, the try worked in about 3 out of 10 people. (12 of 40, Known 2001*)");
     expect(lines.join("\n")).not.toContain("7 of 9");
   });
 
@@ -44,16 +47,16 @@ describe("the page about a piece", () => {
     if (row === undefined) throw new Error("no series");
     const more = (events: number) => ({ ...row, series: "hole-2003", events, n: 40, share: events / 40 });
     const lines = (events: number) =>
-      linesOfModel(sheet({}, sampleRemovalTold({ removalChance: [more(events), row, more(20), ...rest] })));
+      sentencesOf(sheet({}, sampleRemovalTold({ removalChance: [more(events), row, more(20), ...rest] })));
     expect(lines(36)).toContain(
       "Studies differ. In one, the try worked in about 3 out of 10 people. (12 of 40, Known 2001*)",
     );
     expect(lines(36)).toContain("In another, it worked in about 9 out of 10 people. (36 of 40, Hole 2003*)");
-    expect(lines(36).join("\n")).not.toContain("20 of 40");
-    const alike = linesOfModel(sheet({}, sampleRemovalTold({ removalChance: [more(13), row] })));
+    expect(lines(36)).not.toContain("20 of 40");
+    const alike = sentencesOf(sheet({}, sampleRemovalTold({ removalChance: [more(13), row] })));
     expect(alike).toContain("In a study, the try worked in about 3 out of 10 people. (12 of 40, Known 2001*)");
-    expect(alike.join("\n")).not.toContain("Studies differ");
-    expect(linesOfModel(sheet({}, sampleRemovalTold({ removalChance: [] })))).not.toContain(pieceWords.toWork);
+    expect(alike).not.toContain("Studies differ");
+    expect(sentencesOf(sheet({}, sampleRemovalTold({ removalChance: [] })))).not.toContain(pieceWords.toWork);
   });
 
   it("tells of a hole in the root with the series that counted it", () => {
@@ -82,7 +85,7 @@ describe("the page about a piece", () => {
       .pages.flatMap(({ blocks }) => blocks)
       .flatMap((block) => (block.kind === "text" ? block.lines : []))
       .map((line) => line.flatMap(({ text, quiet }) => (quiet === true ? [] : [text])).join(""));
-    expect(texts.length).toBeGreaterThan(25);
+    expect(texts.length).toBeGreaterThan(20);
     for (const text of texts.filter((one) => one.split(" ").length > 3)) {
       expect([text, jargonIn(text)]).toEqual([text, []]);
       expect(readingGrade(text), text).toBeLessThanOrEqual(plainGrade);
@@ -113,7 +116,7 @@ describe("the page about a piece", () => {
   });
 
   it("tells where the piece sits, whether it is seen and how clean the root was, as far as it is known", () => {
-    const lines = linesOfModel(sheet());
+    const lines = sentencesOf(sheet());
     expect(lines).toContain(whereWords.middle);
     for (const words of [...Object.values(seenWords), ...Object.values(cleanWords)]) expect(lines).not.toContain(words);
     const source = withPiece(known);
@@ -121,8 +124,8 @@ describe("the page about a piece", () => {
     const parts = source.parts.map((one) =>
       one.id === "mishap-p" ? { ...one, body: { ...one.body, separated } } : one,
     ) as typeof source.parts;
-    const more = linesOfModel(pieceSheet({ ...source, parts }));
-    expect(more).toEqual(expect.arrayContaining([seenWords.hidden, cleanWords.partlyCleaned]));
+    const more = sentencesOf(pieceSheet({ ...source, parts }));
+    expect(more).toContain(`${seenWords.hidden} ${cleanWords.partlyCleaned}`);
   });
 
   it("names every way without a figure where nothing could be computed", () => {

@@ -1,5 +1,6 @@
 import { outOfWords } from "../../core/diagnosis/plan/plain-chance.ts";
 import type { RemovalTold } from "../../ledger/removal-told.ts";
+import { inOneLine } from "../consent/consent-case.ts";
 import { consentWords } from "../consent/consent-words.ts";
 import { type Block, type Line, type Page, type Run, says } from "../page-model.ts";
 import { plainWaysFigure } from "../removal-figures.ts";
@@ -43,9 +44,11 @@ const plainBlock = (text: string): Block => ({ kind: "text", lines: [says(text)]
 const caveats = ({ told }: Weighed): Block => ({
   kind: "text",
   lines: [
-    says(consentWords.figures),
-    says(pieceWords.notCompared),
-    ...(told.figuresDecide ? [] : [says(pieceWords.close)]),
+    inOneLine([
+      says(consentWords.figures),
+      says(pieceWords.notCompared),
+      ...(told.figuresDecide ? [] : [says(pieceWords.close)]),
+    ]),
   ],
 });
 
@@ -53,7 +56,7 @@ function wayBlock(of: PieceCase, way: Way, at: number): Block {
   const { name, is } = plainWays[way.way];
   const chances = [...worked(of, way), ...columnLines(of, way, at), ...hole(of, way)];
   const lines = chances.length === 0 ? [says(pieceWords.noFigure)] : chances;
-  return { kind: "text", heading: name, lines: [says(is), ...lines] };
+  return { kind: "text", heading: name, lines: [says(is), inOneLine(lines)] };
 }
 
 /** How it healed and whether the tooth was kept, each as people say it, with the series behind it in small letters. */
@@ -71,7 +74,7 @@ function columnLines(of: PieceCase, way: Way, at: number): Line[] {
         said,
         seriesBehind(
           of,
-          way.from.filter((row) => row.column === column),
+          way.from.filter((row) => row.column === column && !isOfHole(row)),
         ),
       ),
     ];
@@ -113,13 +116,15 @@ function worked(of: PieceCase, { way }: Way): Line[] {
   return lines.length === 0 ? [] : [...lines, [{ text: pieceWords.toWork }]];
 }
 
+/** Whether a series counted holes, not how they healed. */
+const isOfHole = ({ says: told }: From): boolean => told.startsWith("perforated");
+
 /** How often an attempt made a hole in the root. */
 function hole(of: PieceCase, { way }: Way): Line[] {
   const { weighed } = of;
   if (weighed === undefined || way !== "remove") return [];
   const { chance, from } = weighed.told.perforation;
-  // The other rows tell how a sealed hole healed.
-  const made = from.filter(({ says: told }) => told.startsWith("perforated"));
+  const made = from.filter(isOfHole);
   const said = placed(outOfWords(chance.mean), "perforation.chance.mean", weighed);
   return [sentence(pieceWords.hole, said, seriesBehind(of, made))];
 }

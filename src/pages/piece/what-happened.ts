@@ -1,3 +1,4 @@
+import { inOneLine } from "../consent/consent-case.ts";
 import { type Block, type Line, type Page, says } from "../page-model.ts";
 import type { PieceCase } from "./piece-case.ts";
 import { cleanWords, pieceWords, seenWords, whereWords } from "./piece-words.ts";
@@ -6,14 +7,13 @@ import { cleanWords, pieceWords, seenWords, whereWords } from "./piece-words.ts"
 export function whatHappened({ mishap, weighed }: PieceCase): Page {
   const separated = mishap?.separated;
   const third = weighed?.told.place.third ?? (mishap?.third === "notRecorded" ? undefined : mishap?.third);
-  const lines: Line[] = [
-    says(pieceWords.broke),
-    says(pieceWords.happens),
+  const place: Line[] = [
     ...(third === undefined ? [] : [says(whereWords[third])]),
     ...(separated === undefined || separated.headSeen === "notLooked" ? [] : [says(seenWords[separated.headSeen])]),
     ...(separated === undefined || separated.stage === "notRecorded" ? [] : [says(cleanWords[separated.stage])]),
     says(pieceWords.counts),
   ];
+  const lines = [inOneLine([says(pieceWords.broke), says(pieceWords.happens)]), inOneLine(place)];
   const blocks: Block[] = [{ kind: "text", lines }];
   return { title: pieceWords.happened, on: "", blocks, notes: [] };
 }

@@ -8,7 +8,7 @@ import hao2023 from "../../../data/hao-2023/source.json" with { type: "json" };
 import hulsmannHahn2000 from "../../../data/hulsmann-hahn-2000/source.json" with { type: "json" };
 import jafarzadehAbbott2007 from "../../../data/jafarzadeh-abbott-2007/source.json" with { type: "json" };
 import jevon2019 from "../../../data/jevon-2019/source.json" with { type: "json" };
-import madarati2013 from "../../../data/madarati-2013/source.json" with { type: "json" };
+import madarati2013Management from "../../../data/madarati-2013-management/source.json" with { type: "json" };
 import naderian2022 from "../../../data/naderian-2022/source.json" with { type: "json" };
 import renton2017 from "../../../data/renton-2017/source.json" with { type: "json" };
 import rosen2017 from "../../../data/rosen-2017/source.json" with { type: "json" };
@@ -20,6 +20,15 @@ import { sourcesOf } from "../../core/basis.ts";
 /** The published sources of the steps after a mishap, each with its mark. @source data/mishap-steps/steps.json */
 export const guideSources = sourcesOf([
   ...[birk2016, dentalCouncil2016, farook2014, gorni2022, gorniGagliani2004, guivarch2017, hao2023, hulsmannHahn2000],
-  ...[jafarzadehAbbott2007, jevon2019, madarati2013, naderian2022, renton2017, rosen2017, spili2005, tsesisFuss2006],
+  ...[
+    jafarzadehAbbott2007,
+    jevon2019,
+    madarati2013Management,
+    naderian2022,
+    renton2017,
+    rosen2017,
+    spili2005,
+    tsesisFuss2006,
+  ],
   yadav2015,
 ]);

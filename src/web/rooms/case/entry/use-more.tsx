@@ -8,14 +8,32 @@ import { useField } from "../../../parts/fields/editing.tsx";
 import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { Reciprocation, VariableTaper } from "../../instruments/instrument-form.tsx";
 import { CountedFileField } from "./counted-file-field.tsx";
+import { restOfUse } from "./rest-of-use.ts";
 
 type Use = BodyOf<"visit">["instruments"][number];
+
+/** The rest of a row of a case that is only looked at. */
+function ReadMore({ row }: { readonly row: Use }) {
+  const lines = restOfUse(row);
+  if (lines.length === 0) return null;
+  return (
+    <details>
+      <summary>{row.file?.label ?? "more"}</summary>
+      <ul className="use-rest">
+        {lines.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </details>
+  );
+}
 
 /** The rest of a row: what the table has no room for stands in a page of its own. */
 export function UseMore() {
   const field = useField("", "More");
   const [open, setOpen] = useState(false);
   const row = field.value as Use;
+  if (field.readOnly) return <ReadMore row={row} />;
   return (
     <>
       <button
@@ -36,7 +54,7 @@ export function UseMore() {
                 at="depthFrom"
                 label="Depth counts from"
                 words={depthFromWords}
-                unset="the reference point"
+                unset="reference point"
               />
               <NumberField at="engagedFraction" label="Share of the time at depth" digits={2} />
               <NumberField at="torqueLimitNmm" label="Torque limit" unit="N mm" />

@@ -31,7 +31,7 @@ describe("what an entry about an instrument says", () => {
     });
     const output = { ...told, profile: [at(0, 0.25), at(8, 0.73), at(16, 1.21)], custom: false, toleranceMm: 0.02 };
     expect(said("instrument", { ...output, colour: "red" })).toEqual([
-      ["At the tip", `0.25${thin}mm`, "0.23\u20130.27"],
+      ["At the tip", `0.25${thin}mm at the tip`, "0.23\u20130.27"],
       ["At 16 mm", `1.21${thin}mm`, "1.19\u20131.23"],
       ["Tolerance by the standard", `0.02${thin}mm`],
       ["Colour of its size", "red"],
@@ -47,7 +47,7 @@ describe("what an entry about an instrument says", () => {
       ...{ uses: [], profile: [], over: [{ name: "turns", limit: 90, found: 100 }], discard: true },
     };
     expect(said("lifeUsed", output)).toEqual([
-      ["Wear, in minutes of the reference canal", "0.12 to 0.18"],
+      ["Wear, in minutes of the reference canal", `0.12 to 0.18${thin}ref. min`],
       ["Equivalent reference turns", "37 to 54"],
       ["Turns, net", "100"],
       ["Turns, all turning added", "150"],
@@ -74,6 +74,32 @@ describe("what an entry about an instrument says", () => {
       ["25/.06", "0.2 standard deviations off"],
       ["08/.02", "It is shorter than the piece"],
     ]);
+  });
+
+  const broken = (means: readonly number[], half: number) => ({
+    explanations: (["torsionalOverload", "bendingFatigue", "flawOrJoint"] as const).map((name, at) => {
+      const mean = means[at] ?? 0;
+      const counted = name === "flawOrJoint" ? {} : { n: 44, N: 79 };
+      const interval = { low: mean - half, high: mean + half, level: 0.95 };
+      return {
+        ...{ name, predictedFromTipMm: null, places: [], likelihood: 1 },
+        ...{ prior: { mean: 0.3, source: "", ...counted }, posterior: { mean, interval } },
+      };
+    }),
+    ...{ weighsMost: "the tip was not bound.", wouldDecide: [], facts: [], priors: [], sensitivity: [], shifts: [] },
+    ...{ atMiddle: { bendingFatigue: 0.4, torsionalOverload: 0.4, flawOrJoint: 0.2 }, ...told },
+  });
+
+  it("is what a break is most consistent with, its prior counted or assumed, and whether that decides", () => {
+    expect(said("fracture", broken([0.27, 0.69, 0.04], 0.25))).toEqual([
+      ["Most consistent with", `bending fatigue, 69${thin}%`, "44\u201394"],
+      ["The intervals overlap", "the facts do not decide"],
+      ["Bending fatigue, 44 of 79 in series", `69${thin}%`, "44\u201394"],
+      ["Torsional overload, 44 of 79 in series", `27${thin}%`, "2.0\u201352"],
+      ["A flaw or joint, its share assumed", `4.0${thin}%`, "0\u201329"],
+      ["Weighs most", "The tip was not bound."],
+    ]);
+    expect(said("fracture", broken([0.1, 0.85, 0.05], 0.05))[1]?.[0]).toBe("Bending fatigue, 44 of 79 in series");
   });
 
   it("is nothing for an older form or a refusal", () => {

@@ -1,6 +1,6 @@
 import { percentText } from "../../../../figures/chance-text.ts";
 import { fitTold } from "../../../../ledger/fit-told.ts";
-import { fractureTold } from "../../../../ledger/fracture-told.ts";
+import { type ExplanationTold, fractureTold } from "../../../../ledger/fracture-told.ts";
 import { instrumentTold } from "../../../../ledger/instrument-told.ts";
 import { lifeTold } from "../../../../ledger/life-told.ts";
 import { type RemovalTold, removalTold } from "../../../../ledger/removal-told.ts";
@@ -30,7 +30,7 @@ export function instrumentLines(output: unknown): readonly LedgerLine[] {
     interval: `${numberInWords(one.low, 2)}\u2013${numberInWords(one.high, 2)}`,
   });
   return [
-    at(0, "At the tip", tip),
+    { ...at(0, "At the tip", tip), value: `${mm(tip.diameterMm, 2)} at the tip` },
     at(told.profile.length - 1, `At ${numberInWords(end.atMm, 0)} mm`, end),
     { at: "toleranceMm", name: "Tolerance by the standard", value: mm(told.toleranceMm, 2) },
     { at: "colour", name: "Colour of its size", value: told.colour ?? "none: a custom size" },
@@ -46,7 +46,11 @@ export function lifeLines(output: unknown): readonly LedgerLine[] {
   const { turns, worstSection, over } = told;
   const swept = turns.swept === turns.net ? [] : [turnsLine("swept", "Turns, all turning added", turns.swept)];
   return [
-    { at: "ratioToReference", name: "Wear, in minutes of the reference canal", value: band(told.ratioToReference, 2) },
+    {
+      at: "ratioToReference",
+      name: "Wear, in minutes of the reference canal",
+      value: withUnit(band(told.ratioToReference, 2), "ref. min"),
+    },
     { at: "equivalentTurns", name: "Equivalent reference turns", value: band(told.equivalentTurns, 0) },
     turnsLine("net", "Turns, net", turns.net),
     ...swept,
@@ -87,12 +91,9 @@ export function fractureLines(output: unknown): readonly LedgerLine[] {
   const told = fractureTold({ output });
   if (told === undefined) return [];
   const inOrder = told.explanations.toSorted((a, b) => b.posterior.mean - a.posterior.mean);
-  const [likeliest] = inOrder;
   const { fragmentLength } = told;
   return [
-    ...(likeliest === undefined
-      ? []
-      : [{ at: "explanations", name: "Most consistent with", value: explanationWords[likeliest.name] }]),
+    ...likeliestLines(inOrder),
     ...inOrder.map(({ name, prior, posterior }) => ({
       at: `explanation ${name}`,
       name: `${capital(explanationWords[name])}, ${prior.n === undefined ? "its share assumed" : `${prior.n} of ${prior.N} in series`}`,
@@ -111,6 +112,19 @@ export function fractureLines(output: unknown): readonly LedgerLine[] {
   ];
 }
 
+/** The explanation that the facts are most consistent with, and whether its interval stands apart from the next one's. */
+function likeliestLines([likeliest, second]: readonly ExplanationTold[]): LedgerLine[] {
+  if (likeliest === undefined) return [];
+  const { mean, interval } = likeliest.posterior;
+  const line = {
+    ...{ at: "explanations", name: "Most consistent with" },
+    value: `${explanationWords[likeliest.name]}, ${percent(mean)}`,
+    interval: percentEnds(interval),
+  };
+  if (second === undefined || second.posterior.interval.high < interval.low) return [line];
+  return [line, { at: "overlap", name: "The intervals overlap", value: "the facts do not decide" }];
+}
+
 /** What the removal of a piece would leave, and what each way brings, with the count that stands behind it. */
 export function removalLines(output: unknown): readonly LedgerLine[] {
   const told = removalTold(output === undefined ? undefined : { output });
@@ -119,7 +133,7 @@ export function removalLines(output: unknown): readonly LedgerLine[] {
   return [
     {
       ...{ at: "figuresDecide", name: "The figures of the ways" },
-      value: figuresDecide ? "differ beyond their intervals" : "do not decide",
+      value: figuresDecide ? "differ beyond their intervals" : "figures do not decide",
     },
     ...wallLine("sightLine.wallLeftMm", "Wall left by a straight way", sightLine?.wallLeftMm),
     ...wallLine("platform.wallLeftMm", "Wall left around its head", platform?.wallLeftMm),

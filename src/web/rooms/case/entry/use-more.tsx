@@ -50,12 +50,7 @@ export function UseMore() {
           <div className="use-form">
             <div className="fields">
               <CountedFileField />
-              <SelectField
-                at="depthFrom"
-                label="Depth counts from"
-                words={depthFromWords}
-                unset="reference point"
-              />
+              <SelectField at="depthFrom" label="Depth counts from" words={depthFromWords} unset="reference point" />
               <NumberField at="engagedFraction" label="Share of the time at depth" digits={2} />
               <NumberField at="torqueLimitNmm" label="Torque limit" unit="N mm" />
               <SelectField at="section" label="Section" words={sectionWords} unset="not said" />

@@ -13,6 +13,14 @@ describe("values in words", () => {
     expect(valueInWords("Mm")).toBe("Mm");
   });
 
+  it("say which use or which instrument of several", () => {
+    expect(valueInWords("uses[1].tipDepthMm")).toBe("Use 2, depth of its tip");
+    expect(valueInWords("uses[0].course.points")).toBe("Use 1, course");
+    expect(valueInWords("uses[0]")).toBe("Use 1");
+    expect(valueInWords("candidates[2].instrument.workingMm")).toBe("Instrument 3, working part");
+    expect(valueInWords("instrument.rpm")).toBe("Turns a minute");
+  });
+
   it("stand in a sentence as words, with their sources", () => {
     expect(
       sentenceInWords(

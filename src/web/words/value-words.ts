@@ -111,6 +111,8 @@ const names: Readonly<Record<string, string>> = {
   verticalAngleDeg: "Vertical angle",
   wallLeftMm: "Wall left",
   weineDeg: "Angle after Weine",
+  workingMm: "Working part",
+  worstSection: "Section worn most",
 };
 
 /** A value's name in words: known ones by hand, others as the code writes them, without their unit. */

@@ -84,6 +84,14 @@ describe("the page on which a removal is weighed", () => {
     expect(pictures.filter((words) => words.length > 40).length).toBeGreaterThanOrEqual(3);
   });
 
+  it("gives reasons on both sides, and the plain words for the patient", () => {
+    const html = text(drawn());
+    expect(html).toContain("For It came out in 12 of 40 like it Against 0.25 mm of wall is left");
+    expect(html).toContain("The same in plain words, to tell the patient It may come out.");
+    const none = sampleRemovalEntry(sampleRemovalTold({ reasons: { for: [], against: [] }, tellPatient: [] }));
+    expect(text(drawn({ ledger: [none] }))).toContain("For Nothing that the figures know. Against Nothing");
+  });
+
   it("leads every number to its entry in the ledger", () => {
     expect(drawn().match(new RegExp(`href="#${"b2".repeat(32)}"`, "g"))?.length).toBeGreaterThan(10);
   });

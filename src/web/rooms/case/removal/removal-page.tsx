@@ -108,7 +108,7 @@ function Weighing({ caseId, mishap, removal, ledger, day, book, takeOut }: Weigh
             <WayToIt {...{ told, entry }} />
             <PublishedChances {...{ told, entryId }} />
             <WaysBeside {...{ told, entryId }} />
-            <ForAndAgainst reasons={told.reasons} />
+            <ForAndAgainst {...told} />
             <NotComputed of={told.notComputed.filter((one) => !isOfWay(one))} />
             <Cautions topic="removal" cautions={told.cautions} />
           </>

@@ -49,6 +49,20 @@ describe("the strain of a bent instrument", () => {
     expect(of({ ...input, convention: "inner" }).basis.assumptions.join()).toContain("inner side");
   });
 
+  it("has its place from the reference point where the course begins there, and from nowhere else (C2)", () => {
+    const asked = { instrument: red6, course: { ...usual, radiusMm: 2, turnDeg: 30 }, tipDepthMm: 16 };
+    const [orifice, cusp] = [of(asked), of({ ...asked, courseStarts: "referencePoint" })];
+    expect(of({ ...asked, courseStarts: "orifice" })).toEqual(orifice);
+    expect(cusp.fromReferenceMm).toBeCloseTo(usual.startMm, 9);
+    expect([cusp.fromOrificeMm, orifice.fromReferenceMm]).toEqual([undefined, undefined]);
+    expect(cusp.notComputed).toContainEqual({ name: "fromOrificeMm", why: expect.stringMatching(/reference point/) });
+    expect([cusp.peakStrain, cusp.fromTipMm]).toEqual([orifice.peakStrain, orifice.fromTipMm]);
+    expect(cusp.cautions[0]).toMatch(/10 %.* mm from the reference point\.$/);
+    expect(orifice.cautions[0]).toMatch(/10 %.* mm from the orifice\.$/);
+    const straight = { ...asked, course: { ...usual, turnDeg: 0 }, courseStarts: "referencePoint" };
+    expect(of(straight).notComputed.filter(({ name }) => name === "fromOrificeMm")).toHaveLength(1);
+  });
+
   it("of a tapered instrument is largest at the arc's coronal end, of a parallel one anywhere on it (C3)", () => {
     const coronalEndMm = 5 + arcMm / 2;
     const found = of({ instrument: red6, course: usual, tipDepthMm: 16 });

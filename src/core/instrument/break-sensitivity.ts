@@ -17,6 +17,7 @@ const wordsOf: Readonly<Record<AssumptionName, string>> = {
   clearanceMm: "how much wider than the instrument the canal is, mm",
   depthSigmaMm: "standard deviation of a depth of the tip, mm",
   lifeScatter: "scatter of life between like instruments",
+  hardlyBent: "how many times likelier fatigue is where the stated canals hardly bend it",
   deformedInTorsion: "share of torsional breaks with deformed flutes",
   deformedInFatigue: "share of fatigue breaks with deformed flutes",
   bound: "how many times likelier a bound tip is before a torsional break",

@@ -47,6 +47,55 @@ describe("facts", () => {
     );
   });
 
+  // By hand: 0.02 to 0.2 has the middle sqrt(0.004) = 0.06325 on its logarithm.
+  it("C16: in canals that hardly bend it fatigue is less likely, by its whole factor below 0.3 % and by none above 1 %", () => {
+    // A size 25 of taper 0 all along an arc is strained by 0.125 mm / R.
+    const at = (strain: number) =>
+      explain({
+        instrument: { size: 25, taper: 0, lengthMm: 25 },
+        course: { radiusMm: 0.125 / strain, turnDeg: strain < 0.004 ? 5 : 20, startMm: 1, lengthMm: 15 },
+        fragment: {},
+      });
+    const factor = (output: FractureOutput) =>
+      output.facts.find(({ name }) => name === "hardlyBent")?.factor.bendingFatigue;
+    const middle = Math.sqrt(0.02 * 0.2);
+    expect(factor(at(0.001))).toBeCloseTo(middle, 9);
+    expect(factor(at(0.003))).toBeCloseTo(middle, 9);
+    expect(factor(at(Math.sqrt(0.003 * 0.01)))).toBeCloseTo(Math.sqrt(middle), 9);
+    expect(factor(at(0.0101))).toBeUndefined();
+    expect(at(0.003).facts[0]?.says).toBe("The stated canals bend it by 0.30 % at most, which is little.");
+    const own = { hardlyBent: { low: 0.5, high: 0.5 } };
+    const straight = { course: { radiusMm: 5, turnDeg: 0, startMm: 9, lengthMm: 15 }, fragment: {} };
+    expect(factor(explain({ ...straight, assumed: own }))).toBeCloseTo(0.5, 9);
+    expect(explain(straight).weighsMost).toBe(
+      "The stated canals do not bend it. That is most consistent with torsional overload or a flaw or a joint.",
+    );
+    expect(explain({ ...straight, course: undefined, tipDepthMm: undefined }).facts).toEqual([]);
+  });
+
+  it("C16: a break high up in a straight canal is not laid to bending that did not take place", () => {
+    const output = explain({
+      course: { radiusMm: 5, turnDeg: 0, startMm: 9, lengthMm: 20 },
+      tipDepthMm: 20,
+      fragment: { lengthMm: { value: 14, sigma: 0.2 } },
+      signs: ["noneVisible"],
+    });
+    const [fatigue = 1, , flaw = 0] = output.explanations.map(({ posterior }) => posterior.mean);
+    expect(flaw).toBeGreaterThan(fatigue);
+    expect(output.sensitivity.map(({ assumption }) => assumption)).toContain("hardlyBent");
+  });
+
+  it("C2: what is often found together is said to be surer than it should be", () => {
+    const said = (told: Partial<FractureInput>) => explain(told).cautions.filter((says) => says.startsWith("Often"));
+    expect(said({ signs: ["flutesUnwound"], tipBound: true, stoppedAtTorqueLimit: true }).join()).toContain(
+      "deformed flutes, a bound tip, a stop at the torque limit",
+    );
+    expect(said({ tipBound: true, stoppedAtTorqueLimit: true })).toHaveLength(1);
+    expect(said({ signs: ["flutesWoundTighter"], stoppedAtTorqueLimit: true })).toHaveLength(1);
+    expect(said({ signs: ["flutesUnwound"] })).toEqual([]);
+    expect(said({ tipBound: false, stoppedAtTorqueLimit: true })).toEqual([]);
+  });
+
   it("every sign of the list is taken", () => {
     for (const sign of breakSigns) expect(explain({ signs: [sign] }).explanations).toHaveLength(3);
   });

@@ -27,6 +27,7 @@ const assumptionFields = z.strictObject({
   elsewhere: shareRange("Share of breaks by bending or twisting that lie elsewhere than they are expected."),
   flawHigh: shareRange("Share of breaks by a flaw that lie in the third of the instrument next to its handle."),
   lifeScatter: shareRange("Standard deviation of life between like instruments, as a share of the mean."),
+  hardlyBent: factorRange("Fatigue is how many times likelier where the stated canals hardly bend it; below 1."),
   striations: factorRange("Striations are how many times likelier on a fatigue break than on another."),
   severalOrigins: factorRange("Several origins are how many times likelier on a fatigue break."),
   dimples: factorRange("Dimples are how many times likelier on a torsional break."),

@@ -90,7 +90,7 @@ describe("the expected place", () => {
     const course = { radiusMm: 5, turnDeg: 0, startMm: 9, lengthMm: 15 };
     const output = explain({ course, tipDepthMm: 15, fragment: { lengthMm: { value: 3, sigma: 0.1 } } });
     expect(output.explanations[0]?.predictedFromTipMm).toBeNull();
-    expect(output.cautions.join()).toMatch(/hardly bends/);
+    expect(output.cautions.join()).toMatch(/do not bend it.*One film/);
     expect(output.breakFromOrificeMm).toBe(12);
   });
 

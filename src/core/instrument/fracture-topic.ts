@@ -17,6 +17,7 @@ import { fractureSources } from "./fracture-sources.ts";
 import { type Explained, fractureBasis, fractureCautions, fractureNotComputed, wouldDecide } from "./fracture-words.ts";
 import { fragmentShifts } from "./fragment-shifts.ts";
 import { fragmentStanding } from "./fragment-standing.ts";
+import { hardlyBent } from "./hardly-bent.ts";
 import { instrumentShape } from "./instrument-shape.ts";
 import { torsionPlaces } from "./other-places.ts";
 import { middleMm, momentsOf } from "./place-density.ts";
@@ -49,7 +50,7 @@ function fracture(input: FractureInput): FractureOutput {
   const { place } = reading;
   const used = usedInstrument(input, shape, place === undefined ? 0 : place.value);
   const ranges = assumedOf(input);
-  const facts = breakFacts(input);
+  const facts = [...hardlyBent(used), ...breakFacts(input)];
   const breakCase: BreakCase = { used, ranges, facts, place };
   const weighing = weighBreak(breakCase);
   const middle = lookAt(breakCase, middleOf(ranges));

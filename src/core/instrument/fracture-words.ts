@@ -55,6 +55,7 @@ export function fractureCautions({ input, reading, bent, used }: Explained): str
       ? ["Nothing was measured of the piece: its place along the instrument can't weigh."]
       : []),
     ...contradiction(reading.place),
+    ...together(input),
     ...(bent ? [] : [unbent(used)]),
     ...(signs.includes("bent") ? ["That the piece is bent is not weighed: it speaks for none of the three."] : []),
     ...(instrument.lengthMm === undefined
@@ -66,13 +67,26 @@ export function fractureCautions({ input, reading, bent, used }: Explained): str
 const unbent = ({ uses }: UsedInstrument): string =>
   uses.length === 0
     ? "Neither uses nor course and depth are known: fatigue is taken to break it anywhere that it works, which says little."
-    : "The canal hardly bends it: fatigue is taken to break it anywhere that it was seated, which says little.";
+    : "The stated canals do not bend it: fatigue is taken to be unlikely, and to break it anywhere that it was seated. One film does not show a bend along its beam.";
 
 function contradiction(place: BrokenPlace | undefined): string[] {
   if (place === undefined || place.agree >= 0.05) return [];
   const lengths = place.measures.map(({ name, value }) => `${value.toFixed(2)} mm by ${name}`).join(", ");
   return [
     `The measures of the piece contradict each other (${lengths}); their mean is taken as less sure. Measure again.`,
+  ];
+}
+
+/** What comes together, and is weighed as if it did not. */
+function together({ signs, tipBound, stoppedAtTorqueLimit }: FractureInput): string[] {
+  const told = [
+    ...(signs.some((sign) => sign === "flutesUnwound" || sign === "flutesWoundTighter") ? ["deformed flutes"] : []),
+    ...(tipBound === true ? ["a bound tip"] : []),
+    ...(stoppedAtTorqueLimit === true ? ["a stop at the torque limit"] : []),
+  ];
+  if (told.length < 2) return [];
+  return [
+    `Often found together: ${told.join(", ")}. Each is weighed as if it stood alone, so that the chance of torsional overload is surer here than it should be.`,
   ];
 }
 

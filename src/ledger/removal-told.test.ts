@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { sampleRemovalEntry, sampleRemovalTold } from "../../test/sample-removal.ts";
-import { removalFromElsewhere, removalSubject, removalTold } from "./removal-told.ts";
+import { innerSideTaken, removalFromElsewhere, removalSubject, removalTold } from "./removal-told.ts";
 
 describe("what the ledger says of a removal", () => {
   it("is read by its form, and is not there where it refused or is of another form", () => {
@@ -22,5 +22,14 @@ describe("what the ledger says of a removal", () => {
     const entry = { ...sampleRemovalEntry(), input: { fragment }, inputPaths };
     expect(removalFromElsewhere(entry, "removal-p")).toEqual({ headDepthMm: 8.7, headDiameterMm: undefined });
     expect(removalFromElsewhere(undefined, "removal-p")).toEqual({ headDepthMm: undefined, headDiameterMm: undefined });
+  });
+
+  it("takes the straight line to the furcation where nobody told the inner side, and says which of both it is", () => {
+    const of = (input: object) => innerSideTaken({ input: { fragment: {}, ...input } });
+    expect(of({})).toEqual({ side: "furcation", isTold: false });
+    expect(of({ innerSide: "buccal" })).toEqual({ side: "buccal", isTold: true });
+    expect(of({ innerSide: "furcation" })).toEqual({ side: "furcation", isTold: true });
+    expect(of({ innerSide: "left" })).toBeUndefined();
+    expect(innerSideTaken(undefined)).toBeUndefined();
   });
 });

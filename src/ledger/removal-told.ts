@@ -1,4 +1,4 @@
-import { removalInput } from "../core/instrument/removal-input.ts";
+import { assumedInnerSide, type RootSide, removalInput } from "../core/instrument/removal-input.ts";
 import { type RemovalOutput, removalOutput } from "../core/instrument/removal-output.ts";
 import type { LedgerEntry } from "../record/ledger-entry.ts";
 
@@ -11,6 +11,14 @@ export const removalSubject = (removalId: string): string => `removal of ${remov
 /** See {@link RemovalTold}; undefined for an entry that refused. */
 export const removalTold = (entry: Pick<LedgerEntry, "output" | "refused"> | undefined): RemovalTold | undefined =>
   removalOutput.safeParse(entry?.output).data;
+
+/** Towards which wall a weighing took the straight line to run, and whether that was told; undefined without its input. */
+export function innerSideTaken(
+  entry: Pick<LedgerEntry, "input"> | undefined,
+): { readonly side: RootSide; readonly isTold: boolean } | undefined {
+  const asked = removalInput.safeParse(entry?.input).data;
+  return asked && { side: asked.innerSide ?? assumedInnerSide, isTold: asked.innerSide !== undefined };
+}
 
 /** What a weighing was computed with where the removal's own page says nothing: from films, the mishap or the ledger. */
 export function removalFromElsewhere(entry: LedgerEntry | undefined, removalId: string) {

@@ -6,6 +6,8 @@ import { instrumentSchema } from "./instrument-fields.ts";
 export const rootSides = ["furcation", "mesial", "distal", "buccal", "lingual"] as const;
 /** One of {@link rootSides}. */
 export type RootSide = (typeof rootSides)[number];
+/** Wall that a straight line from the orifice is taken to run towards where none is told. */
+export const assumedInnerSide = "furcation" satisfies RootSide;
 
 const wall = z.strictObject({
   side: z.enum(rootSides),

@@ -24,7 +24,7 @@ import { sightLine } from "./removal/sight-line.ts";
 import { tellPatient } from "./removal/tell-patient.ts";
 import { type WayInputs, wayInputs } from "./removal/way-inputs.ts";
 import { estimateOf, weighedWays } from "./removal/weighed-ways.ts";
-import { type RemovalInput, removalInput } from "./removal-input.ts";
+import { assumedInnerSide, type RemovalInput, removalInput } from "./removal-input.ts";
 import { type RemovalOutput, removalOutput } from "./removal-output.ts";
 
 const sources = [
@@ -106,7 +106,13 @@ const perforationOf = (inputs: WayInputs): RemovalOutput["perforation"] => ({
   from: [...perforationArm.from, ...sealedArm.from],
 });
 
-function basisOf({ seed = 1, draws = 4_000, innerSide = "furcation", canalDiameterMm, fragment }: RemovalInput): Basis {
+function basisOf({
+  seed = 1,
+  draws = 4_000,
+  innerSide = assumedInnerSide,
+  canalDiameterMm,
+  fragment,
+}: RemovalInput): Basis {
   return {
     formula:
       "Distance of the course from its chord; head + 2 clearance; wall - (platform - canal) / 2 - off-centre; (1 - q)(l + g (f - l)) + q p l",

@@ -72,6 +72,18 @@ describe("a removal is asked", () => {
     expect(without).not.toHaveProperty("course");
   });
 
+  it("by the inner side of the bend and the end of the course where they are told, and without them where not", () => {
+    const told = ask([...traced, removal({ innerSide: "mesial", courseEnds: "head" }), mishapPart("mishap-1")]);
+    expect(told.input).toMatchObject({ innerSide: "mesial", courseEnds: "head" });
+    expect(told.records("innerSide")).toEqual(["removal-1/innerSide"]);
+    expect(told.records("courseEnds")).toEqual(["removal-1/courseEnds"]);
+    const untold = ask([...traced, removal(), mishapPart("mishap-1")]).input;
+    for (const field of ["innerSide", "courseEnds"]) expect(untold).not.toHaveProperty(field);
+    // The end of a course that nobody traced says nothing.
+    const noCourse = ask([removal({ courseEnds: "head" }), mishapPart("mishap-1")]).input;
+    expect(noCourse).not.toHaveProperty("courseEnds");
+  });
+
   it("says so where its mishap is no broken instrument, or is gone", () => {
     const why = /^the mishap that it is about is no separated instrument/;
     expect(ask([removal(), mishapPart("mishap-1", { what: "ledge" })]).why).toMatch(why);

@@ -31,7 +31,7 @@ function weighedOf(removal: Removal, context: BindingContext): Question | Gap {
   const piece = pieceInCanal(mishap, removal, context);
   const { input, inputPaths } = factsAsked([
     ...ofRemoval(removal),
-    ...courseTold(mishap, context),
+    ...courseTold(mishap, removal, context),
     ...ofMishap(mishap, piece.third),
     ...toothTold(context),
     ...lesionBefore(context),
@@ -45,6 +45,7 @@ function weighedOf(removal: Removal, context: BindingContext): Question | Gap {
 
 const measures = [
   ...(["canalDiameterMm", "walls", "thinnestAlong", "clearanceMm", "offCentreMm", "orificeShiftMm"] as const),
+  "innerSide" as const,
 ] as const;
 
 /** A list that was emptied again says no more than one that was never begun. */
@@ -64,14 +65,18 @@ function ofRemoval({ id, body }: Removal): Told[] {
 }
 
 /** The first course that begins at the orifice, to the canal's end; a sum about walls has no use for another. */
-function courseTold({ body: { canal, on } }: Mishap, context: BindingContext): Told[] {
+function courseTold({ body: { canal, on } }: Mishap, { id, body }: Removal, context: BindingContext): Told[] {
   const courses = canal === undefined ? [] : coursesOfCanal(canal, on, context);
   const [most] = courses.flatMap(({ bend }) => bend ?? []);
   const bend = most === undefined ? [] : factTold("curvatureDeg" as const, most.deg, most.record);
   const own = courses.find(({ startsAt, reachesEnd }) => startsAt === "orifice" && reachesEnd);
   if (own === undefined) return bend;
   const paths = own.paths.map(({ input, record }): InputPath => ({ input, record }));
-  return [{ field: "course", value: { points: own.points, sigmaMm: own.sigmaMm }, paths }, ...bend];
+  return [
+    { field: "course", value: { points: own.points, sigmaMm: own.sigmaMm }, paths },
+    ...factTold("courseEnds" as const, body.courseEnds, `${id}/courseEnds`),
+    ...bend,
+  ];
 }
 
 function ofMishap({ id, body }: Mishap, thirdByFilm: Told[]): Told[] {

@@ -39,7 +39,9 @@ export const removalPart = definePart({
       .describe("Dentine between orifice and head."),
     clearanceMm: mmBetween(0, 1).optional().describe("Room that a tip needs on each side of the head."),
     offCentreMm: mmBetween(0, 2).optional(),
-    orificeShiftMm: mmBetween(0, 3).optional().describe("Away from the furcation."),
+    orificeShiftMm: mmBetween(0, 3).optional().describe("Away from the inner wall of the bend."),
+    innerSide: wall.shape.side.optional().describe("Of the bend: where a straight line from the orifice runs to."),
+    courseEnds: z.enum(["foramen", "head"]).optional().describe("Where the traced course of the canal ends."),
     stopRules: z
       .strictObject({
         setAt: moment,

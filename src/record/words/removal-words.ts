@@ -17,6 +17,11 @@ export const wallSideWords: Words<Wall["side"]> = {
   buccal: "buccal",
   lingual: "lingual",
 };
+/** Where the traced course of the canal ends, in words. */
+export const courseEndWords: Words<NonNullable<Removal["courseEnds"]>> = {
+  foramen: "at its foramen",
+  head: "at the top of the piece",
+};
 /** Tool of an attempt, in words. */
 export const removalToolWords: Words<Attempt["tool"]> = {
   ultrasonicTip: "ultrasonic tip",

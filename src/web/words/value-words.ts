@@ -49,6 +49,7 @@ const names: Readonly<Record<string, string>> = {
   heightMaxMm: "Greatest distance from the chord",
   heightMm: "Curvature height",
   horizontalAngleDeg: "Tube angle",
+  innerSide: "Inner side of the bend",
   impliedMagnification: "Magnification that the known length implies",
   "intervals.lengthMm": "Interval of the length",
   landmarks: "Landmarks",

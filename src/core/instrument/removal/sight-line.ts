@@ -1,4 +1,4 @@
-import type { RemovalInput, RootSide } from "../removal-input.ts";
+import { assumedInnerSide, type RemovalInput, type RootSide } from "../removal-input.ts";
 import type { RemovalOutput } from "../removal-output.ts";
 import type { CoursePlaces } from "./course-places.ts";
 import { type LineOffset, lineOffsets } from "./straight-line.ts";
@@ -65,10 +65,12 @@ const hardlyMm = 1e-6;
 
 /** A side of which nothing is known is shown where the line runs towards it. */
 function sideOf({ side, mmAt }: WallAlong, offsets: readonly LineOffset[], input: RemovalInput): SideOfPath[] {
-  const towards = towardsOf(side, input.innerSide ?? "furcation");
-  const widerBy = ((input.fragment.headDiameterMm ?? 0) - (input.canalDiameterMm ?? 0)) / 2;
-  const cutAt = (one: LineOffset): number =>
-    Math.max(0, towards(one) + (input.canalDiameterMm === undefined ? 0 : widerBy));
+  const towards = towardsOf(side, input.innerSide ?? assumedInnerSide);
+  const { canalDiameterMm: canal, fragment } = input;
+  // A line of no width in a canal of some would cut too little: the wall left would be told too thick.
+  const widerBy =
+    canal === undefined || fragment.headDiameterMm === undefined ? 0 : (fragment.headDiameterMm - canal) / 2;
+  const cutAt = (one: LineOffset): number => Math.max(0, towards(one) + widerBy);
   const most = farthest(offsets, cutAt);
   const dentineToCutMm = cutAt(most);
   if (mmAt(most.atMm) === undefined)

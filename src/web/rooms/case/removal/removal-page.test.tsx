@@ -58,6 +58,16 @@ describe("the page on which a removal is weighed", () => {
     expect(html).toContain("○ above 0.5 mm, your own limit");
   });
 
+  it("says towards which side the line is taken to run, and that it is assumed where nobody told it", () => {
+    const asked = (input: object) => text(drawn({ ledger: [{ ...sampleRemovalEntry(), input }] }));
+    expect(asked({ fragment: {} })).toContain(
+      "Inner side of the bend: towards the furcation; nobody told it, and the sum assumes that side.",
+    );
+    const told = asked({ fragment: {}, innerSide: "mesial" });
+    expect(told).toContain("Inner side of the bend: mesial.");
+    expect(told).not.toContain("assumes that side");
+  });
+
   it("puts the groups of this case first, as n of N with their interval, and says where N is not printed", () => {
     const html = text(drawn());
     expect(html).toContain("12/40, 30 %");

@@ -1,6 +1,6 @@
 import { useMemo } from "react";
 import { percentText } from "../../../../figures/chance-text.ts";
-import type { RemovalTold } from "../../../../ledger/removal-told.ts";
+import { innerSideTaken, type RemovalTold } from "../../../../ledger/removal-told.ts";
 import { platformFigure, sightFigure } from "../../../../pages/removal-figures.ts";
 import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
 import { pathWords, wallGradeWords, wallSideWords } from "../../../../record/words/removal-words.ts";
@@ -35,7 +35,7 @@ export function WayToIt({ told, entry }: WayToItOptions) {
           ))}
         </div>
       )}
-      {sightLine && <SightLine line={sightLine} entryId={entry.id} />}
+      {sightLine && <SightLine line={sightLine} entry={entry} />}
       {platform && <Platform platform={platform} entryId={entry.id} />}
       <NotComputed of={notComputed.filter(isOfWay)} />
     </section>
@@ -46,21 +46,28 @@ const mm = (value: number) => withUnit(numberInWords(value, 2), "mm");
 
 interface SightLineOptions {
   readonly line: NonNullable<RemovalTold["sightLine"]>;
-  readonly entryId: string;
+  readonly entry: LedgerEntry;
 }
 
-function SightLine({ line, entryId }: SightLineOptions) {
+function SightLine({ line, entry }: SightLineOptions) {
+  const inner = innerSideTaken(entry);
   const { verdict, says } = line.path;
   return (
     <div className="removal-told">
       <h3>Sight line</h3>
       <p>
         The canal lies{" "}
-        <a className="removal-number" href={`#${entryId}`}>
+        <a className="removal-number" href={`#${entry.id}`}>
           {mm(line.maxOffsetMm)}
         </a>{" "}
         off the straight line between orifice and piece, the most at {mm(line.offsetAtMm)} below the orifice.
       </p>
+      {inner && (
+        <p className="quiet">
+          Inner side of the bend: {wallSideWords[inner.side]}
+          {inner.isTold ? "." : "; nobody told it, and the sum assumes that side."}
+        </p>
+      )}
       <p className="removal-verdict" data-verdict={verdict}>
         <strong>
           {verdict === "refused" ? "◆ " : ""}

@@ -1,6 +1,6 @@
 import { removalFromElsewhere } from "../../../../ledger/removal-told.ts";
 import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
-import { wallSideWords } from "../../../../record/words/removal-words.ts";
+import { courseEndWords, wallSideWords } from "../../../../record/words/removal-words.ts";
 import { SelectField } from "../../../parts/fields/choice-field.tsx";
 import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { Rows } from "../../../parts/fields/rows.tsx";
@@ -39,7 +39,9 @@ export function WhatIsNeeded({ removalId, entry }: WhatIsNeededOptions) {
         <NumberField at="canalDiameterMm" label="Canal beside its top" unit="mm" digits={2} />
         <NumberField at="clearanceMm" label="Room for a tip on each side" unit="mm" digits={2} />
         <NumberField at="offCentreMm" label="Off the root's centre by" unit="mm" digits={2} />
-        <NumberField at="orificeShiftMm" label="Orifice moved off the furcation" unit="mm" digits={1} />
+        <NumberField at="orificeShiftMm" label="Orifice moved off the inner wall" unit="mm" digits={1} />
+        <SelectField at="innerSide" label="Inner side of the bend" words={wallSideWords} unset="not told" />
+        <SelectField at="courseEnds" label="Traced canal ends" words={courseEndWords} unset="not told: its foramen" />
       </div>
       <div className="removal-walls">
         <div className="form-part">

@@ -84,6 +84,9 @@ async function fillCabinet(bench: BenchInBrowser): Promise<void> {
   await write(page, "Size, 1/100 mm at the tip", "20");
   await write(page, "Speed", "300");
   await write(page, "Usual time in one canal", "8");
+  // A length that can't be is refused in words, without the names of the code.
+  await write(page, "Length, tip to handle", "12");
+  await page.getByText("12 is shorter than the working part, 16 mm; give working part", { exact: true }).waitFor();
   await write(page, "Length, tip to handle", "25");
   await write(page, "Canals", "1");
   await page.getByRole("img", { name: /^Instruments to scale\. Path, yellow/ }).waitFor();

@@ -5,6 +5,7 @@ import type { CabinetItemOf } from "../../../record/cabinet/cabinet-item.ts";
 import { filesOf } from "../../../record/cabinet/items-of-cabinet.ts";
 import { Cautions } from "../../parts/cautions.tsx";
 import { FigureView } from "../../parts/figure-view.tsx";
+import { refusalInWords } from "../../words/value-words.ts";
 import { useCabinetNow } from "./cabinet-now.ts";
 import { DiametersTable } from "./diameters-table.tsx";
 import { drawnInstrument } from "./drawn-instrument.ts";
@@ -37,7 +38,7 @@ function Measured({ item }: { readonly item: CabinetItemOf<"instrument"> }) {
     return (
       <div className="cabinet-refused" role="status">
         {("refused" in told ? told.refused : []).map((why) => (
-          <p key={why}>{why}</p>
+          <p key={why}>{refusalInWords(why)}</p>
         ))}
       </div>
     );

@@ -19,14 +19,19 @@ function faultsOfIssue(issue: Issue, raw: unknown, before: readonly PropertyKey[
   return [{ path: pathText(path), says: `${foundText(at(raw, path))} ${acceptedText(issue)}` }];
 }
 
-/** Of a union's branches, the faults of the one with the fewest: the form that the writer most likely meant. */
+/**
+ * Of a union's branches, the faults of the one that the writer most likely meant: one whose faults lie inside what was written before
+ * one that wants another kind of thing, and then the one with the fewest.
+ */
 function faultsOfUnion(
   issue: Extract<Issue, { code: "invalid_union" }>,
   raw: unknown,
   path: readonly PropertyKey[],
 ): Fault[] {
   const branches = issue.errors.map((issues) => issues.flatMap((one) => faultsOfIssue(one, raw, path)));
-  const [closest] = branches.filter((faults) => faults.length > 0).sort((a, b) => a.length - b.length);
+  const faulty = branches.filter((faults) => faults.length > 0).sort((a, b) => a.length - b.length);
+  const inside = faulty.find((faults) => faults.every((fault) => fault.path !== pathText(path)));
+  const closest = inside ?? faulty[0];
   if (closest !== undefined) return closest;
   return [{ path: pathText(path), says: `${foundText(at(raw, path))} is none of the accepted forms` }];
 }
@@ -61,7 +66,7 @@ function acceptedText(issue: Issue): string {
     case "invalid_type":
       return `stands where a ${issue.expected} is needed`;
     case "invalid_value":
-      return `is none of ${issue.values.map(String).join(", ")}`;
+      return issue.message.startsWith("is ") ? issue.message : `is none of ${issue.values.map(String).join(", ")}`;
     case "invalid_format":
       return acceptedFormat(issue);
     case "custom":
@@ -71,7 +76,7 @@ function acceptedText(issue: Issue): string {
   }
 }
 
-/** A form that says itself what it is not ("is not a pseudonym: ..") is heard; the usual ones are named here. */
+/** A form that says itself what it is not ("is not a pseudonym: ..") is heard, as a list does; the usual ones are named here. */
 function acceptedFormat({ format, message }: Extract<Issue, { code: "invalid_format" }>): string {
   if (format === "date") return "is not a day: YYYY-MM-DD";
   return message.startsWith("is ") ? message : `is not accepted: ${message}`;

@@ -23,6 +23,7 @@ import { twoViewTopic } from "./radiograph/two-view-topic.ts";
 import { wallOnFilmTopic } from "./radiograph/wall-on-film-topic.ts";
 import { workingLengthTopic } from "./radiograph/working-length-topic.ts";
 import { Refusal } from "./refusal.ts";
+import { solventTopic } from "./safety/solvent-topic.ts";
 import { canalsTopic } from "./tooth/canals-topic.ts";
 import { missedCanalTopic } from "./tooth/missed-canal-topic.ts";
 import { toothTopic } from "./tooth/tooth-topic.ts";
@@ -53,6 +54,7 @@ export const topics: readonly Topic[] = [
   lifeUsedTopic,
   fractureTopic,
   removalTopic,
+  solventTopic,
   diagnosisTopic,
   testStrengthTopic,
   difficultyTopic,

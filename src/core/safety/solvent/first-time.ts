@@ -1,7 +1,13 @@
 /** Places between two ends, crowded towards both: what happens at once in a small zone is met as well as what takes hours. */
 export function crowdedBetween(from: number, to: number): number[] {
   const steps = Array.from({ length: 14 }, (_, at) => 3 ** (at - 13) / 2);
-  const shares = [...steps, ...steps.map((step) => 1 - step).reverse().slice(1)];
+  const shares = [
+    ...steps,
+    ...steps
+      .map((step) => 1 - step)
+      .reverse()
+      .slice(1),
+  ];
   return shares.map((share) => from + share * (to - from));
 }
 

@@ -29,9 +29,6 @@ const ownSolvent = z
     limits: z.array(ownLimit).max(20).describe("Limits that hold for it; empty where none is set."),
   })
   .describe("A solvent by its own numbers.");
-/** A solvent by its own numbers. */
-export type OwnSolvent = z.infer<typeof ownSolvent>;
-
 const amount = (text: string, most: number) =>
   z
     .union([
@@ -57,13 +54,13 @@ const evaporation = z
 export type EvaporationAsked = z.infer<typeof evaporation>;
 
 const extrusion = z.strictObject({
-  volumeMl: z.number().gt(0).max(50).optional().describe("What passed the foramen, in ml. Or massMg."),
-  massMg: z.number().gt(0).max(50_000).optional().describe("What passed the foramen, in mg. Or volumeMl."),
+  volumeMl: z.number().min(1e-9).max(50).optional().describe("What passed the foramen, in ml. Or massMg."),
+  massMg: z.number().min(1e-6).max(50_000).optional().describe("What passed the foramen, in mg. Or volumeMl."),
   bodyMassKg: z.number().min(2).max(400),
   toxicDoses: z
     .array(
       z.strictObject({
-        mgPerKg: z.number().gt(0).max(100_000),
+        mgPerKg: z.number().min(1e-9).max(100_000),
         kind: z.enum(["acuteLethal", "acuteEffect", "dailyReference"]),
         source: z.string().min(1).max(300),
       }),
@@ -77,7 +74,12 @@ export type ExtrusionAsked = z.infer<typeof extrusion>;
 
 /** What the vapour of a solvent, and what passed the foramen, are computed from. */
 export const solventInput = z.strictObject({
-  solvent: z.union([z.enum(solventNames), ownSolvent]),
+  solvent: z.union([
+    z.enum(solventNames, {
+      error: `is none of ${solventNames.join(", ")}; another is given by its own numbers: own, molarMassGMol, densityGMl, vapourPressureKPa, limits`,
+    }),
+    ownSolvent,
+  ]),
   temperatureC: z.number().min(5).max(45).optional().describe("Of the room; 25 where absent."),
   pressureKPa: z.number().min(50).max(110).optional().describe("Of the air; 101.325 where absent."),
   doses: z

@@ -88,6 +88,14 @@ describe("the cabinet over the API", () => {
   });
 });
 
+it("takes out a file of which nothing is counted, and says of another to discard it", async () => {
+  await post("gestures", putItem("file-2", "file", 0, { label: "S2", sterilisedOn: [] }));
+  const gone = (await post("gestures", removeItem("file-2", "file", 1))).json<CabinetView>();
+  expect(gone.items.map(({ id }) => id)).not.toContain("file-2");
+  const kept = (await post("gestures", removeItem("file-1", "file", 3))).json<RefusalView>();
+  expect(kept.message).toBe('Cannot record "file-1 removed": file S1 has uses: discard it, and it stays');
+});
+
 describe("bad input to the cabinet: a clear refusal, and the data folder as it was", () => {
   const { instrument } = cabinetBodies;
   const raw = (operation: object) => ({ words: "A try", operations: [operation] });
@@ -122,6 +130,14 @@ describe("bad input to the cabinet: a clear refusal, and the data folder as it w
       "an instrument taken out from under its file",
       "gestures",
       removeItem("shaper", "instrument", 1),
+      422,
+      "input.impossible",
+      "operations[0].id",
+    ],
+    [
+      "a file taken out that was used and sterilised",
+      "gestures",
+      removeItem("file-1", "file", 3),
       422,
       "input.impossible",
       "operations[0].id",

@@ -79,7 +79,7 @@ async function loadCabinet(place: DemoPlace): Promise<void> {
 
 async function removeCabinet({ store }: DemoPlace, recorder: Awaited<ReturnType<typeof recorderOf>>): Promise<void> {
   const gesture = demoTakenOut((await store.cabinet()).items);
-  if (gesture !== undefined) await store.recordInCabinet(gesture, recorder);
+  if (gesture !== undefined) await store.recordInCabinet(gesture, recorder, "goes");
 }
 
 /** Every case file of the demo that is not there yet, with its films. */

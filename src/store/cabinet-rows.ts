@@ -10,6 +10,7 @@ import {
   readCabinetBody,
   readCabinetPatch,
 } from "../record/cabinet/cabinet-standing.ts";
+import { countedFaults } from "../record/cabinet/counted-faults.ts";
 import { undoStack } from "../record/undo-stack.ts";
 import { fromJsonText, toJsonText } from "./column-codecs.ts";
 import type { Db } from "./dialect.ts";
@@ -33,17 +34,30 @@ export async function readCabinetChanges(db: Db): Promise<CabinetChange[]> {
   return rows.map(changeFromRow);
 }
 
+/** Whether a file that was counted may be taken out: it goes with the demo alone, whose cases go as well. */
+interface AndCounted extends Recorder {
+  readonly counted: "stays" | "goes";
+}
+
 /**
  * Records a gesture as the next change of the cabinet; one that changes nothing leaves no link.
  * @throws Refusal `input.invalid`, `input.impossible`, `record.conflict`
  */
-export async function recordInCabinet(db: Db, gesture: CabinetGesture, recorder: Recorder): Promise<CabinetState> {
+export async function recordInCabinet(db: Db, gesture: CabinetGesture, recorder: AndCounted): Promise<CabinetState> {
   return db.transaction().execute(async (trx) => {
     const standing = await readCabinetStanding(trx);
     const patches = cabinetPatchesOf(gesture, standing.items);
     if (patches.length === 0) return stateOf(standing);
+    if (recorder.counted === "stays") await checkCountedStays(trx, gesture, standing);
     return write(trx, standing, { ...recorderOf(recorder), words: gesture.words.trim(), patches });
   });
+}
+
+async function checkCountedStays(db: Db, gesture: CabinetGesture, { items }: CabinetStanding): Promise<void> {
+  const rows = await db.selectFrom("fileUses").select("fileId").distinct().execute();
+  const faults = countedFaults(gesture, items, new Set(rows.map(({ fileId }) => fileId)));
+  if (faults.length > 0)
+    throw new Refusal("input.impossible", `Cannot record "${gesture.words}": ${faults[0]?.says}`, {}, faults);
 }
 
 /** Which way, and the change that the person saw at the top of the history. */

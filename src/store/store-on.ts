@@ -41,7 +41,7 @@ export function storeOn(database: OpenDatabase, home: string, lock: HomeLock | u
     removeExercise: (id) => removeExercise(db, id),
     cabinet: () => readCabinet(db),
     cabinetChanges: () => readCabinetChanges(db),
-    recordInCabinet: (gesture, recorder) => recordInCabinet(db, gesture, recorder),
+    recordInCabinet: (gesture, recorder, counted = "stays") => recordInCabinet(db, gesture, { ...recorder, counted }),
     undoInCabinet: (recorder, seen) => invertInCabinet(db, { what: "undo", seen }, recorder),
     redoInCabinet: (recorder, seen) => invertInCabinet(db, { what: "redo", seen }, recorder),
     fileUses: () => readFileUses(db),

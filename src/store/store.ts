@@ -108,8 +108,15 @@ export interface Store {
   cabinet(): Promise<CabinetState>;
   /** The chain of the cabinet, first change first. */
   cabinetChanges(): Promise<CabinetChange[]>;
-  /** @throws Refusal `input.invalid`, `input.impossible`, `record.conflict` */
-  recordInCabinet(gesture: CabinetGesture, recorder: Pick<Recording, "who" | "at">): Promise<CabinetState>;
+  /**
+   * Records a gesture on the cabinet. A counted file stays and is refused to be taken out, but where the demo as a whole goes.
+   * @throws Refusal `input.invalid`, `input.impossible`, `record.conflict`
+   */
+  recordInCabinet(
+    gesture: CabinetGesture,
+    recorder: Pick<Recording, "who" | "at">,
+    counted?: "stays" | "goes",
+  ): Promise<CabinetState>;
   /** Takes back the change at the top of the cabinet's history. @throws Refusal `record.nothingToUndo`, `record.conflict` */
   undoInCabinet(recorder: Pick<Recording, "who" | "at">, seen?: number): Promise<CabinetState>;
   /** Takes back the undo at the top. @throws Refusal `record.nothingToUndo`, `record.conflict` */

@@ -106,18 +106,14 @@ const perforationOf = (inputs: WayInputs): RemovalOutput["perforation"] => ({
   from: [...perforationArm.from, ...sealedArm.from],
 });
 
-function basisOf({
-  seed = 1,
-  draws = 4_000,
-  innerSide = assumedInnerSide,
-  canalDiameterMm,
-  fragment,
-}: RemovalInput): Basis {
+function basisOf({ seed = 1, draws = 4_000, innerSide, canalDiameterMm, fragment }: RemovalInput): Basis {
   return {
     formula:
       "Distance of the course from its chord; head + 2 clearance; wall - (platform - canal) / 2 - off-centre; (1 - q)(l + g (f - l)) + q p l",
     assumptions: [
-      `The straight line runs towards the ${innerSide} side of the canal.`,
+      innerSide === undefined
+        ? `Nobody said towards which side the canal bends (innerSide): the straight line is taken to run towards the ${assumedInnerSide} side.`
+        : `The straight line runs towards the ${innerSide} side of the canal, as told.`,
       fragment.headDiameterMm !== undefined && canalDiameterMm !== undefined
         ? "The line is as wide as the head, and the canal as wide as at the head all along."
         : "The line and the canal have no width where one of both is not known.",

@@ -71,7 +71,9 @@ describe("reasons", () => {
     expect(of({ lesion: "present" }).reasons.for.join(" ")).toContain(
       "86.7 % healed with a fragment left and 92.9 % without one: 6.2 points",
     );
-    expect(of({ lesion: "absent" }).reasons.against.join(" ")).toContain("with no lesion before");
+    const absent = of({ lesion: "absent" }).reasons.against.join(" ");
+    expect(absent).toMatch(/with no lesion before about \d.*not printed: reckoned from what spili-2005 prints/);
+    expect(absent).toContain("in all 134 of 146 and 138 of 146");
     expect(of().reasons.against.join(" ")).toContain(
       "In matched teeth 91.8 % healed with a fragment left and 94.5 % without one: 2.7 points",
     );
@@ -104,6 +106,35 @@ describe("what the patient is told", () => {
 });
 
 describe("cautions and what is missing", () => {
+  it("say that the side of the bend is assumed where nobody told it (C2)", () => {
+    const said = (more: object) => {
+      const { cautions, basis } = of({ ...hard, ...more });
+      return { caution: cautions.find((says) => says.startsWith("Assumed")), basis: basis.assumptions.join(" ") };
+    };
+    expect(said({}).caution).toContain("bends towards the furcation");
+    expect(said({}).caution).not.toContain("root of its own");
+    expect(said({}).basis).toContain("Nobody said towards which side the canal bends");
+    expect(said({ toothType: "anterior" }).caution).toContain("A root of its own has no furcation");
+    expect(said({ innerSide: "distal" }).caution).toBeUndefined();
+    expect(said({ innerSide: "distal" }).basis).toContain("towards the distal side of the canal, as told");
+    expect(said({ course: undefined }).caution).toBeUndefined();
+    expect(of(easy).cautions.join(" ")).not.toContain("Assumed");
+  });
+
+  it("say of a course of one film that the line lies at least as far off (C1)", () => {
+    const bent = (z?: number) =>
+      Array.from({ length: 16 }, (_, index) => [0.01 * index ** 2, index, ...(z === undefined ? [] : [z * index])]);
+    const said = (points: number[][]) =>
+      of({ fragment: { headDepthMm: 12 }, course: { points } }).cautions.filter((says) => says.includes("one film"));
+    expect(said(bent())).toHaveLength(1);
+    expect(said(bent(0.1))).toEqual([]);
+    expect(of(hard).cautions.join(" ")).not.toContain("one film");
+  });
+
+  it("what a review printed as failures is not called removed (C15)", () => {
+    expect(JSON.stringify(of(hard).reasons)).toContain("79 % (count not printed) did not fail (dioguardi-2024)");
+  });
+
   it("name heat by the alloy, thirds and bend by what was seen (C17)", () => {
     const told = (input: object) => of(input).cautions.join(" ");
     expect(told(hard)).toContain("heated a nickel-titanium fragment by 36.33 degrees in 15 s and 55.44 in 30 s");

@@ -30,10 +30,11 @@ interface Reason {
 }
 
 const whatCame = {
-  removed: "removed",
-  removedOrBypassed: "removed or bypassed",
-  bypassed: "bypassed",
-  notStated: "removed",
+  removed: "were removed",
+  removedOrBypassed: "were removed or bypassed",
+  bypassed: "were bypassed",
+  // Printed as failures: the others.
+  notStated: "did not fail",
 };
 
 /** Shares that lie nearer together say nothing for or against. */
@@ -46,7 +47,7 @@ function groupReasons(chances: readonly Chance[]): Reason[] {
     if (row.by === "all" || row.matches !== "yes" || row.share === undefined) return [];
     const share = whole?.share ?? wholeShare(chances, row.series);
     const of = whole?.share === undefined ? "in the whole series" : `${countSays(whole)} in the whole series`;
-    const says = `This case belongs to: ${row.group}. ${countSays(row)} were ${whatCame[row.success]} (${row.series}); ${
+    const says = `This case belongs to: ${row.group}. ${countSays(row)} ${whatCame[row.success]} (${row.series}); ${
       whole?.share === undefined ? `${asPercent(share)} ${of}` : of
     }.`;
     if (Math.abs(row.share - share) < apart) return [];
@@ -94,12 +95,11 @@ function isAmple(sightLine: Weighed["sightLine"]): boolean {
 
 function outcomeReasons({ lesion, stage }: RemovalInput): Reason[] {
   const [left, free] = matchedShares(lesion);
-  const which = lesion === undefined ? "" : ` with ${lesion === "present" ? "a" : "no"} lesion before`;
   const points = (100 * (free - left)).toFixed(1);
-  const gain = `In matched teeth${which} ${inTenths(left)} healed with a fragment left and ${inTenths(free)} without one: ${points} points between them (spili-2005; in all 134 of 146 and 138 of 146).`;
+  const healed = `${inTenths(left)} healed with a fragment left and ${inTenths(free)} without one: ${points} points between them`;
   const beforeCleaned = stage === "beforeCleaning" || stage === "partlyCleaned";
   return [
-    { speaks: lesion === "present" ? "for" : "against", says: gain },
+    { speaks: lesion === "present" ? "for" : "against", says: matchedSays(lesion, healed) },
     ...(beforeCleaned
       ? [
           {
@@ -117,6 +117,17 @@ function outcomeReasons({ lesion, stage }: RemovalInput): Reason[] {
         ]
       : []),
   ];
+}
+
+const inAll = "134 of 146 and 138 of 146";
+
+/** A share without a lesion before is printed nowhere: that it is reckoned is said. */
+function matchedSays(lesion: RemovalInput["lesion"], healed: string): string {
+  if (lesion === undefined) return `In matched teeth ${healed} (spili-2005: ${inAll}).`;
+  const all = `in all ${inAll}`;
+  if (lesion === "present")
+    return `In matched teeth with a lesion before ${healed} (spili-2005; their counts are not printed; ${all}).`;
+  return `In matched teeth with no lesion before about ${healed} (not printed: reckoned from what spili-2005 prints of teeth with a lesion, each count that fits as likely; ${all}).`;
 }
 
 /** As printed; without a lesion before, where nothing is printed, at the means of what the printed figures allow. */

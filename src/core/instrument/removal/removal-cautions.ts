@@ -8,19 +8,23 @@ import pinter from "../../../../data/pinter-2023/source.json" with { type: "json
 import souter from "../../../../data/souter-messer-2005/source.json" with { type: "json" };
 import ward from "../../../../data/ward-2003/source.json" with { type: "json" };
 import { roundedMm } from "../canal-bending.ts";
-import type { RemovalInput } from "../removal-input.ts";
+import { assumedInnerSide, type RemovalInput } from "../removal-input.ts";
 import type { RemovalOutput } from "../removal-output.ts";
 
 /** The sources that cautions quote. */
 export const cautionFiles = [souter, ward, kessler, jain, eriksson, pinter, madarati, budd];
 
-type Weighed = Pick<RemovalOutput, "place" | "visibility">;
+type Weighed = Pick<RemovalOutput, "place" | "visibility" | "sightLine">;
 
 /**
  * What a person has to keep in mind beside the numbers.
  * @source the folders of data/ that it names; docs/methods/removal.md C17
  */
-export const removalCautions = (input: RemovalInput, { place, visibility }: Weighed, courseMm?: number): string[] => [
+export const removalCautions = (
+  input: RemovalInput,
+  { place, visibility, sightLine }: Weighed,
+  courseMm?: number,
+): string[] => [
   "The published ways are not comparable groups: who was chosen for what is not known. No way is called the best.",
   "The outcomes of the ways are published ones: they do not know the walls of this root.",
   ...(input.lesion === "present"
@@ -29,12 +33,35 @@ export const removalCautions = (input: RemovalInput, { place, visibility }: Weig
       ]
     : []),
   `Seen against hidden: the counts give P = ${visibility.p.toExponential(1)}; P = .0009 is printed. Both are kept.`,
+  ...sideOfLine(input, sightLine),
+  ...oneFilm(input, sightLine),
   ...(place.third === "apical" ? [souter.says] : []),
   ...(place.bend === "beyond" ? [ward.says] : []),
   ...thinZone(input),
   ...heat(input),
   ...beyondForamen(input, courseMm),
 ];
+
+/** A line that lies nearer to the canal than this runs towards no wall, mm. */
+const straightMm = 0.005;
+
+function sideOfLine({ innerSide, toothType }: RemovalInput, line: Weighed["sightLine"]): string[] {
+  if (innerSide !== undefined || line === undefined || line.maxOffsetMm < straightMm) return [];
+  const single = toothType === "anterior" ? " A root of its own has no furcation." : "";
+  return [
+    `Assumed, as nobody said it: the canal bends towards the ${assumedInnerSide}, so that the straight path cuts that wall.${single} Where it bends to another side, another wall is cut: give that side.`,
+  ];
+}
+
+/** Seen along a beam no distance is longer than it is. */
+function oneFilm({ course }: RemovalInput, line: Weighed["sightLine"]): string[] {
+  const flat = course !== undefined && "points" in course && course.points.every((point) => point.length === 2);
+  return flat && line !== undefined
+    ? [
+        "The course is that of one film: the straight line lies at least as far off the canal, and what it cuts along the beam is not seen.",
+      ]
+    : [];
+}
 
 const percentOf = (share = 0): string => `${(100 * share).toFixed(1)} %`;
 

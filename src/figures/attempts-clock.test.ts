@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type AttemptsClock, attemptsClock } from "./attempts-clock.ts";
-import { expectClear } from "./drawn-for-tests.ts";
+import { expectClear, labelsIn } from "./drawn-for-tests.ts";
 import { svgText } from "./svg-text.ts";
 
 const attempt = (minutes: number) => ({ at: "12 Mar, 09:40", minutes, tool: "ultrasonic tip", moved: "nothing moved" });
@@ -40,8 +40,29 @@ describe("attemptsClock", () => {
     expect(drawn({ stopAfterMin: undefined })).not.toContain('data-part="past"');
   });
 
+  it("keeps a bar's words off the line of the rule: past it where they would touch it, beside the bar where not", () => {
+    const [near, far] = [38, 5].map((minutes) => attemptsClock({ ...given, attempts: [attempt(minutes)] }));
+    for (const figure of [near, far]) {
+      const stop = Number(/data-part="stop" d="M([\d.]+)/.exec(svgText(figure))?.[1]);
+      const words = labelsIn(figure).find(({ text }) => text.endsWith("nothing moved"));
+      expect(figure === near ? (words?.left ?? 0) - stop : stop - (words?.right ?? stop)).toBeGreaterThanOrEqual(6.9);
+    }
+  });
+
+  const minutes = fc.double({ min: 0, max: 300, noNaN: true });
+  it("keeps every word clear for any log, and off the line of the rule", () => {
+    fc.assert(
+      fc.property(fc.array(minutes, { minLength: 1, maxLength: 6 }), minutes, (all, stopAfterMin) => {
+        const figure = attemptsClock({ ...given, attempts: all.map(attempt), stopAfterMin });
+        const stop = Number(/data-part="stop" d="M([\d.]+)/.exec(svgText(figure))?.[1]);
+        const bars = labelsIn(figure).filter(({ text }) => text.endsWith("nothing moved"));
+        expect(bars.filter(({ left, right }) => left < stop + 6.9 && right > stop - 6.9)).toEqual([]);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
   it("keeps every word clear for any log", () => {
-    const minutes = fc.double({ min: 0, max: 300, noNaN: true });
     fc.assert(
       fc.property(fc.array(minutes, { maxLength: 10 }), fc.option(minutes, { nil: undefined }), (all, stopAfterMin) => {
         expectClear(attemptsClock({ ...given, attempts: all.map(attempt), stopAfterMin }));

@@ -83,14 +83,22 @@ function barNodes(attempt: ClockedAttempt, spent: number, { x, y, theme, stopAft
         ]
       : []),
     labelNode({
-      text: barWords(attempt),
-      x: x(end) + 7,
+      ...wordsBeside(attempt, end, { x, stopAfterMin }),
       y: y + 4.3,
       size: letterSize,
       fill: theme.ink,
       halo: theme.surface,
     }),
   ];
+}
+
+/** Right of the bar; past the rule's line where they would lie on it or touch it. */
+function wordsBeside(attempt: ClockedAttempt, end: number, { x, stopAfterMin }: Pick<BarPlace, "x" | "stopAfterMin">) {
+  const text = barWords(attempt);
+  const beside = x(end) + 7;
+  const line = stopAfterMin === undefined || end >= stopAfterMin ? undefined : x(stopAfterMin);
+  const meets = line !== undefined && beside + textWidth(text, letterSize) > line - 7;
+  return { text, x: meets ? line + 7 : beside };
 }
 
 const hatched = (from: number, to: number, y: number): string =>

@@ -186,7 +186,7 @@ describe("vapour", () => {
     );
   });
 
-  // Psat / 101 325: 26 176 Pa make 258 337 ppm, 21 020 Pa at 20 C 207 451 ppm, of which the spilt litre fills a closed room.
+  // Psat / 101 325: 26 176 Pa make 258 337 ppm, 21 020 Pa at 20 C 207 451 ppm, of which two litres fill a closed room.
   it("stops at saturation, the rest is told as not evaporated (C2, C7)", () => {
     const closed = { volumeM3: 2, airChangesPerHour: 0 };
     const doses = Array.from({ length: 40 }, () => ({ atMin: 0, volumeMl: 50 }));
@@ -263,126 +263,6 @@ describe("the rate of evaporation", () => {
       atMin: expect.closeTo(8, 9),
     });
     expect(of({ ...known, evaporation: { kind: "constant" } }).evaporation.origin).toBe("assumed");
-  });
-});
-
-describe("limits", () => {
-  it("stand by authority, averaging, kind, year and mark, the strictest first (C9)", () => {
-    const rows = of(known).limits.map(({ authority, ppm, averagingMin, kind, mark }) => [
-      authority,
-      ppm,
-      averagingMin,
-      kind,
-      mark,
-    ]);
-    expect(rows).toEqual([
-      ["MAK (Germany)", 0.5, 480, "timeWeighted", "seen"],
-      ["NIOSH (United States)", 2, 60, "shortTerm", "seen"],
-      ["European Union", 2, 480, "timeWeighted", "memory"],
-      ["United Kingdom", 2, 480, "timeWeighted", "memory"],
-      ["Quebec", 5, 480, "timeWeighted", "seen"],
-      ["ACGIH (United States)", 10, 480, "timeWeighted", "seen"],
-      ["OSHA (United States)", 50, 0, "ceiling", "seen"],
-    ]);
-    expect(of(known).cautions.join()).toContain("recalled and not read");
-  });
-
-  // The published tables: xylene 100 and 150 (United States), 50 and 100 (Europe); tetrachloroethylene 100 and its ceiling of 200, 25 and 100, 20 and 40; limonene 5, its peaks 20, and 30.
-  it.each([
-    ["xylene", [50, 50, 100, 100, 100, 100, 150]],
-    ["tetrachloroethylene", [20, 25, 40, 100, 100, 200]],
-    ["limonene", [5, 20, 30]],
-    ["eucalyptol", []],
-  ])("of %s are those that are published (C9)", (solvent, ppm) => {
-    const found = of({ ...known, solvent });
-    expect(found.limits.map((row) => row.ppm)).toEqual(ppm);
-    if (ppm.length > 0) return;
-    expect(found.cautions.join()).toContain("No limit is set for eucalyptol");
-    const why = "no limit is set in any list that was read";
-    expect(found.notComputed).toEqual(["volumeAtFirstLimitMl", "firstLimit"].map((name) => ({ name, why })));
-  });
-
-  it("are held against the figure of their own averaging, in each zone (C9)", () => {
-    const furtherLimits = [0, 15, 60, 480].map((averagingMin) => ({ ...limit, averagingMin, ppm: 1 }));
-    const found = of({ ...known, solvent: own, nearField, furtherLimits });
-    expect(found.limits).toHaveLength(8);
-    for (const row of found.limits) {
-      const name = { 0: "peak", 15: "mean15", 60: "mean60", 480: "mean480" } as const;
-      const { mgM3, ppm } = found[row.zone]?.[name[row.averagingMin]] ?? { mgM3: -1, ppm: -1 };
-      expect(row.value).toEqual({ mgM3, ppm });
-      expect(row.ratio).toBeCloseTo(ppm, 12);
-      expect(row.passed).toBe(ppm > 1);
-      expect(row.stands).toBe(ppm > 1 ? "above" : "below");
-      expect([row.mark, row.source]).toEqual(["own", "house rules"]);
-    }
-    expect(found.limits.slice(0, 2).map(({ averagingMin, zone }) => [averagingMin, zone])).toEqual([
-      [0, "near"],
-      [0, "far"],
-    ]);
-    expect(found.cautions[0]).toMatch(/^Above \d of 8 limits; most above that of house, 1 ppm, by a factor of /);
-  });
-
-  it("that the range of rates decides are told as such, and passed by the upper end (C9)", () => {
-    const { evaporation: _, ...rest } = known;
-    const found = of({ ...rest, solvent: { ...own, limits: [{ ...limit, averagingMin: 0, ppm: 0.5 }] } });
-    expect(found.limits[0]).toMatchObject({ passed: true, stands: "dependsOnRate" });
-    expect(found.cautions[0]).toContain("at the upper end of the range of rates");
-  });
-
-  it("at which the value just lies are not passed (C9)", () => {
-    // A closed room of 25 m3: 0.1 ml at 1 g/ml are 100 mg, 4 mg/m3 from the first moment on.
-    const solvent = { ...own, limits: [{ ...limit, averagingMin: 0, mgM3: 4 }] };
-    const found = of({
-      solvent,
-      doses: [drop],
-      evaporation: { kind: "instant" },
-      room: { volumeM3: 25, airChangesPerHour: 0 },
-    });
-    expect(found.limits[0]).toMatchObject({ ratio: 1, passed: false, stands: "at" });
-    expect(found.volumeAtFirstLimitMl).toBeCloseTo(0.1, 12);
-  });
-
-  it("name what causes cancer, by whom (C9)", () => {
-    const said = (solvent: unknown) =>
-      of({ ...known, solvent })
-        .carcinogen.map(({ says }) => says)
-        .join(" ");
-    expect(said("chloroform")).toMatch(/potential occupational carcinogen.*group 2B/);
-    expect(said("tetrachloroethylene")).toMatch(/lowest feasible.*group 2A/);
-    expect(said("xylene")).toContain("group 3: not classifiable");
-    expect(said("limonene")).toContain("group 3");
-    expect([said("eucalyptol"), said(own)]).toEqual(["", ""]);
-    expect(of(known).cautions.join()).toContain("potential occupational carcinogen");
-  });
-});
-
-describe("the rest of the day", () => {
-  // 29 CFR 1910.1000(d): 2 h at 150, 2 h at 75, 4 h at 50 ppm are 81.25 ppm over 8 h.
-  it("enters the mean over 8 hours as the regulation's own example has it (C8)", () => {
-    const otherCases = [
-      { ppm: 150, minutes: 120 },
-      { ppm: 75, minutes: 120 },
-      { ppm: 50, minutes: 240 },
-    ];
-    const { far } = of({ ...known, doses: [], otherCases });
-    expect(far.mean480.ppm).toBeCloseTo(81.25, 12);
-    expect([far.peak.ppm, far.mean60.ppm]).toEqual([0, 0]);
-  });
-
-  // Measured in a surgery: < 0.88 ppm over 150 min, < 0.275 ppm over 8 h (J Endod 1992;18:301-303); both are upper bounds.
-  it("of a surgery that was measured keeps its < (C8, C13)", () => {
-    const found = of({ ...known, doses: [], otherCases: [{ ppm: 0.88, minutes: 150 }] });
-    expect(found.far.mean480.ppm).toBeCloseTo(0.275, 12);
-    expect(found.cautions.join()).toContain("< 0.88 ppm over 150 min, that is < 0.275 ppm over 8 hours");
-  });
-
-  it("is taken off what is left of a limit over 8 hours (C10)", () => {
-    const solvent = { ...own, limits: [{ ...limit, averagingMin: 480, ppm: 2 }] };
-    const alone = of({ ...known, solvent }).volumeAtFirstLimitMl ?? 0;
-    const input = { ...known, solvent, otherCases: [{ ppm: 3, minutes: 240 }] };
-    expect((of(input).volumeAtFirstLimitMl ?? 0) / alone).toBeCloseTo(0.25, 9);
-    const spent = of({ ...input, otherCases: [{ ppm: 4, minutes: 240 }] });
-    expect(spent.notComputed[0]?.why).toBe("the day's other cases alone reach the limit of house");
   });
 });
 

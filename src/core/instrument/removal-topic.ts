@@ -68,7 +68,7 @@ function removal(asked: RemovalInput): RemovalOutput {
     ...geometry,
     ...{ removalChance, visibility, perforation, ways, ...figuresDecide(ways), drivers: differenceDrivers(inputs) },
     reasons: removalReasons(input, { ...geometry, removalChance, perforation }),
-    tellPatient: tellPatient({ removalChance, ways, perforation }),
+    tellPatient: tellPatient({ ...geometry, removalChance, ways, perforation }),
     basis: basisOf(input),
     cautions: removalCautions(input, { ...geometry, visibility }, course?.places.lengthMm),
     notComputed: removalMissing(input, geometry),

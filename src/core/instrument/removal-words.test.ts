@@ -98,6 +98,19 @@ describe("what the patient is told", () => {
     expect(tellPatient.join(" ")).toContain("do not tell which way is right for you");
   });
 
+  it("says where a straight way would leave too little of the root, and nowhere else (C16)", () => {
+    const told = (input: object) => of(input).tellPatient.join(" ").includes("too little of the root");
+    expect([told(hard), told(easy), told({})]).toEqual([true, false, false]);
+    // 1.9 mm less 0.93 mm leave 0.97 mm: above a limit of 0.5 mm, below one of 1.2 mm.
+    const wall = (mm: number, wallLeftMm?: number) =>
+      told({ ...hard, walls: [{ side: "furcation", mm }], limits: wallLeftMm === undefined ? {} : { wallLeftMm } });
+    expect([wall(1.9), wall(1.9, 0.5), wall(1.9, 1.2)]).toEqual([false, false, true]);
+    // 1.2 mm leave 0.27 mm: critical without a limit of one's own.
+    expect(wall(1.2)).toBe(true);
+    // At the head alone: a platform of 0.74 mm in a canal of 0.5 mm takes 0.12 mm of 0.4.
+    expect(told({ ...hard, course: undefined, limits: {}, walls: [{ side: "mesial", mm: 0.4 }] })).toBe(true);
+  });
+
   it("names the lowest and the highest series that the sum draws from (C16)", () => {
     expect(of(hard).tellPatient.join(" ")).toContain(
       "In one, the try worked in 9 of 24 teeth. In another, the try worked in 162 of 170 teeth.",

@@ -2,17 +2,18 @@ import type { RemovalOutput } from "../removal-output.ts";
 import type { Estimate } from "./estimate.ts";
 
 type Chance = RemovalOutput["removalChance"][number];
-type Weighed = Pick<RemovalOutput, "removalChance" | "ways" | "perforation">;
+type Weighed = Pick<RemovalOutput, "removalChance" | "ways" | "perforation" | "sightLine" | "platform">;
 
 /**
  * What the patient is told, in short sentences; a chance as "about n of N".
  * @source docs/methods/removal.md C16
  */
-export const tellPatient = ({ removalChance, ways, perforation }: Weighed): string[] => [
+export const tellPatient = ({ removalChance, ways, perforation, ...walls }: Weighed): string[] => [
   "A small piece of a file has broken off in the root of your tooth.",
   "We can try to take it out. We can try to pass it and clean beside it. We can leave it and fill the root up to it. The tip of the root can be taken off from the side. Or the tooth can be taken out.",
   ...attemptSays(removalChance.filter(({ inSum }) => inSum)),
   `A try can make a hole in the root. That was so in ${perforationSays(perforation)}.`,
+  ...wallSays(walls),
   ...ways.flatMap(({ way, healed }) => (healed === undefined ? [] : [healedSays(way, healed)])),
   "The groups in the studies were not the same. So the numbers do not tell which way is right for you.",
   "Whatever we do, come back so that we can check the tooth with a picture.",
@@ -33,6 +34,15 @@ const perforationSays = ({ from }: Weighed["perforation"]): string =>
     .map(({ events, n }) => `${events} of ${n} teeth`)
     .join(" in some studies and in ")
     .concat(" in one study");
+
+/** The counts of the studies hold no root like one whose wall would be too thin: that is said before they are. */
+function wallSays({ sightLine, platform }: Pick<Weighed, "sightLine" | "platform">): string[] {
+  const grades = [platform?.grade, ...(sightLine?.sides ?? []).map(({ grade }) => grade)];
+  const isThin = grades.some((grade) => grade === "through" || grade === "critical");
+  return isThin || sightLine?.path.verdict === "refused"
+    ? ["In your tooth a straight way to the piece would leave too little of the root. The studies did not count that."]
+    : [];
+}
 
 const doneSays = {
   remove: "If we try to take it out",

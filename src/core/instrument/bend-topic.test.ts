@@ -266,6 +266,16 @@ describe("what one film bounds", () => {
 
 describe("what can't be", () => {
   const input = { instrument: red6, course: usual, tipDepthMm: 16 };
+
+  it("says of a depth beyond a course from the reference point what may be wrong with its beginning", () => {
+    const why = (courseStarts: "orifice" | "referencePoint") => () =>
+      bendTopic.compute(bendTopic.input.parse({ ...input, tipDepthMm: 19, courseStarts }));
+    expect(why("referencePoint")).toThrow(
+      /16.00 mm long from the reference point; if its course begins at the orifice, say so$/,
+    );
+    expect(why("orifice")).toThrow(/16.00 mm long$/);
+  });
+
   it.each([
     ["a tip beyond the canal", { ...input, tipDepthMm: 16.5 }, "input.impossible", "tipDepthMm"],
     [

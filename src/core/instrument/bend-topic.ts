@@ -30,6 +30,9 @@ export const bendTopic = defineTopic({
   compute: bend,
 });
 
+/** Said where a depth from the reference point is beyond such a course: it is then often the orifice that it begins at. */
+const beginsWords = " from the reference point; if its course begins at the orifice, say so";
+
 /** A strain above this is said: the canal would have to bend the instrument beyond it. */
 const strainToSay = 0.1;
 
@@ -37,7 +40,8 @@ function bend(input: BendInput): BendOutput {
   const shape = instrumentShape(input.instrument, "instrument");
   const bending = canalBending(input.course, "course");
   const { tipDepthMm, convention = "neutral" } = input;
-  const seated = seatedInstrument({ shape, bending, tipDepthMm, convention }, "tipDepthMm");
+  const begins = startOf(input) === "orifice" ? "" : beginsWords;
+  const seated = seatedInstrument({ shape, bending, tipDepthMm, convention }, "tipDepthMm", begins);
   const seeing = seeingOf(input, bending);
   checkOuter(seated);
   const peak = peakStrain(seated);

@@ -1,6 +1,6 @@
 import { relative, sourceOfFact, written } from "./break-facts.ts";
 import { type AssumptionName, assumptionNames, middleOf, withOne } from "./fracture-assumed.ts";
-import { explanationNames, type FractureOutput, type OfEach } from "./fracture-input.ts";
+import { type ExplanationName, explanationNames, type FractureOutput, type OfEach } from "./fracture-input.ts";
 import { type BreakCase, type Look, lookAt, posteriorOf, withValues } from "./weigh-break.ts";
 
 /** Assumptions that enter wherever a break is weighed, and those that enter with its place alone. */
@@ -79,9 +79,14 @@ const named = {
 
 /**
  * The fact without which the answer would be the most different, with what it is most consistent with.
- * Takes the facts of the case, what stands at the middle, and all facts as they are told, the place among them.
+ * Takes the facts of the case, what stands at the middle, all facts as they are told, the place among them, and whether
+ * anything bends the instrument: where nothing does, fatigue expects no place, and none is most consistent with it.
  */
-export function weighsMost({ facts }: BreakCase, middle: Look, told: FractureOutput["facts"]): string {
+export function weighsMost(
+  { facts }: BreakCase,
+  middle: Look,
+  { told, bent }: { readonly told: FractureOutput["facts"]; readonly bent: boolean },
+): string {
   const whole = posteriorOf(facts, middle);
   const without = (name: string): OfEach => {
     const others = facts.filter((one) => one.name !== name);
@@ -90,14 +95,20 @@ export function weighsMost({ facts }: BreakCase, middle: Look, told: FractureOut
   const moves = told.map(({ name, says, factor }) => {
     const rest = without(name);
     const apart = explanationNames.reduce((sum, one) => sum + Math.abs(whole[one] - rest[one]), 0);
-    return { says, factor, apart };
+    return { name, says, factor, apart };
   });
   const [most] = moves.toSorted((a, b) => b.apart - a.apart);
   if (most === undefined || most.apart < movesLittle)
     return "Nothing that is known moves the answer from what it was before.";
-  const favoured = explanationNames.filter((name) => most.factor[name] > 1 - 1e-9).map((name) => named[name]);
+  const fits = explanationNames.filter((name) => most.factor[name] > 1 - 1e-9);
+  if (most.name === "place" && !bent && fits.includes("bendingFatigue"))
+    return `${most.says} That is least consistent with ${named[leastOf(most.factor)]}.`;
+  const favoured = fits.map((name) => named[name]);
   return `${most.says} That is most consistent with ${favoured.join(" or ")}.`;
 }
+
+const leastOf = (factor: OfEach): ExplanationName =>
+  explanationNames.reduce((least, name) => (factor[name] < factor[least] ? name : least));
 
 /** Every fact with what it weighs at the middle. */
 export function factsOf({ facts, ranges }: BreakCase, middle: Look): FractureOutput["facts"] {

@@ -83,6 +83,11 @@ describe("facts", () => {
     const [fatigue = 1, , flaw = 0] = output.explanations.map(({ posterior }) => posterior.mean);
     expect(flaw).toBeGreaterThan(fatigue);
     expect(output.sensitivity.map(({ assumption }) => assumption)).toContain("hardlyBent");
+    expect(output.weighsMost).toBe("It broke 14.0 mm from its tip. That is least consistent with torsional overload.");
+    const near = explain({
+      ...{ course: undefined, tipDepthMm: undefined, fragment: { lengthMm: { value: 2.5, sigma: 0.2 } } },
+    });
+    expect(near.weighsMost).toBe("It broke 2.5 mm from its tip. That is most consistent with torsional overload.");
   });
 
   it("C2: what is often found together is said to be surer than it should be", () => {

@@ -57,8 +57,8 @@ function fracture(input: FractureInput): FractureOutput {
   const explained: Explained = { input, reading, used, ranges, bent: weighing.fatigue !== undefined };
   const told = [...placeFact(breakCase, middle), ...factsOf(breakCase, middle)];
   return {
-    explanations: explanationsOf(breakCase, weighing, { middle, tipDepthMm: input.tipDepthMm }),
-    weighsMost: weighsMost(breakCase, middle, told),
+    explanations: explanationsOf(breakCase, weighing, { middle, input }),
+    weighsMost: weighsMost(breakCase, middle, { told, bent: explained.bent }),
     wouldDecide: wouldDecide(explained),
     ...ofPlace(input, place, shape),
     facts: told,
@@ -85,23 +85,25 @@ function checkTold(input: FractureInput): void {
 }
 
 function ofPlace(
-  { instrument, tipDepthMm }: FractureInput,
+  { instrument, tipDepthMm, courseStarts }: FractureInput,
   place: BrokenPlace | undefined,
   shape: Explained["used"]["shape"],
 ) {
+  const name = courseStarts === "referencePoint" ? "breakFromReferenceMm" : "breakFromOrificeMm";
   if (place === undefined) return {};
   return {
     fragmentLength: fragmentStanding(place),
     twist: twistAtBreak(instrument, shape, place.value),
-    ...(tipDepthMm === undefined ? {} : { breakFromOrificeMm: tipDepthMm - place.value }),
+    ...(tipDepthMm === undefined ? {} : { [name]: tipDepthMm - place.value }),
   };
 }
 
 function explanationsOf(
   breakCase: BreakCase,
   weighing: Weighing,
-  { middle, tipDepthMm }: { middle: Look; tipDepthMm: number | undefined },
+  { middle, input: { tipDepthMm, courseStarts } }: { middle: Look; input: FractureInput },
 ): FractureOutput["explanations"] {
+  const inCanal = courseStarts === "referencePoint" ? "fromReferenceMm" : "fromOrificeMm";
   const { used, ranges } = breakCase;
   const seen = likelihoodsOf(breakCase, middle);
   return explanationNames.map((name) => {
@@ -111,7 +113,7 @@ function explanationsOf(
       name,
       predictedFromTipMm: predicted,
       places: [...perMm].map((density, index) => ({ fromTipMm: middleMm(index), density })),
-      ...(predicted === null || tipDepthMm === undefined ? {} : { fromOrificeMm: tipDepthMm - predicted.mean }),
+      ...(predicted === null || tipDepthMm === undefined ? {} : { [inCanal]: tipDepthMm - predicted.mean }),
       likelihood: seen[name],
       prior: { mean: middle.prior[name], ...countsOf(name, ranges) },
       posterior: { mean: weighing.posterior[name], interval: weighing.intervals[name] },

@@ -5,9 +5,11 @@
  * Gives a number above 0, or 0 where it is too small to be written.
  * @source calculus; docs/methods/solvent.md C6
  */
-export function expOver(...places: [number, number] | [number, number, number]): number {
-  const [least = 0, middle = 0, most = middle] = places.toSorted((x, y) => x - y);
-  if (places.length === 2) return pair(least, middle);
+export function expOver(x: number, y: number, z?: number): number {
+  if (z === undefined) return pair(Math.min(x, y), Math.max(x, y));
+  const least = Math.min(x, y, z);
+  const most = Math.max(x, y, z);
+  const middle = Math.max(Math.min(x, y), Math.min(Math.max(x, y), z));
   const spread = most - least;
   // Far apart the difference of two differences is as exact as they are; close by its digits would cancel.
   if (spread > 1) return (pair(middle, most) - pair(least, middle)) / spread;

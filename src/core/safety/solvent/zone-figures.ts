@@ -43,6 +43,12 @@ function worstMean({ levelAt, areaUntil, edges }: CourseReading, overMin: number
     .sort((x, y) => x - y);
   const valueAt = (at: number) => areaUntil(at + overMin) - areaUntil(at);
   const slopeAt = (at: number) => levelAt(at + overMin) - levelAt(at);
-  const found = places.map((at, index) => largestOver(at, places[index + 1] ?? at, { valueAt, slopeAt }));
-  return highest(found).value / overMin;
+  let best = Math.max(...places.map(valueAt));
+  for (const [index, at] of places.entries()) {
+    const next = places[index + 1];
+    // A window that starts between both holds no more than from the first start to the last end: most stretches need no search.
+    if (next === undefined || areaUntil(next + overMin) - areaUntil(at) <= best) continue;
+    best = Math.max(best, largestOver(at, next, { valueAt, slopeAt }).value);
+  }
+  return best / overMin;
 }

@@ -4,6 +4,7 @@ import type { FilmPixels } from "../src/imaging/film-pixels.ts";
 import { deriveLedger } from "../src/ledger/derive-ledger.ts";
 import { topicList } from "../src/ledger/topic-list.ts";
 import type { CaseSource } from "../src/pages/case-source.ts";
+import { guideSources } from "../src/record/mishap-guide/guide-sources.ts";
 import { type BodyOf, type Part, type PartKind, partTypes } from "../src/record/parts.ts";
 import { firstSettings } from "../src/record/settings.ts";
 
@@ -166,7 +167,9 @@ export function sampleSource(parts: readonly Part[] = sampleParts()): CaseSource
       at: "2024-10-01T10:00:00Z",
       known: () => undefined,
     }),
-    references: new Map(topics.flatMap(({ sources }) => sources).map((source) => [source.id, source])),
+    references: new Map(
+      [...guideSources, ...topics.flatMap(({ sources }) => sources)].map((source) => [source.id, source]),
+    ),
     methods: new Map(topics.map(({ name, summary }) => [name, summary])),
     notation: "twoDigit",
     theme: "paper",

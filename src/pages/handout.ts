@@ -6,7 +6,7 @@ import { recallTable } from "./sections/after.ts";
 import { canalTables } from "./sections/canal-table.ts";
 import { spaceOnPaper } from "./sections/course-in-space.ts";
 import { filmGallery } from "./sections/film-gallery.ts";
-import { mishapFacts } from "./sections/mishap.ts";
+import { mishapFacts, stepSourcesOf } from "./sections/mishap.ts";
 import { removalFacts } from "./sections/removal.ts";
 import { sourcePages } from "./sections/sources.ts";
 import { summaryPage } from "./sections/summary.ts";
@@ -44,11 +44,11 @@ function canalPages(source: CaseSource): Page[] {
 }
 
 function mishapPage(source: CaseSource): Page[] {
-  const lines = partsOf(source.parts, "mishap").map((mishap) => mishapFacts(mishap, source));
-  if (lines.length === 0) return [];
-  return [
-    { title: "Mishaps", on: "", blocks: [{ kind: "text", lines: [...lines, ...removalFacts(source)] }], notes: [] },
-  ];
+  const mishaps = partsOf(source.parts, "mishap");
+  if (mishaps.length === 0) return [];
+  const lines = [...mishaps.map((mishap) => mishapFacts(mishap, source)), ...removalFacts(source)];
+  const stepSources = mishaps.flatMap(({ body }) => stepSourcesOf(body));
+  return [{ title: "Mishaps", on: "", blocks: [{ kind: "text", lines }], notes: [], stepSources }];
 }
 
 function recallPage(source: CaseSource): Page[] {

@@ -92,6 +92,8 @@ export interface Page {
   readonly blocks: readonly Block[];
   /** What is said beside the page: the numbers' formulas and sources. */
   readonly notes: readonly string[];
+  /** What stands behind steps that the page tells of, by source id, or "common practice". */
+  readonly stepSources?: readonly string[];
 }
 
 /** A document as data: everything that it says, and nothing of how it looks in one format. */

@@ -10,6 +10,7 @@ import { pieceSheet } from "../pages/piece-sheet.ts";
 import { decidedOn } from "../record/decided-on.ts";
 import type { DocumentKind } from "../record/document-kind.ts";
 import type { LedgerEntry } from "../record/ledger-entry.ts";
+import { guideSources } from "../record/mishap-guide/guide-sources.ts";
 import type { DocumentRow } from "../store/document-row.ts";
 import type { Store } from "../store/store.ts";
 import type { Comparisons } from "./comparing/comparisons.ts";
@@ -51,7 +52,7 @@ export async function writeDocument(
       ...{ ledger, kept: await keptEntries(store, decidedOn(state.parts), ledger) },
       notation: settings.notation,
     },
-    references: new Map(topics.flatMap((topic) => topic.sources).map((one) => [one.id, one])),
+    references: new Map([...guideSources, ...topics.flatMap((topic) => topic.sources)].map((one) => [one.id, one])),
     methods: new Map(topics.map((topic) => [topic.name, topic.summary])),
     theme: "paper",
   };

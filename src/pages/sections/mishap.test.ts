@@ -4,6 +4,7 @@ import type { LedgerEntry } from "../../record/ledger-entry.ts";
 import type { BodyOf } from "../../record/parts.ts";
 import { toldOfBreak } from "../break-for-tests.ts";
 import type { CaseSource } from "../case-source.ts";
+import { deck } from "../deck.ts";
 import { handout } from "../handout.ts";
 import type { Page, says } from "../page-model.ts";
 import { mishapFacts, mishapPages } from "./mishap.ts";
@@ -103,6 +104,29 @@ describe("a mishap in the deck", () => {
     ])
       expect(text).toContain(words);
     expect(text).not.toMatch(/2024|10:0/);
+  });
+
+  it("lists among the sources what stands behind the steps that were noted, and nothing of the others", () => {
+    const at = "2024-03-27T10:01:00.000Z";
+    const noted = (...names: string[]) =>
+      sourceOf({ steps: names.map((name) => ({ step: `separated-${name}`, at })) } as Partial<BodyOf<"mishap">>);
+    const heading = "Behind the usual steps";
+    for (const [make, council] of [
+      [deck, "General Dental Council"],
+      [handout, "Dental Council 2016"],
+    ] as const) {
+      const sourcesOf = (source: CaseSource): string => {
+        const page = make(source).pages.filter(({ title }) => title === "Sources");
+        const steps = page.flatMap(({ blocks }) => blocks).filter((one) => "heading" in one && one.heading === heading);
+        return textOf([{ title: "", on: "", blocks: steps, notes: [] }]);
+      };
+      expect(sourcesOf(noted("stop", "tell"))).toMatch(
+        new RegExp(`^${heading}\n${council}.*\nThe others: common practice`),
+      );
+      expect(sourcesOf(noted("stop", "tell"))).not.toContain("Madarati");
+      expect(sourcesOf(noted("stop"))).toBe(`${heading}\nCommon practice.`);
+      expect(sourcesOf(sourceOf({}))).toBe("");
+    }
   });
 
   it("says nothing of what was not recorded", () => {

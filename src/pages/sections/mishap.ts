@@ -34,6 +34,7 @@ function aboutPage({ body }: Mishap, source: CaseSource): Page {
       ...textBlock("Said to the patient, and agreed", `${body.told?.said ?? ""}\n${body.told?.agreed ?? ""}`),
     ],
     notes: doneNotes(body),
+    stepSources: stepSourcesOf(body),
   };
 }
 
@@ -87,6 +88,10 @@ function toldLines({ toldPatient, told, what, steps }: BodyOf<"mishap">, { parts
     ...(done.length === 0 ? [] : [says(`Noted of the usual immediate steps: ${done.length} of ${usual.length}`)]),
   ];
 }
+
+/** What stands behind the usual steps that were noted. */
+export const stepSourcesOf = ({ what, steps = [] }: BodyOf<"mishap">): string[] =>
+  mishapGuide(what).steps.flatMap(({ id, source }) => (steps.some(({ step }) => step === id) ? [source] : []));
 
 /** The steps that were noted, in the order in which they were done; no time of day stands in a document. */
 function doneNotes({ what, steps = [] }: BodyOf<"mishap">): string[] {

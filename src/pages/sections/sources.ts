@@ -11,10 +11,14 @@ export function sourcePages(source: CaseSource, pages: readonly Page[], behind: 
   const own = partsOf(source.parts, "reference").map(({ body }) => says(referenceWords(body)));
   const ids = sourceIdsOf(source, pages);
   const behindLines = behind === "inFull" ? ids.map((id) => inFull(id, source)) : byName(ids, source);
+  const steps = stepLines(pages, source, behind);
   const blocks = [
     ...(own.length > 0 ? [{ kind: "text" as const, heading: "References of the case", lines: own, dense: true }] : []),
     ...(ids.length > 0
       ? [{ kind: "text" as const, heading: "Behind the numbers", lines: behindLines, dense: behind === "inFull" }]
+      : []),
+    ...(steps.length > 0
+      ? [{ kind: "text" as const, heading: "Behind the usual steps", lines: steps, dense: behind === "inFull" }]
       : []),
     { kind: "text" as const, heading: "Cautions", lines: [says(caution)] },
   ];
@@ -36,6 +40,17 @@ function inFull(id: string, { references }: CaseSource): Line {
     { text: found.verification === "seen" ? "" : " (value from memory)", quiet: true },
   ];
 }
+
+/** What stands behind the steps after a mishap that the pages tell of, each source once. */
+function stepLines(pages: readonly Page[], source: CaseSource, behind: "inFull" | "byName"): Line[] {
+  const named = [...new Set(pages.flatMap(({ stepSources = [] }) => stepSources))].sort();
+  const ids = named.filter((name) => name !== practice);
+  const others =
+    ids.length < named.length ? [says(ids.length === 0 ? "Common practice." : "The others: common practice.")] : [];
+  if (behind === "inFull") return [...ids.map((id) => inFull(id, source)), ...others];
+  return [...(ids.length === 0 ? [] : byName(ids, source)), ...others];
+}
+const practice = "common practice";
 
 /** `Ahmed 2017*, Clark 1910*`, and where they stand in full. */
 function byName(ids: readonly string[], { references }: CaseSource): Line[] {

@@ -97,12 +97,13 @@ describe("a break as it is told", () => {
     ...{ atMiddle: ofEach, shifts: [], ...told },
   };
 
-  it("has no place from the orifice where its course begins elsewhere", () => {
+  it("is told with its places in the canal as they stand, from either beginning of the course", () => {
     expect(fractureTold({ output })?.breakFromOrificeMm).toBe(15);
-    expect(fractureTold({ output, inputPaths: [at("tipDepthMm", "x")] })?.explanations[0]?.fromOrificeMm).toBe(14);
-    const elsewhere = fractureTold({ output, inputPaths: [at("courseStarts", "ledger/e/lengthMm")] });
-    expect(elsewhere).not.toHaveProperty("breakFromOrificeMm");
-    expect(elsewhere?.explanations).toHaveLength(3);
-    for (const one of elsewhere?.explanations ?? []) expect(one).not.toHaveProperty("fromOrificeMm");
+    const { breakFromOrificeMm: _orifice, ...others } = output;
+    const fromReference = fractureTold({ output: { ...others, breakFromReferenceMm: 22 } });
+    expect(fromReference?.breakFromReferenceMm).toBe(22);
+    expect(fromReference).not.toHaveProperty("breakFromOrificeMm");
+    expect(fractureTold({ output: { ...output, explanations: [] } })).toBeUndefined();
+    expect(fractureTold(undefined)).toBeUndefined();
   });
 });

@@ -59,7 +59,11 @@ export const fractureInput = z.strictObject({
     .gt(0)
     .max(45)
     .optional()
-    .describe("Depth of the tip along that canal from the orifice when it broke, in mm."),
+    .describe("Depth of the tip along that canal from where the course starts when it broke, in mm."),
+  courseStarts: z
+    .enum(["orifice", "referencePoint"])
+    .optional()
+    .describe("Where the course and the depth begin; at the orifice where absent."),
   fragment: z
     .strictObject({
       lengthMm: measuredMm.optional().describe("Length of the piece."),
@@ -96,6 +100,7 @@ const explanation = z.strictObject({
     .number()
     .optional()
     .describe("Where in the canal the mean would lie, mm from the orifice; absent without a depth of the tip."),
+  fromReferenceMm: z.number().optional().describe("The same from the reference point, where the course starts there."),
   likelihood: z.number().describe("Of all that was seen; 1 under the explanation that makes it most likely."),
   prior: z
     .strictObject({
@@ -147,6 +152,10 @@ export const fractureOutput = z.strictObject({
     .number()
     .optional()
     .describe("Where in the canal it broke, mm from the orifice; below 0 above it."),
+  breakFromReferenceMm: z
+    .number()
+    .optional()
+    .describe("The same from the reference point, where the course starts there."),
   facts: z
     .array(
       z.strictObject({

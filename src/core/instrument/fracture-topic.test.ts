@@ -173,6 +173,25 @@ describe("properties", () => {
     expect(output.explanations[0]?.fromOrificeMm).toBeCloseTo(15 - predicted(output, 0), 9);
   });
 
+  it("a course from the reference point counts every place in the canal from there, and nothing else changes", () => {
+    const asked = { course: other.course, tipDepthMm: 13, fragment: length(4) };
+    const [orifice, cusp] = [explain(asked), explain({ ...asked, courseStarts: "referencePoint" })];
+    expect(explain({ ...asked, courseStarts: "orifice" })).toEqual(orifice);
+    expect([cusp.breakFromReferenceMm, cusp.breakFromOrificeMm]).toEqual([expect.closeTo(9, 9), undefined]);
+    expect(cusp.explanations[0]?.fromReferenceMm).toBeCloseTo(13 - predicted(cusp, 0), 9);
+    for (const one of cusp.explanations) expect(one).not.toHaveProperty("fromOrificeMm");
+    for (const one of orifice.explanations) expect(one).not.toHaveProperty("fromReferenceMm");
+    expect(orifice).not.toHaveProperty("breakFromReferenceMm");
+    expect(cusp.notComputed).toContainEqual({
+      name: "breakFromOrificeMm",
+      why: expect.stringMatching(/reference point/),
+    });
+    expect(orifice.notComputed.map(({ name }) => name)).not.toContain("breakFromOrificeMm");
+    expect(cusp.explanations.map(({ posterior }) => posterior)).toEqual(
+      orifice.explanations.map(({ posterior }) => posterior),
+    );
+  });
+
   it("a traced course gives the place with the spread that its points leave", () => {
     const points: [number, number][] = Array.from({ length: 31 }, (_, index) => {
       const s = index * 0.5;

@@ -55,7 +55,11 @@ export function fractureCautions({ input, reading, bent, used }: Explained): str
       ? ["Nothing was measured of the piece: its place along the instrument can't weigh."]
       : []),
     ...contradiction(reading.place),
+    ...widthAlone(reading.place),
     ...together(input),
+    ...(instrument.alloy === "stainlessSteel"
+      ? ["The published shares and lengths are of nickel-titanium instruments; for stainless steel they are assumed."]
+      : []),
     ...(bent ? [] : [unbent(used)]),
     ...(signs.includes("bent") ? ["That the piece is bent is not weighed: it speaks for none of the three."] : []),
     ...(instrument.lengthMm === undefined
@@ -74,6 +78,17 @@ function contradiction(place: BrokenPlace | undefined): string[] {
   const lengths = place.measures.map(({ name, value }) => `${value.toFixed(2)} mm by ${name}`).join(", ");
   return [
     `The measures of the piece contradict each other (${lengths}); their mean is taken as less sure. Measure again.`,
+  ];
+}
+
+/** A length that is less sure than this decides little between places that lie 1 or 2 mm apart, mm. */
+const unsureMm = 0.5;
+
+function widthAlone(place: BrokenPlace | undefined): string[] {
+  const [only, ...more] = place?.measures ?? [];
+  if (only?.name !== "brokenEndDiameterMm" || more.length > 0 || only.sigma <= unsureMm) return [];
+  return [
+    `The length follows from the width alone, to ${only.sigma.toFixed(1)} mm (one standard deviation) at this taper: measure the length itself.`,
   ];
 }
 
@@ -137,11 +152,12 @@ export function fractureNotComputed({ input, reading, bent, used }: Explained): 
   const { section, torqueLimitNmm } = input.instrument;
   const simple = section === "circle" || section === "square" || section === "triangle";
   const depth = "the depth of the tip at the break is not known";
+  const otherStart = "the course begins at the reference point, and where the orifice lies on it is not known";
+  const unknown = place === undefined ? none : input.tipDepthMm === undefined ? depth : undefined;
+  const why = unknown ?? (input.courseStarts === "referencePoint" ? otherStart : undefined);
   return [
     ...(place === undefined ? ["fragmentLength", "twist"].map((name) => ({ name, why: none })) : []),
-    ...(place === undefined || input.tipDepthMm === undefined
-      ? [{ name: "breakFromOrificeMm", why: place === undefined ? none : depth }]
-      : []),
+    ...(why === undefined ? [] : [{ name: "breakFromOrificeMm", why }]),
     ...reading.unused.map(({ name, why }) => ({ name: `fragmentLength by ${name}`, why })),
     ...(bent
       ? []

@@ -74,9 +74,10 @@ describe("how an instrument broke is asked", () => {
   it("says where its course begins where that is not the orifice", () => {
     const length = filmPart("film-l", { purpose: "workingLength", takenOn: "2024-03-05" });
     const { input, paths } = ask([length, tracePart("t", "film-l"), mishapPart("mishap-1")]);
-    expect(input).toMatchObject({ tipDepthMm: 18 });
+    expect(input).toMatchObject({ courseStarts: "referencePoint", tipDepthMm: 18 });
     expect(paths.map(({ input: at }) => at)).toContain("courseStarts");
     const atOrifice = ask([...traced, visitPart("visit-1", []), mishapPart("mishap-1")]);
+    expect(atOrifice.input).not.toHaveProperty("courseStarts");
     expect(atOrifice.paths.map(({ input: at }) => at)).not.toContain("courseStarts");
   });
 });

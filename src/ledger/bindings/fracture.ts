@@ -79,7 +79,11 @@ function canalTold(mishap: Mishap, context: BindingContext): Told {
   const { course, tipDepthMm, paths } = seat;
   const fromReference = course.startsAt === "referencePoint";
   return {
-    input: { course: { points: course.points, sigmaMm: course.sigmaMm }, tipDepthMm },
+    input: {
+      course: { points: course.points, sigmaMm: course.sigmaMm },
+      ...(fromReference ? { courseStarts: course.startsAt } : {}),
+      tipDepthMm,
+    },
     paths: [...paths, ...(fromReference ? [{ input: "courseStarts", record: course.lengthRecord }] : [])],
   };
 }

@@ -13,6 +13,8 @@ const names: Readonly<Record<string, string>> = {
   areaRatio: "Area, after over before",
   atMm: "Tightest, below the orifice",
   "before.hash": "The earlier film",
+  breakFromOrificeMm: "The break, from the orifice",
+  breakFromReferenceMm: "The break, from the reference point",
   brokenEndDiameterMm: "Width at the broken end",
   canalOnFilmMm: "Length on the film",
   asideMm: "Beside the course",

@@ -81,14 +81,23 @@ function Prior({ of: { prior } }: { readonly of: ExplanationTold }) {
   );
 }
 
-function Place({ of: { predictedFromTipMm: at, fromOrificeMm } }: { readonly of: ExplanationTold }) {
+/** Where in the canal the mean would lie, by where the course begins. */
+function inCanal({ fromOrificeMm, fromReferenceMm }: ExplanationTold): string {
+  if (fromOrificeMm !== undefined) return `, ${numberInWords(fromOrificeMm, 1)}\u202fmm below the orifice`;
+  return fromReferenceMm === undefined
+    ? ""
+    : `, ${numberInWords(fromReferenceMm, 1)}\u202fmm below the reference point`;
+}
+
+function Place({ of }: { readonly of: ExplanationTold }) {
+  const { predictedFromTipMm: at } = of;
   if (at === null) return <span className="quiet">anywhere</span>;
   return (
     <>
       {numberInWords(at.mean, 1)}&#x202f;mm from the tip{" "}
       <span className="quiet">
         SD {numberInWords(at.sd, 1)}&#x202f;mm
-        {fromOrificeMm === undefined ? "" : `, ${numberInWords(fromOrificeMm, 1)}\u202fmm below the orifice`}
+        {inCanal(of)}
       </span>
     </>
   );

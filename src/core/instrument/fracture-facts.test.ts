@@ -101,6 +101,26 @@ describe("facts", () => {
     expect(said({ tipBound: false, stoppedAtTorqueLimit: true })).toEqual([]);
   });
 
+  // (0.31 - 0.25) / 0.02 = 3 mm with sqrt(0.02^2 + 0.0102^2) / 0.02 = 1.1 mm; at taper .06 a third of it.
+  it("C1: a length by the width of a slight taper alone is said to be unsure", () => {
+    const said = (taper: number, more: FractureInput["fragment"] = {}) =>
+      explain({
+        instrument: { size: 25, taper, lengthMm: 25 },
+        fragment: { brokenEndDiameterMm: { value: 0.25 + 3 * taper, sigma: 0.02 }, ...more },
+      }).cautions.filter((says) => says.includes("width alone"));
+    expect(said(0.02).join()).toContain("to 1.1 mm (one standard deviation)");
+    expect(said(0.06)).toEqual([]);
+    expect(said(0.02, { lengthMm: { value: 3, sigma: 0.8 } })).toEqual([]);
+  });
+
+  it("of stainless steel the published shares are said to be assumed", () => {
+    const said = (alloy: FractureInput["instrument"]["alloy"]) =>
+      explain({ instrument: { ...known.instrument, alloy } })
+        .cautions.join()
+        .includes("for stainless steel");
+    expect([said("stainlessSteel"), said("nickelTitanium"), said(undefined)]).toEqual([true, false, false]);
+  });
+
   it("every sign of the list is taken", () => {
     for (const sign of breakSigns) expect(explain({ signs: [sign] }).explanations).toHaveLength(3);
   });

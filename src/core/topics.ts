@@ -23,7 +23,10 @@ import { twoViewTopic } from "./radiograph/two-view-topic.ts";
 import { wallOnFilmTopic } from "./radiograph/wall-on-film-topic.ts";
 import { workingLengthTopic } from "./radiograph/working-length-topic.ts";
 import { Refusal } from "./refusal.ts";
+import { anaestheticTopic } from "./safety/anaesthetic-topic.ts";
+import { irrigationTopic } from "./safety/irrigation-topic.ts";
 import { solventTopic } from "./safety/solvent-topic.ts";
+import { ultrasonicHeatTopic } from "./safety/ultrasonic-heat-topic.ts";
 import { canalsTopic } from "./tooth/canals-topic.ts";
 import { missedCanalTopic } from "./tooth/missed-canal-topic.ts";
 import { toothTopic } from "./tooth/tooth-topic.ts";
@@ -55,6 +58,9 @@ export const topics: readonly Topic[] = [
   fractureTopic,
   removalTopic,
   solventTopic,
+  anaestheticTopic,
+  irrigationTopic,
+  ultrasonicHeatTopic,
   diagnosisTopic,
   testStrengthTopic,
   difficultyTopic,

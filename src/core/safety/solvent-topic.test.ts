@@ -343,3 +343,35 @@ describe("cautions", () => {
     expect(of(known).practicePoints.map(({ conflicting }) => conflicting)).toEqual([true, true, false, false]);
   });
 });
+
+describe("what the answer rests on", () => {
+  const assumed = (change: object) => of({ ...known, ...change }).basis.assumptions.join("\n");
+  it.each([
+    ["a mixed room", {}, "The room is mixed throughout"],
+    ["two zones", { nearField }, "in which dentist, assistant and patient breathe"],
+    ["a rate as given", {}, "0.2 a minute, is as given"],
+    [
+      "a range as given",
+      { evaporation: { kind: "firstOrder", ratePerMin: { low: 0.1, high: 0.4 } } },
+      "0.4 a minute, as given",
+    ],
+    [
+      "the middle of a range",
+      { evaporation: { kind: "firstOrder", ratePerMin: { low: 0.1, high: 0.4 } } },
+      "told for 0.2 a minute",
+    ],
+    ["an even evaporation", { evaporation: { kind: "constant", overMin: 5 } }, "evenly, in 1 / rate minutes"],
+    ["one at once", { evaporation: { kind: "instant" } }, "as early as it can be"],
+    ["the usual air where it is not told", {}, "25 C and 101.325 kPa; taken where not told"],
+    ["the air as told", { temperatureC: 22, pressureKPa: 95 }, "22 C and 95 kPa."],
+    ["a mixture", { solvent: "xylene" }, "Xylene is a mixture"],
+  ])("says %s (C2 to C5)", (_name, change, words) => {
+    expect(assumed(change)).toContain(words);
+  });
+
+  it("says no more than that", () => {
+    expect(assumed({ solvent: "eucalyptol" })).not.toMatch(/mixture|range/);
+    expect(of({ ...known, nearField }).basis.formula).toContain("V_N");
+    expect(of(known).basis.formula).not.toContain("V_N");
+  });
+});

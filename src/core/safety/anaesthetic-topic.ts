@@ -93,7 +93,9 @@ const basisOf = ({ input, set, mass, vasoconstrictors }: Told) => ({
     .concat(mass.byFormula ? [devine.id] : []),
 });
 
+/** Sources of an agent's limit, and of what cautions quote of lidocaine. */
 const setSources = ({ limits }: Told["set"], { given, planned }: AnaestheticInput): string[] =>
-  [...given, ...(planned === undefined ? [] : [planned])].flatMap(
-    ({ agent }) => limits.get(agent)?.source.split(", ") ?? [],
-  );
+  [...given, ...(planned === undefined ? [] : [planned])].flatMap(({ agent }) => [
+    ...(limits.get(agent)?.source.split(", ") ?? []),
+    ...(agent === "lidocaine" ? [label.id, plain.id] : []),
+  ]);

@@ -45,6 +45,15 @@ describe("a removal is asked", () => {
       ...{ walls: own.walls, limits: { minutes: 20, wallLeftMm: 0.5 }, minutesSpent: 8 },
     });
     expect(input).not.toHaveProperty("thinnestAlong");
+    const begun = ask([
+      removal({
+        walls: [{ side: "mesial" }, { side: "furcation", mm: 0.7 }],
+        thinnestAlong: [{ side: "mesial", mm: 1 }],
+      }),
+      mishapPart("mishap-1"),
+    ]);
+    expect(begun.input).toMatchObject({ walls: [{ side: "furcation", mm: 0.7 }] });
+    expect(begun.input).not.toHaveProperty("thinnestAlong");
     expect(records("minutesSpent")).toEqual(["removal-1/attempts"]);
     const bare = ask([removal({ stopRules: { setAt: "2024-03-06T09:00:00Z", attempts: 2 } }), mishapPart("mishap-1")]);
     for (const field of ["limits", "minutesSpent", "walls"]) expect(bare.input).not.toHaveProperty(field);

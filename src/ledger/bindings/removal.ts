@@ -48,8 +48,15 @@ const measures = [
   "innerSide" as const,
 ] as const;
 
-/** A list that was emptied again says no more than one that was never begun. */
+/** A list without a measured row says no more than one that was never begun. */
 const said = (value: unknown): unknown => (Array.isArray(value) && value.length === 0 ? undefined : value);
+
+/** Rows of which the thickness, and the place along the canal, were measured; one that was only begun is left out. */
+const measured = ({ walls, thinnestAlong, ...body }: Removal["body"]) => ({
+  ...body,
+  walls: walls?.filter(({ mm }) => mm !== undefined),
+  thinnestAlong: thinnestAlong?.filter(({ mm, atMm }) => mm !== undefined && atMm !== undefined),
+});
 
 function ofRemoval({ id, body }: Removal): Told[] {
   const { stopRules, attempts } = body;
@@ -58,7 +65,7 @@ function ofRemoval({ id, body }: Removal): Told[] {
   );
   const spent = attempts.reduce((sum, { minutes }) => sum + minutes, 0);
   return [
-    ...measures.flatMap((field) => factTold(field, said(body[field]), `${id}/${field}`)),
+    ...measures.flatMap((field) => factTold(field, said(measured(body)[field]), `${id}/${field}`)),
     ...(limits.length === 0 ? [] : factTold("limits" as const, Object.fromEntries(limits), `${id}/stopRules`)),
     ...factTold("minutesSpent" as const, attempts.length === 0 ? undefined : spent, `${id}/attempts`),
   ];

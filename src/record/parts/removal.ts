@@ -4,7 +4,7 @@ import { between, day, line, mmBetween, moment, otherPart, words } from "../valu
 
 const wall = z.strictObject({
   side: z.enum(["furcation", "mesial", "distal", "buccal", "lingual"]),
-  mm: mmBetween(0.05, 6),
+  mm: mmBetween(0.05, 6).optional().describe("Absent until it is measured."),
 });
 
 const tool = z.enum(["ultrasonicTip", "handFile", "tube", "loop", "forceps", "bypassFile", "solvent", "other"]);
@@ -33,7 +33,7 @@ export const removalPart = definePart({
     canalDiameterMm: mmBetween(0.05, 3).optional().describe("Of the canal at the head."),
     walls: z.array(wall).max(5).optional().describe("Dentine around the canal at the head."),
     thinnestAlong: z
-      .array(z.strictObject({ atMm: mmBetween(0, 40), side: wall.shape.side, mm: wall.shape.mm }))
+      .array(z.strictObject({ atMm: mmBetween(0, 40).optional(), side: wall.shape.side, mm: wall.shape.mm }))
       .max(20)
       .optional()
       .describe("Dentine between orifice and head."),

@@ -50,7 +50,7 @@ export function WhatIsNeeded({ removalId, entry }: WhatIsNeededOptions) {
             at="walls"
             label="Walls at the top of the piece"
             add="Add a wall"
-            start={() => ({ side: "furcation", mm: 1 })}
+            start={() => ({ side: "furcation" })}
             nameOf={(row, index) => `wall ${index + 1}, ${sideOf(row)}`}
             columns={[
               { head: "Side", cell: <Side />, wide: true },
@@ -64,7 +64,7 @@ export function WhatIsNeeded({ removalId, entry }: WhatIsNeededOptions) {
             at="thinnestAlong"
             label="Thinnest dentine between the orifice and the piece"
             add="Add a place"
-            start={() => ({ atMm: 0, side: "furcation", mm: 1 })}
+            start={() => ({ side: "furcation" })}
             nameOf={(row, index) => `place ${index + 1}, ${sideOf(row)}`}
             columns={[
               { head: "Below the orifice", unit: "mm", cell: <Depth />, figure: true },
@@ -84,8 +84,8 @@ const givenAs = (value: number | undefined, decimals: number) =>
   value === undefined ? {} : { placeholder: `${numberInWords(value, decimals)} in the record` };
 
 const Side = () => <SelectField at="side" label="Side" words={wallSideWords} bare />;
-const Thickness = () => <NumberField at="mm" label="Dentine" unit="mm" digits={1} required bare />;
-const Depth = () => <NumberField at="atMm" label="Below the orifice" unit="mm" digits={1} required bare />;
+const Thickness = () => <NumberField at="mm" label="Dentine" unit="mm" digits={1} bare />;
+const Depth = () => <NumberField at="atMm" label="Below the orifice" unit="mm" digits={1} bare />;
 
 const isSide = (side: string): side is keyof typeof wallSideWords => Object.hasOwn(wallSideWords, side);
 

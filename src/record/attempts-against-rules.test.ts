@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { attemptsAgainstRules, minutesBetween, rulesStoodFirst } from "./attempts-against-rules.ts";
+import { attemptsAgainstRules, hasStopRule, minutesBetween, rulesStoodFirst } from "./attempts-against-rules.ts";
 import type { BodyOf } from "./parts.ts";
 
 const attempt = (minutes: number, at = "2026-03-12T09:00:00Z"): BodyOf<"removal">["attempts"][number] => ({
@@ -65,13 +65,20 @@ describe("the minutes of an attempt", () => {
 
 describe("stop rules", () => {
   it("stood first where they were set before the first attempt or before any", () => {
-    expect(rulesStoodFirst({ attempts: [], stopRules: { setAt } })).toBe(true);
-    expect(rulesStoodFirst({ attempts: [attempt(1)], stopRules: { setAt } })).toBe(true);
+    expect(rulesStoodFirst({ attempts: [], stopRules: { setAt, minutes: 60 } })).toBe(true);
+    expect(rulesStoodFirst({ attempts: [attempt(1)], stopRules: { setAt, other: "pain" } })).toBe(true);
     expect(rulesStoodFirst({ attempts: [] })).toBeUndefined();
   });
 
+  it("are none while they are only begun", () => {
+    expect(rulesStoodFirst({ attempts: [attempt(1)], stopRules: { setAt } })).toBeUndefined();
+    expect(hasStopRule({ stopRules: { setAt } })).toBe(false);
+    expect(hasStopRule({})).toBe(false);
+    expect(hasStopRule({ stopRules: { setAt, wallLeftMm: 0.5 } })).toBe(true);
+  });
+
   it("did not where an attempt was over or running by then", () => {
-    const late = { setAt: "2026-03-12T09:30:00Z" };
+    const late = { setAt: "2026-03-12T09:30:00Z", minutes: 60 };
     expect(rulesStoodFirst({ attempts: [attempt(1)], stopRules: late })).toBe(false);
     expect(rulesStoodFirst({ attempts: [], stopRules: late }, { since: "2026-03-12T09:10:00Z" })).toBe(false);
   });

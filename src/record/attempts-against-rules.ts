@@ -58,9 +58,14 @@ export function minutesBetween(since: string, until: string): number {
   return Math.min(longestMin, Math.max(0, Math.round(minutes * 10) / 10));
 }
 
-/** Whether the stop rules stood before the first attempt began; undefined without rules. */
+/** Whether any stop rule is written; rules that were only begun hold nobody. */
+export const hasStopRule = ({ stopRules }: Pick<Removal, "stopRules">): boolean =>
+  stopRules !== undefined &&
+  Object.entries(stopRules).some(([rule, value]) => rule !== "setAt" && value !== undefined && value !== "");
+
+/** Whether the stop rules stood before the first attempt began; undefined where no rule is written. */
 export function rulesStoodFirst({ attempts, stopRules }: Removal, running?: { readonly since: string }) {
-  if (stopRules === undefined) return undefined;
+  if (stopRules === undefined || !hasStopRule({ stopRules })) return undefined;
   const begun = [...attempts.map(({ at }) => at), ...(running === undefined ? [] : [running.since])].sort();
   const [first] = begun;
   return first === undefined || Date.parse(stopRules.setAt) <= Date.parse(first);

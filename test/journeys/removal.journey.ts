@@ -69,6 +69,8 @@ describe("a piece of an instrument", () => {
     await hand.write(field("Canal beside its top"), "0.45");
     await hand.write(field("Room for a tip on each side"), "0.15");
     await hand.press(page.getByRole("button", { name: "Add a wall" }));
+    // Nobody has measured the new wall: it has no number until somebody writes one.
+    await expect.poll(async () => (await removal())?.walls).toEqual([{ side: "furcation" }]);
     await hand.write(field("Dentine of wall 1, towards the furcation"), "0.9");
     await expect.poll(async () => (await removal())?.walls).toEqual([{ side: "furcation", mm: 0.9 }]);
 
@@ -86,8 +88,10 @@ describe("a piece of an instrument", () => {
     await page.keyboard.press("k");
     await page.getByRole("dialog", { name: "No stop rules are set" }).waitFor();
     await hand.press(page.getByRole("button", { name: "Set them first" }));
-    await hand.press(page.getByRole("button", { name: "Set stop rules" }));
+    // The press begins them and goes to the first; as long as none is written, none is said to be set.
     const minutes = field("Minutes in all, at most");
+    await expect.poll(() => minutes.evaluate((one) => one === document.activeElement)).toBe(true);
+    await page.getByText("◇ No rule is written yet.").waitFor();
     await hand.write(minutes, "20");
     await page.getByText(/^● Set /).waitFor();
     await hand.write(field("No dentine thinner than"), "0.85");

@@ -52,8 +52,10 @@ describe("the pages of a removal", () => {
     expect(said).toContain("2 attempts, 21.5 min in all");
     expect(said).toContain("ultrasonic tip");
     expect(said).toContain("Bypassed: the wall grew thin");
-    const late = { ...whole, stopRules: { setAt: "2024-03-06T10:00:00Z" } };
-    expect(words(late)).toContain("Set after the first attempt: none in numbers");
+    const setAt = "2024-03-06T10:00:00Z";
+    expect(words({ ...whole, stopRules: { setAt, minutes: 45 } })).toContain("Set after the first attempt: 45 min");
+    // Rules that were begun and never written are not said to be set.
+    expect(words({ ...whole, stopRules: { setAt } })).not.toContain("attempt: ");
   });
 
   it("leave the second page away while nothing is set, tried or ended, and both without a removal", () => {

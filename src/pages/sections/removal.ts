@@ -1,5 +1,5 @@
 import { removalSubject, removalTold } from "../../ledger/removal-told.ts";
-import { attemptsAgainstRules, rulesStoodFirst } from "../../record/attempts-against-rules.ts";
+import { attemptsAgainstRules, hasStopRule, rulesStoodFirst } from "../../record/attempts-against-rules.ts";
 import type { BodyOf, PartOf } from "../../record/parts.ts";
 import { piecesOf } from "../../record/pieces.ts";
 import {
@@ -130,7 +130,7 @@ function rulesBlock(body: Removal): Block[] {
 
 /** `Set before the first attempt: 45 min, 3 attempts`. */
 function rulesInWords(body: Removal): string | undefined {
-  if (body.stopRules === undefined) return undefined;
+  if (body.stopRules === undefined || !hasStopRule(body)) return undefined;
   const { minutes, attempts, wallLeftMm, other } = body.stopRules;
   const rules = [
     minutes === undefined ? "" : `${minutes} min`,
@@ -140,7 +140,7 @@ function rulesInWords(body: Removal): string | undefined {
   ].filter((rule) => rule !== "");
   const when =
     rulesStoodFirst(body, body.running) === true ? "Set before the first attempt" : "Set after the first attempt";
-  return `${when}: ${rules.length === 0 ? "none in numbers" : rules.join("; ")}`;
+  return `${when}: ${rules.join("; ")}`;
 }
 
 function attemptsTable(body: Removal): Table[] {

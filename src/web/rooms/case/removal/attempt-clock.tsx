@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from "react";
-import { attemptsAgainstRules, minutesBetween } from "../../../../record/attempts-against-rules.ts";
+import { attemptsAgainstRules, hasStopRule, minutesBetween } from "../../../../record/attempts-against-rules.ts";
 import type { BodyOf } from "../../../../record/parts.ts";
 import { removalToolWords } from "../../../../record/words/removal-words.ts";
 import { useAnnounce } from "../../../parts/announcer.tsx";
@@ -16,7 +16,7 @@ type Attempt = BodyOf<"removal">["attempts"][number];
 
 /** The clock of the attempts: one press starts it, one stops it and writes the attempt; its start stands in the record. */
 export function AttemptClock() {
-  const { now, attempts, running, readOnly } = useRemovalInHand();
+  const { now, attempts, running, rules, readOnly } = useRemovalInHand();
   const [asks, setAsks] = useState(false);
   const ticking = useTicking(now.running !== undefined);
   const number = now.attempts.length + 1;
@@ -34,10 +34,14 @@ export function AttemptClock() {
     attempts.write([...now.attempts, attempt], `attempt ${number}, ${minutesInWords(minutes)}`, "typing");
     running.write(undefined, "stopped", "now");
   };
+  const setFirst = () => {
+    setAsks(false);
+    if (now.stopRules === undefined) rules.write({ setAt: new Date().toISOString() }, "set now", "now");
+  };
   const press = () => {
     if (readOnly) return;
     if (now.running !== undefined) stop();
-    else if (now.attempts.length === 0 && now.stopRules === undefined) setAsks(true);
+    else if (now.attempts.length === 0 && !hasStopRule(now)) setAsks(true);
     else begin();
   };
   useShortcut("k", "Case", "Start or stop the clock of an attempt", press);
@@ -72,7 +76,7 @@ export function AttemptClock() {
         <Dialog title="No stop rules are set" close={() => setAsks(false)}>
           <p>Rules that stand before the first attempt are easier to keep. They are asked for this once.</p>
           <div className="removal-line">
-            <Button weight="strong" onClick={() => setAsks(false)}>
+            <Button weight="strong" onClick={setFirst}>
               Set them first
             </Button>
             <Button onClick={begin}>Start without rules</Button>

@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { rulesStoodFirst } from "../../../../record/attempts-against-rules.ts";
 import { Button } from "../../../parts/button.tsx";
 import { momentInWords } from "../../../parts/days-in-words.ts";
@@ -11,6 +11,7 @@ import { useRemovalInHand } from "./removal-in-hand.ts";
 export function StopRules() {
   const { now, rules, readOnly } = useRemovalInHand();
   const [changing, setChanging] = useState(false);
+  const first = useFirstFieldOnceSet(now.stopRules !== undefined);
   const begun = now.attempts.length > 0 || now.running !== undefined;
   const set = () => {
     rules.write({ ...now.stopRules, setAt: new Date().toISOString() }, "set now", "now");
@@ -26,7 +27,7 @@ export function StopRules() {
         </div>
       ) : (
         <>
-          <fieldset className="edit-part" disabled={begun && !changing}>
+          <fieldset className="edit-part" ref={first} disabled={begun && !changing}>
             <Within at="stopRules" of="the stop rules">
               <div className="fields">
                 <NumberField at="minutes" label="Minutes in all, at most" unit="min" />
@@ -37,11 +38,7 @@ export function StopRules() {
             </Within>
           </fieldset>
           <div className="removal-line">
-            <span className="quiet">
-              {rulesStoodFirst(now, now.running) === true ? "● Set " : "◇ Set after the first attempt began: "}
-              {momentInWords(now.stopRules.setAt)}
-              {rulesStoodFirst(now, now.running) === true && begun && ", before the first attempt"}
-            </span>
+            <span className="quiet">{standInWords(now)}</span>
             {begun && !changing && !readOnly && (
               <Button weight="bare" onClick={set}>
                 Change them now
@@ -52,4 +49,27 @@ export function StopRules() {
       )}
     </section>
   );
+}
+
+/** When the rules were set, and whether that was before the first attempt. */
+function standInWords({ stopRules, ...now }: ReturnType<typeof useRemovalInHand>["now"]): string {
+  const stoodFirst = rulesStoodFirst({ ...now, stopRules }, now.running);
+  const at = stopRules === undefined ? "" : momentInWords(stopRules.setAt);
+  if (stoodFirst === undefined) return "◇ No rule is written yet.";
+  const begun = now.attempts.length > 0 || now.running !== undefined;
+  return stoodFirst
+    ? `● Set ${at}${begun ? ", before the first attempt" : ""}`
+    : `◇ Set after the first attempt began: ${at}`;
+}
+
+/** Once rules are begun the press that began them is gone: the first of them is gone to, unless somebody is elsewhere. */
+function useFirstFieldOnceSet(isSet: boolean) {
+  const fields = useRef<HTMLFieldSetElement>(null);
+  const was = useRef(isSet);
+  useEffect(() => {
+    if (isSet && !was.current && document.activeElement === document.body)
+      fields.current?.querySelector("input")?.focus();
+    was.current = isSet;
+  }, [isSet]);
+  return fields;
 }

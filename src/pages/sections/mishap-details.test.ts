@@ -90,11 +90,17 @@ describe("what the record of a kind says", () => {
       ["Object: a file, 21 mm", "It was: swallowed", "Signs: none", "Rubber dam: no rubber dam", "Found: on a film"],
     ],
   ])("%s, in words", (what, more, words) => {
-    expect(mishapDetailWords(body({ what, ...more }))).toEqual(words);
+    expect(mishapDetailWords(body({ what, ...more }), "twoDigit")).toEqual(words);
+  });
+
+  it("writes the wrong tooth in the person's notation", () => {
+    const wrong = body({ what: "wrongTooth", wrongTooth: { tooth: "26", noticedBy: "", restored: "" } });
+    const written = (["twoDigit", "universal", "quadrant"] as const).map((one) => mishapDetailWords(wrong, one)[0]);
+    expect(written).toEqual(["Worked on: 26", "Worked on: 14", "Worked on: upper left 6"]);
   });
 
   it.each(mishapKinds)("is nothing of %s where nothing was said, whatever stands of another kind", (what) => {
     const ledge = { depthMm: 17.5, wall: "outer", passed: "passed" };
-    expect(mishapDetailWords(body({ what, ...(what === "ledge" ? {} : { ledge }) }))).toEqual([]);
+    expect(mishapDetailWords(body({ what, ...(what === "ledge" ? {} : { ledge }) }), "twoDigit")).toEqual([]);
   });
 });

@@ -1,3 +1,4 @@
+import { teeth } from "../../core/tooth/teeth.ts";
 import type { BodyOf } from "../../record/parts.ts";
 import { seenYesNoWords } from "../../record/words/finding-words.ts";
 import {
@@ -20,14 +21,19 @@ import {
   wentWords,
   wrongDoneWords,
 } from "../../record/words/mishap-words.ts";
+import type { CaseSource } from "../case-source.ts";
 
 type Mishap = BodyOf<"mishap">;
+type Notation = CaseSource["notation"];
 /** A name with what was said of it; nothing where nothing was. */
 type Said = readonly [name: string, says: string | undefined];
 
-/** What the record of the mishap's kind says, each as `Wall: outer wall of the bend`; what was not said is left out. */
-export function mishapDetailWords(mishap: Mishap): readonly string[] {
-  const said: readonly Said[] = ofKind[mishap.what]?.(mishap) ?? [];
+/**
+ * What the record of the mishap's kind says, each as `Wall: outer wall of the bend`; what was not said is left out. A tooth
+ * is written in the notation that is asked for.
+ */
+export function mishapDetailWords(mishap: Mishap, notation: Notation): readonly string[] {
+  const said: readonly Said[] = ofKind[mishap.what]?.(mishap, notation) ?? [];
   return said.flatMap(([name, says]) =>
     says === undefined || says === "" || isUnsaid(says) ? [] : [`${name}: ${says}`],
   );
@@ -42,7 +48,7 @@ const list = <Value extends string>(values: readonly Value[] = [], words: Readon
 const word = <Value extends string>(value: Value | undefined, words: Readonly<Record<Value, string>>) =>
   value === undefined ? undefined : words[value];
 
-const ofKind: Partial<Readonly<Record<Mishap["what"], (mishap: Mishap) => readonly Said[]>>> = {
+const ofKind: Partial<Readonly<Record<Mishap["what"], (mishap: Mishap, notation: Notation) => readonly Said[]>>> = {
   separatedInstrument: ({ separated: one }) => [
     ["Signs", list(one?.signs, breakSignWords)],
     ["Tip bound", word(one?.tipBound, knownWords)],
@@ -91,8 +97,8 @@ const ofKind: Partial<Readonly<Record<Mishap["what"], (mishap: Mishap) => readon
     ["Found by", one?.foundBy],
     ["Treated", word(one?.treated, missedTreatedWords)],
   ],
-  wrongTooth: ({ wrongTooth: one }) => [
-    ["Worked on", one?.tooth],
+  wrongTooth: ({ wrongTooth: one }, notation) => [
+    ["Worked on", toothIn(notation, one?.tooth)],
     ["How far", word(one?.done, wrongDoneWords)],
     ["Noticed by", one?.noticedBy],
     ["Done for it", one?.restored],
@@ -106,6 +112,9 @@ const ofKind: Partial<Readonly<Record<Mishap["what"], (mishap: Mishap) => readon
     ["Sent to", one?.sentTo],
   ],
 };
+
+const toothIn = (notation: Notation, tooth: string | undefined): string | undefined =>
+  teeth.find(({ twoDigit }) => twoDigit === tooth)?.[notation] ?? tooth;
 
 function sealed(one: Mishap["perforation"]): string | undefined {
   const after = one?.sealedAfterMin === undefined ? undefined : `after ${one.sealedAfterMin} min`;

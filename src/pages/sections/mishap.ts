@@ -25,7 +25,7 @@ export function mishapPages(source: CaseSource): Page[] {
 }
 
 function aboutPage({ body }: Mishap, source: CaseSource): Page {
-  const facts = [...mishapLines(body), ...detailLines(body), ...toldLines(body, source)];
+  const facts = [...mishapLines(body), ...detailLines(body, source), ...toldLines(body, source)];
   return {
     ...{ title: sentence(mishapWords[body.what]), on: body.on, subtitle: momentWords(body.on, source.parts) },
     blocks: [
@@ -51,8 +51,8 @@ function whyPages({ id, body }: Mishap, source: CaseSource): Page[] {
 }
 
 /** What the record of its kind says, in one line. */
-function detailLines(body: BodyOf<"mishap">): Line[] {
-  const words = mishapDetailWords(body);
+function detailLines(body: BodyOf<"mishap">, { notation }: CaseSource): Line[] {
+  const words = mishapDetailWords(body, notation);
   return words.length === 0 ? [] : [says(words.join("; "))];
 }
 

@@ -15,7 +15,6 @@ import {
   sideOfToothWords,
   transportationWords,
   wentWords,
-  wrongDoneWords,
 } from "../../../../record/words/mishap-words.ts";
 import { solutionWords } from "../../../../record/words/visit-words.ts";
 import { ChoiceField, SelectField } from "../../../parts/fields/choice-field.tsx";
@@ -25,6 +24,7 @@ import { TextField } from "../../../parts/fields/text-field.tsx";
 import { TicksField } from "../../../parts/fields/tick-field.tsx";
 import { useCanals } from "../canals.ts";
 import type { DetailName } from "./with-kind.ts";
+import { WrongTooth } from "./wrong-tooth.tsx";
 
 const unset = "not recorded";
 const sentTo = <TextField at="sentTo" label="Sent to (a place, no name)" optional />;
@@ -95,15 +95,6 @@ const MissedCanal = () => (
     <TextField at="found" label="Which canal" optional offers={Object.keys(useCanals())} />
     <TextField at="foundBy" label="Found by" />
     <ChoiceField at="treated" label="Treated" words={missedTreatedWords} />
-  </>
-);
-
-const WrongTooth = () => (
-  <>
-    <TextField at="tooth" label="The tooth that was worked on" optional />
-    <SelectField at="done" label="How far it came" words={wrongDoneWords} unset={unset} />
-    <TextField at="noticedBy" label="Noticed by (a role, no name)" />
-    <TextField at="restored" label="Done for that tooth" />
   </>
 );
 

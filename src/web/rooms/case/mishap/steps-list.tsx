@@ -1,11 +1,12 @@
 import { useId } from "react";
 import { type GuidedStep, mishapGuide } from "../../../../record/mishap-guide/mishap-guide.ts";
 import { Button } from "../../../parts/button.tsx";
-import { momentInWords, timeInWords, today } from "../../../parts/days-in-words.ts";
+import { momentInWords } from "../../../parts/days-in-words.ts";
 import { useShortcut } from "../../../parts/shortcuts.ts";
 import { SourceMark } from "../plan/source-mark.tsx";
+import { StepTime } from "./step-time.tsx";
 import { useMishap } from "./use-mishap.ts";
-import { nextStep, type StepDone, stepsOfOthers, withStep } from "./with-step.ts";
+import { nextStep, type StepDone, stepsOfOthers, withStep, withTime } from "./with-step.ts";
 
 /** The usual immediate steps; one press notes one with its time, another takes it back. */
 export function StepsList() {
@@ -18,6 +19,8 @@ export function StepsList() {
     const steps = withStep(done, id, new Date().toISOString());
     write({ ...mishap, steps }, `${steps.length > done.length ? "done" : "not done"}, “${shortened(says)}”`);
   };
+  const correct = ({ id, says }: GuidedStep, at: string) =>
+    write({ ...mishap, steps: withTime(done, id, at) }, `“${shortened(says)}” at ${momentInWords(at)}`);
   useShortcut("n", "Mishap", "The next of the usual steps is done", () =>
     next === undefined || readOnly ? false : toggle(next),
   );
@@ -47,6 +50,7 @@ export function StepsList() {
             done={done.find((one) => one.step === step.id)}
             isNext={step === next}
             toggle={() => toggle(step)}
+            correct={(at) => correct(step, at)}
           />
         ))}
       </ol>
@@ -70,18 +74,22 @@ interface StepOptions {
   readonly isNext: boolean;
   readonly readOnly: boolean;
   readonly toggle: () => void;
+  /** Writes another time at which it was done. */
+  readonly correct: (at: string) => void;
 }
 
-function Step({ step, done, isNext, readOnly, toggle }: StepOptions) {
+function Step({ step, done, isNext, readOnly, toggle, correct }: StepOptions) {
   return (
     <li data-done={done !== undefined} data-next={isNext}>
-      <label className="mishap-step">
-        <input type="checkbox" checked={done !== undefined} disabled={readOnly} onChange={toggle} />
-        <span>
-          {step.says} <FromSource {...step} />
-        </span>
-        <span className="mishap-step-at">{done === undefined ? "" : noted(done.at)}</span>
-      </label>
+      <div className="mishap-step">
+        <label>
+          <input type="checkbox" checked={done !== undefined} disabled={readOnly} onChange={toggle} />
+          <span>
+            {step.says} <FromSource {...step} />
+          </span>
+        </label>
+        {done && <StepTime at={done.at} of={shortened(step.says)} readOnly={readOnly} write={correct} />}
+      </div>
       {step.caution !== undefined && <span className="mishap-step-more">◇ {step.caution}</span>}
     </li>
   );
@@ -93,11 +101,5 @@ const FromSource = ({ source, mark }: Pick<GuidedStep, "source" | "mark">) =>
 
 const openOf = (steps: readonly GuidedStep[], done: readonly StepDone[]): number =>
   steps.filter(({ id }) => !done.some(({ step }) => step === id)).length;
-
-/** `noted 14:02`, with its day where that is not today. */
-function noted(at: string): string {
-  const moment = new Date(at);
-  return `noted ${today(moment) === today() ? timeInWords(moment) : momentInWords(at)}`;
-}
 
 const shortened = (says: string): string => (says.length > 60 ? `${says.slice(0, 59).trimEnd()}…` : says);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { mishapGuide } from "../../../../record/mishap-guide/mishap-guide.ts";
 import { withSentences } from "./with-sentences.ts";
-import { nextStep, stepsOfOthers, withStep } from "./with-step.ts";
+import { atTimeOfDay, nextStep, stepsOfOthers, withStep, withTime } from "./with-step.ts";
 
 const at = "2026-01-02T13:02:00.000Z";
 const guide = mishapGuide("ledge");
@@ -22,6 +22,20 @@ describe("the usual steps", () => {
     expect(nextStep(guide, [{ step: first?.id ?? "", at }])).toBe(second);
     const all = guide.steps.map(({ id }) => ({ step: id, at }));
     expect(nextStep(guide, all)).toBeUndefined();
+  });
+
+  it("are corrected to another time of their own day, and keep their order", () => {
+    const done = [
+      { step: "ledge-stop", at },
+      { step: "ledge-film", at },
+    ];
+    const earlier = atTimeOfDay(at, "9:05") ?? "";
+    expect([new Date(earlier).getHours(), new Date(earlier).getMinutes()]).toEqual([9, 5]);
+    expect(new Date(earlier).toDateString()).toBe(new Date(at).toDateString());
+    expect(withTime(done, "ledge-stop", earlier)).toEqual([{ step: "ledge-stop", at: earlier }, done[1]]);
+    expect(withTime(done, "gone-since", earlier)).toEqual(done);
+    for (const same of ["0905", " 09:05 ", "9.05"]) expect(atTimeOfDay(at, same)).toBe(earlier);
+    for (const none of ["", "24:00", "9:60", "9", "soon"]) expect(atTimeOfDay(at, none)).toBeUndefined();
   });
 
   it("of another kind are told as they are said, one that is no longer in the list by its id", () => {

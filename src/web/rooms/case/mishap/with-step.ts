@@ -10,6 +10,19 @@ export function withStep(done: readonly StepDone[], step: string, at: string): S
   return others.length < done.length ? others : [...others, { step, at }];
 }
 
+/** The steps done, one of them at another moment. */
+export const withTime = (done: readonly StepDone[], step: string, at: string): StepDone[] =>
+  done.map((one) => (one.step === step ? { ...one, at } : one));
+
+/** A moment moved to a time of its own day in this place, written as `14:02`; undefined for what is no time. */
+export function atTimeOfDay(moment: string, time: string): string | undefined {
+  const [, hours, minutes] = /^([01]?\d|2[0-3])[:.]?([0-5]\d)$/.exec(time.trim()) ?? [];
+  if (hours === undefined || minutes === undefined) return undefined;
+  const at = new Date(moment);
+  at.setHours(Number(hours), Number(minutes), 0, 0);
+  return at.toISOString();
+}
+
 /** The first step of a guide that is not done. */
 export const nextStep = ({ steps }: MishapGuide, done: readonly StepDone[]): MishapGuide["steps"][number] | undefined =>
   steps.find(({ id }) => !done.some(({ step }) => step === id));

@@ -20,9 +20,12 @@ export function sourceName(id: string): string {
 export const sourceWithStar = ({ source, mark }: { readonly source: string; readonly mark: string }): string =>
   `${sourceName(source)}${mark === "memory" ? "*" : ""}`;
 
-/** A sentence of a computation in which sources stand in brackets by their id, with their names instead. */
+/** A sentence of a computation in which brackets begin with a source by its id, with its name instead. */
 export const withSourceNames = (sentence: string): string =>
-  sentence.replaceAll(/\(([a-z]+(?:-[a-z]+)*-(?:19|20)\d{2}(?:-[a-z]+)*)\)/g, (_, id: string) => `(${sourceName(id)})`);
+  sentence.replaceAll(
+    /\(([a-z]+(?:-[a-z]+)*-(?:19|20)\d{2}(?:-[a-z]+)*)(?=[);:,])/g,
+    (_, id: string) => `(${sourceName(id)}`,
+  );
 
 /** A sentence in which sources stand by their bare id, as `wu-2011 for torsion`, with their names instead. */
 export const withBareSourceNames = (sentence: string): string =>

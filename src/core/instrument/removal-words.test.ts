@@ -72,7 +72,7 @@ describe("reasons", () => {
       "86.7 % healed with a fragment left and 92.9 % without one: 6.2 points",
     );
     const absent = of({ lesion: "absent" }).reasons.against.join(" ");
-    expect(absent).toMatch(/with no lesion before about \d.*not printed: reckoned from what spili-2005 prints/);
+    expect(absent).toMatch(/with no lesion before about \d.*\(spili-2005; not printed: reckoned from what it prints/);
     expect(absent).toContain("in all 134 of 146 and 138 of 146");
     expect(of().reasons.against.join(" ")).toContain(
       "In matched teeth 91.8 % healed with a fragment left and 94.5 % without one: 2.7 points",
@@ -157,13 +157,17 @@ describe("cautions and what is missing", () => {
     expect(told(hard)).toContain("wholly round the bend");
     expect(told(hard)).toContain("4 to 6 mm below the orifice");
     expect(told(hard)).toContain("80.7 %");
+    // Whose finding it is stands beside it.
+    for (const id of ["souter-messer-2005", "ward-2003", "kessler-1983"]) expect(told(hard)).toContain(`(${id}).`);
     for (const absent of ["apical third alone", "wholly round", "4 to 6 mm", "80.7 %"])
       expect(told(easy)).not.toContain(absent);
     expect(told({ fragment: { headDepthMm: 3 }, toothType: "molar" })).not.toContain("4 to 6 mm");
   });
 
   it("say that both printed and recomputed P are kept (C17)", () => {
-    expect(of().cautions.join(" ")).toContain("P = 2.1e-5; P = .0009 is printed");
+    expect(of().cautions.join(" ")).toContain(
+      "(nevares-2012): the counts give P = 0.000021, the series prints P = .0009",
+    );
   });
 
   it("say by how much a fragment would reach beyond the foramen (C17)", () => {

@@ -127,7 +127,7 @@ function matchedSays(lesion: RemovalInput["lesion"], healed: string): string {
   const all = `in all ${inAll}`;
   if (lesion === "present")
     return `In matched teeth with a lesion before ${healed} (spili-2005; their counts are not printed; ${all}).`;
-  return `In matched teeth with no lesion before about ${healed} (not printed: reckoned from what spili-2005 prints of teeth with a lesion, each count that fits as likely; ${all}).`;
+  return `In matched teeth with no lesion before about ${healed} (spili-2005; not printed: reckoned from what it prints of teeth with a lesion, each count that fits as likely; ${all}).`;
 }
 
 /** As printed; without a lesion before, where nothing is printed, at the means of what the printed figures allow. */

@@ -32,15 +32,19 @@ export const removalCautions = (
         `With a lesion before and a fragment left a review prints ${percentOf(panitvisai.outcomes[0]?.proportion)}, lower than the matched series; its counts were not read.`,
       ]
     : []),
-  `Seen against hidden: the counts give P = ${visibility.p.toExponential(1)}; P = .0009 is printed. Both are kept.`,
+  `Seen against hidden pieces (nevares-2012): the counts give P = ${visibility.p.toFixed(6)}, the series prints P = .0009; both are kept.`,
   ...sideOfLine(input, sightLine),
   ...oneFilm(input, sightLine),
-  ...(place.third === "apical" ? [souter.says] : []),
-  ...(place.bend === "beyond" ? [ward.says] : []),
+  ...(place.third === "apical" ? [cited(souter)] : []),
+  ...(place.bend === "beyond" ? [cited(ward)] : []),
   ...thinZone(input),
   ...heat(input),
   ...beyondForamen(input, courseMm),
 ];
+
+/** What a source says, with its name at the end of it. */
+const cited = ({ says, id }: { readonly says: string; readonly id: string }): string =>
+  `${says.replace(/\.$/, "")} (${id}).`;
 
 /** A line that lies nearer to the canal than this runs towards no wall, mm. */
 const straightMm = 0.005;
@@ -69,7 +73,7 @@ function thinZone({ fragment, toothType }: RemovalInput): string[] {
   const { from, to } = kessler.thinZoneMm;
   if (toothType !== "molar" || (fragment.headDepthMm ?? 0) < from) return [];
   return [
-    `In lower molars the walls were thinnest ${from} to ${to} mm below the orifice after widening: the way to the head passes there.`,
+    `In lower molars the walls were thinnest ${from} to ${to} mm below the orifice after widening: the way to the head passes there (${kessler.id}).`,
   ];
 }
 

@@ -8,9 +8,10 @@ import type { LedgerEntry } from "../../../../record/ledger-entry.ts";
 import type { Part } from "../../../../record/parts.ts";
 import { Cautions } from "../../../parts/cautions.tsx";
 import { quantityInWords } from "../../../parts/figures-in-words.ts";
-import { refusalInWords, sentenceInWords } from "../../../words/value-words.ts";
+import { sentenceInWords } from "../../../words/value-words.ts";
 import { boundWords, startWords } from "./bend-in-words.ts";
 import { FilmOfBend } from "./film-of-bend.tsx";
+import { type Gap, gapsOf } from "./gaps-of-canal.ts";
 import { LifeUsed } from "./life-used.tsx";
 import { SeatAndGraph } from "./seat-and-graph.tsx";
 
@@ -20,50 +21,35 @@ interface BentInstrumentOptions {
   readonly ledger: readonly LedgerEntry[];
   readonly used: InstrumentUsed;
   readonly title: string;
+  /** What is told once of several instruments of the canal; it is not said again here. */
+  readonly toldOfSeveral: readonly Gap[];
 }
 
 /** One instrument in its canal: how hard it was bent, where, what of that is bounded, and what it took of its life. */
-export function BentInstrument({ used, title, ...of }: BentInstrumentOptions) {
+export function BentInstrument({ used, title, toldOfSeveral, ...of }: BentInstrumentOptions) {
   const heading = useId();
   const { bend, life } = used;
   const told = bendTold(bend);
   const lived = lifeTold(life);
+  const gaps = gapsOf(used).filter((gap) => !toldOfSeveral.some((one) => one.of === gap.of && one.why === gap.why));
+  // All that could be said of it stands above, of several at once.
+  if (told === undefined && lived === undefined && gaps.length === 0) return null;
   return (
     <section className="instruments-bent" aria-labelledby={heading}>
       <h4 id={heading}>
         {title}
         {used.broke && ", where it broke"}
       </h4>
-      {bend === undefined && <NoBend used={used} />}
-      <Refused entry={bend} of="How hard it was bent" />
+      {gaps.map(({ of: what, why }) => (
+        <p key={what + why} className="look">
+          ◇ {what} is not told: {why}.
+        </p>
+      ))}
       {bend && told && <Bent {...{ told, used, ...of }} entry={bend} />}
-      <Refused entry={life} of="What it used of its life" />
       {life && lived && <LifeUsed told={lived} entryId={life.id} uses={used.uses} />}
     </section>
   );
 }
-
-/** The ledger is asked of an instrument whose row names a canal and a depth. */
-const NoBend = ({ used: { uses } }: { readonly used: InstrumentUsed }) => (
-  <p className="look">
-    ◇ How hard it was bent is not told:{" "}
-    {uses.every(({ depthMm }) => depthMm === undefined)
-      ? "say in the visit how deep its tip went."
-      : "the ledger has not reached it yet."}
-  </p>
-);
-
-interface RefusedOptions {
-  readonly entry: LedgerEntry | undefined;
-  readonly of: string;
-}
-
-const Refused = ({ entry, of }: RefusedOptions) =>
-  entry?.refused?.map((why) => (
-    <p key={why} className="look">
-      ◇ {of} is not told: {refusalInWords(why)}.
-    </p>
-  ));
 
 interface BentOptions extends Pick<BentInstrumentOptions, "caseId" | "parts" | "ledger"> {
   readonly told: BendTold;

@@ -12,6 +12,7 @@ import type { Part } from "../../../../record/parts.ts";
 import { dayInWords } from "../../../parts/days-in-words.ts";
 import { FigureView } from "../../../parts/figure-view.tsx";
 import { BentInstrument } from "./bent-instrument.tsx";
+import { gapsOfSeveral } from "./gaps-of-canal.ts";
 import { UsedTable } from "./used-table.tsx";
 
 interface CanalSectionOptions {
@@ -26,10 +27,17 @@ export function CanalSection({ of, caseId, parts, ledger }: CanalSectionOptions)
   const [wanted, want] = useState<string>();
   const heading = useId();
   const all = of.visits.flatMap(({ instruments }) => instruments);
+  const several = useMemo(() => gapsOfSeveral(of), [of]);
   const shown = all.find(({ key }) => key === wanted) ?? mostBent(of);
   return (
     <section className="instruments-canal" aria-labelledby={heading}>
       <h3 id={heading}>{of.canal}</h3>
+      {several.map(({ of: what, why, names }) => (
+        <p key={what + why} className="look">
+          ◇ {what} is not told of {names.length} instruments, for the same reason: {why}.{" "}
+          <span className="quiet">{[...new Set(names)].join(", ")}</span>
+        </p>
+      ))}
       {of.visits.map((at) => (
         <AtVisit
           key={at.visit.id}
@@ -44,6 +52,7 @@ export function CanalSection({ of, caseId, parts, ledger }: CanalSectionOptions)
               key={shown.key}
               {...{ caseId, parts, ledger }}
               used={shown}
+              toldOfSeveral={several}
               title={`${shown.name} in ${of.canal}, ${dayInWords(at.visit.body.on)}`}
             />
           )}

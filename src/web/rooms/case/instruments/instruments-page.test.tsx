@@ -75,6 +75,18 @@ describe("the page of instruments", () => {
     expect(html).toContain("not said");
   });
 
+  it("says a reason that several instruments of a canal share once, with their count", () => {
+    const bare = { depthMm: undefined, seconds: undefined, rpm: undefined } as const;
+    const html = text(page([use(bare), use({ ...bare, size: 30 }), use({ ...bare, size: 40 })]));
+    const line = "◇ How hard it was bent is not told of 3 instruments, for the same reason: ";
+    expect(html.split(line)).toHaveLength(2);
+    expect(html).toMatch(new RegExp(`${line}.*say how deep its tip went\\. 25/\\.06, 30/\\.06, 40/\\.06`));
+    expect(html).not.toContain("How hard it was bent is not told: ");
+    // One that lacks it alone has its own line, where it is looked at.
+    const alone = text(page([use(), use({ ...bare, size: 30 })]));
+    expect(alone).not.toContain("for the same reason");
+  });
+
   it("does not count the turns of a hand, and names rows without a canal", () => {
     const html = text(page([use({ movement: "hand", rpm: undefined }), use({ canal: undefined })]));
     expect(html).toContain("not counted");

@@ -5,6 +5,7 @@ import { SelectField } from "../../../parts/fields/choice-field.tsx";
 import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { Optional } from "../../../parts/fields/rows.tsx";
 import { useCaseNow } from "../case-now.ts";
+import { BrokenFile } from "./broken-file.tsx";
 import { useMishap } from "./use-mishap.ts";
 import { type UseToPick, usesToPick, withUse } from "./uses-to-pick.ts";
 
@@ -16,6 +17,7 @@ export function InstrumentOfPiece() {
   return (
     <>
       {!readOnly && mishap.what === "separatedInstrument" && <UsesOffered />}
+      {!readOnly && mishap.separated?.file !== undefined && <BrokenFile />}
       <div className="fields">
         <Optional
           at="instrument"

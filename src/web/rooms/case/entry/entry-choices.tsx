@@ -44,24 +44,49 @@ function useChosenInFocus(at: number, atFirst: boolean) {
   useEffect(() => {
     if (last.current === at) return;
     last.current = at;
-    list.current?.querySelector<HTMLElement>("input:checked")?.focus();
+    const chosen = list.current?.querySelector<HTMLElement>("input:checked");
+    // Who types to narrow the list goes on typing.
+    if (document.activeElement?.matches("input[type=search]")) chosen?.scrollIntoView({ block: "nearest" });
+    else chosen?.focus();
   }, [at]);
   return list;
 }
 
 interface ItemChoiceOptions {
   readonly choices: readonly CabinetItem[];
+  /** What the choices are narrowed by. */
+  readonly typed: string;
+  /** Narrows them; absent where all are seen at one look. */
+  readonly narrow: ((typed: string) => void) | undefined;
   readonly at: number;
   readonly choose: (place: number) => void;
 }
 
 /** Which sequence, by its digit, or which single instrument. */
-export function ItemChoice({ choices, at, choose }: ItemChoiceOptions) {
+export function ItemChoice({ choices, at, choose, typed, narrow }: ItemChoiceOptions) {
   const name = useId();
   const list = useChosenInFocus(at, false);
   return (
     <fieldset className="entry-choice">
       <legend className="field-label">Sequence, or one instrument</legend>
+      {narrow && (
+        <label className="entry-narrow">
+          <span className="field-label">
+            Only those with <KeyHint keys="/" />
+          </span>
+          <input
+            type="search"
+            className="field-line"
+            value={typed}
+            autoComplete="off"
+            placeholder="name or size"
+            onChange={({ target }) => narrow(target.value)}
+          />
+          <span className="quiet" role="status">
+            {choices.length === 0 ? "none has all of that" : countOf(choices.length, "choice")}
+          </span>
+        </label>
+      )}
       <div className="entry-targets entry-items" ref={list}>
         {choices.map((item, place) => (
           <label key={item.id} className="entry-target">

@@ -16,6 +16,7 @@ import { useCabinet } from "../../../record/cabinet.ts";
 import { nameOfItem } from "../../instruments/item-names.ts";
 import { useCanals } from "../canals.ts";
 import { canalsToEnter } from "./canals-to-enter.ts";
+import { choicesAtOneLook, choicesMatching } from "./choices-matching.ts";
 import { CanalChoice, ItemChoice } from "./entry-choices.tsx";
 import { afterKeys, type EntryPlace, entryAct } from "./entry-keys.ts";
 import { type FilesChosen, fileTakenAt } from "./file-of-step.ts";
@@ -47,8 +48,10 @@ interface EntryOptions {
 }
 
 function Entry({ view, ahead, close }: EntryOptions) {
-  const sequences = sequencesOf(view.items);
-  const choices = [...sequences, ...instrumentsOf(view.items)];
+  const all = [...sequencesOf(view.items), ...instrumentsOf(view.items)];
+  const [typed, type] = useState("");
+  const choices = choicesMatching(all, typed);
+  const sequences = choices.filter(({ kind }) => kind === "sequence");
   const { canals, record, uses } = useRows();
   const lists = { canals: canals.length, sequences: sequences.length, choices: choices.length };
   const [start] = useState(() => {
@@ -75,27 +78,40 @@ function Entry({ view, ahead, close }: EntryOptions) {
     if (to.choice !== at.choice) setFiles({});
     go(to);
   };
+  /** What stands chosen stays so while it matches. */
+  const narrow = (text: string) => {
+    type(text);
+    const place = choicesMatching(all, text).findIndex(({ id }) => id === chosen?.id);
+    move({ ...at, choice: Math.max(0, place) });
+    if (place < 0) setFiles({});
+  };
   useOnce(start.records, enter);
   const press = (event: KeyboardEvent) => {
     if (event.ctrlKey || event.altKey || event.metaKey || isOwn(event)) return;
+    if (event.key === "/" && findFilter(event)) return event.preventDefault();
     const act = entryAct(event.key, at, lists);
     if (act === undefined) return;
     event.preventDefault();
     if (act === "record") enter();
     else move(act.to);
   };
-  if (choices.length === 0) return <EmptyCabinet />;
+  if (all.length === 0) return <EmptyCabinet />;
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: the keys are those of the choices inside
     <div className="entry" onKeyDown={press}>
       <CanalChoice canals={canals} at={at.canal} choose={(place) => move({ ...at, canal: place })} />
-      <ItemChoice choices={choices} at={at.choice} choose={(choice) => move({ ...at, choice })} />
+      <ItemChoice
+        {...{ choices, typed }}
+        at={at.choice}
+        choose={(choice) => move({ ...at, choice })}
+        narrow={all.length > choicesAtOneLook ? narrow : undefined}
+      />
       <StepsPreview
         {...{ view, canal, steps, files }}
         choose={(index, file) => setFiles({ ...files, [index]: file })}
       />
       <footer className="dialog-feet entry-feet">
-        <Button weight="strong" hint="Enter" onClick={enter}>
+        <Button weight="strong" hint="Enter" onClick={enter} disabled={chosen === undefined}>
           Record {countOf(steps.length, "instrument")} in {canal.canal ?? "no named canal"}
         </Button>
         <Button hint="Escape" onClick={close}>
@@ -116,8 +132,20 @@ function useOnce(wanted: boolean, act: () => void): void {
   });
 }
 
-/** Enter on another button, and every key of a list that drops down, are theirs. */
-const isOwn = ({ target, key }: KeyboardEvent): boolean =>
+/** Puts the focus where the choices are narrowed; false where there are too few to be. */
+function findFilter({ currentTarget }: KeyboardEvent): boolean {
+  const filter = currentTarget.querySelector<HTMLElement>("input[type=search]");
+  filter?.focus();
+  return filter !== null;
+}
+
+/** What is typed to narrow the choices; up, down and Enter are the entry's there as well. */
+const isTyped = ({ target, key }: KeyboardEvent): boolean =>
+  target instanceof HTMLInputElement && target.type === "search" && !/^(ArrowUp|ArrowDown|Enter)$/.test(key);
+
+/** Enter on another button, and every key of a list that drops down or of a text, are theirs. */
+const isOwn = (event: KeyboardEvent): boolean => isTyped(event) || isOfControl(event);
+const isOfControl = ({ target, key }: KeyboardEvent): boolean =>
   target instanceof HTMLSelectElement ||
   (key === "Enter" && (target instanceof HTMLButtonElement || target instanceof HTMLAnchorElement));
 

@@ -27,12 +27,14 @@ interface RowsOptions {
   readonly start: () => unknown;
   /** Rows are neither added nor taken out here. */
   readonly fixed?: boolean;
+  /** The order of the rows says something: buttons move a row up and down. */
+  readonly ordered?: boolean;
   /** Whose fields the row holds, as MB1. */
   readonly nameOf: (row: unknown, index: number) => string;
 }
 
 /** A table whose rows are items of a list in the body; cells are fields. Arrow keys walk, Alt and an arrow moves a row. */
-export function Rows({ at, label, columns, add, start, nameOf, fixed = false }: RowsOptions) {
+export function Rows({ at, label, columns, add, start, nameOf, fixed = false, ordered = false }: RowsOptions) {
   const field = useField(at, label);
   const changes = !field.readOnly && !fixed;
   const rows: readonly unknown[] = Array.isArray(field.value) ? field.value : [];
@@ -71,7 +73,8 @@ export function Rows({ at, label, columns, add, start, nameOf, fixed = false }: 
                     ))}
                   </Within>
                   {changes && (
-                    <td className="rows-remove">
+                    <td className="rows-remove" data-ordered={ordered}>
+                      {ordered && <MoveRow {...{ index, move }} last={rows.length - 1} name={nameOf(row, index)} />}
                       <button type="button" onClick={() => remove(index)} aria-label={`Remove ${nameOf(row, index)}`}>
                         <svg viewBox="0 0 16 16" aria-hidden="true">
                           <path d="M4 4l8 8M12 4l-8 8" />
@@ -94,6 +97,34 @@ export function Rows({ at, label, columns, add, start, nameOf, fixed = false }: 
     </div>
   );
 }
+
+interface MoveRowOptions {
+  readonly index: number;
+  readonly last: number;
+  readonly name: string;
+  readonly move: (from: number, to: number) => void;
+}
+
+/** What Alt and an arrow do, by pointer. */
+const MoveRow = ({ index, last, name, move }: MoveRowOptions) => (
+  <>
+    <button type="button" disabled={index === 0} onClick={() => move(index, index - 1)} aria-label={`Move ${name} up`}>
+      <svg viewBox="0 0 16 16" aria-hidden="true">
+        <path d="M8 13V3M4 7l4-4 4 4" fill="none" />
+      </svg>
+    </button>
+    <button
+      type="button"
+      disabled={index === last}
+      onClick={() => move(index, index + 1)}
+      aria-label={`Move ${name} down`}
+    >
+      <svg viewBox="0 0 16 16" aria-hidden="true">
+        <path d="M8 3v10M4 9l4 4 4-4" fill="none" />
+      </svg>
+    </button>
+  </>
+);
 
 const RowsHead = ({ columns, changes }: { readonly columns: readonly Column[]; readonly changes: boolean }) => (
   <thead>

@@ -21,6 +21,7 @@ export function SequencePage() {
           at="steps"
           label="Steps"
           add="Add a step"
+          ordered
           start={() => ({ instrument: first })}
           nameOf={(_, index) => `step ${index + 1}`}
           columns={[
@@ -53,8 +54,8 @@ export function SequencePage() {
           ]}
         />
         <p className="quiet">
-          Alt and an arrow key move a step. A step goes to the working length unless it stays short of it; without a
-          time of its own it takes the instrument's usual one.
+          Alt and an arrow key move a step, as the arrows beside it do. A step goes to the working length unless it
+          stays short of it; without a time of its own it takes the instrument's usual one.
         </p>
       </section>
     </>

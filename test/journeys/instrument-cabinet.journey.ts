@@ -80,6 +80,10 @@ async function fillCabinet(bench: BenchInBrowser): Promise<void> {
 
   await page.keyboard.press("i");
   await page.getByRole("heading", { name: "Instrument 1", exact: true }).waitFor();
+  // What was added is written at once: its name has the focus, and no letter of the shortcut in it.
+  const name = page.getByLabel("Name", { exact: true });
+  await expect.poll(() => name.evaluate((one) => one === document.activeElement)).toBe(true);
+  expect(await name.inputValue()).toBe("Instrument 1");
   await write(page, "Name", "Path");
   await write(page, "Size, 1/100 mm at the tip", "20");
   await write(page, "Speed", "300");

@@ -1,4 +1,4 @@
-import { type ReactNode, useState } from "react";
+import { type ReactNode, useEffect, useRef, useState } from "react";
 import type { CabinetItem } from "../../../record/cabinet/cabinet-item.ts";
 import { cabinetKindWords } from "../../../record/words/cabinet-words.ts";
 import { Button } from "../../parts/button.tsx";
@@ -20,7 +20,7 @@ interface CabinetItemPageOptions {
 export function CabinetItemPage({ item, draft }: CabinetItemPageOptions) {
   const { book } = useCabinetNow();
   return (
-    <article className="cabinet-item" aria-labelledby="cabinet-item">
+    <article className="cabinet-item" ref={useFirstFieldWhenAdded(item.id)} aria-labelledby="cabinet-item">
       <header className="cabinet-item-head">
         <h2 id="cabinet-item" tabIndex={-1}>
           {nameOfItem(item)}
@@ -34,6 +34,20 @@ export function CabinetItemPage({ item, draft }: CabinetItemPageOptions) {
       <TakeOut item={item} />
     </article>
   );
+}
+
+/** An item that was just added is written at once: its first field is gone to, what stands there is written over. */
+function useFirstFieldWhenAdded(id: string) {
+  const { added } = useCabinetNow();
+  const article = useRef<HTMLElement>(null);
+  useEffect(() => {
+    if (added.current !== id) return;
+    added.current = undefined;
+    const field = article.current?.querySelector("input");
+    field?.focus();
+    field?.select();
+  }, [added, id]);
+  return article;
 }
 
 function pageOf(item: CabinetItem): ReactNode {

@@ -7,6 +7,8 @@ import type { DraftBook } from "../../record/draft-book.ts";
 export interface CabinetAsShown {
   readonly view: CabinetView;
   readonly book: DraftBook;
+  /** The item that was added and not yet gone to. */
+  readonly added: { current: string | undefined };
   /** Adds an item of a kind and opens it. */
   readonly add: (kind: CabinetKind) => void;
   /** Takes an item out; it stays in the history. */

@@ -1,3 +1,4 @@
+import { useRef } from "react";
 import { useLocation } from "wouter";
 import { standardSeries } from "../../../record/cabinet/standard-series.ts";
 import { cabinetKindWords } from "../../../record/words/cabinet-words.ts";
@@ -16,10 +17,12 @@ export function useCabinetGestures(view: CabinetView, shown: string): CabinetAsS
   const record = useCabinetRecording();
   const announce = useAnnounce();
   const [, go] = useLocation();
+  const added = useRef<string>(undefined);
   const add: CabinetAsShown["add"] = (kind) => {
     const body = newItemBody(kind, view.items, { on: today(), of: shown });
     if (body === undefined) return announce("Add an instrument first: a file and a sequence are of instruments");
     const id = newPartId(kind);
+    added.current = id;
     void record({
       words: `${cabinetKindWords[kind]} added`,
       operations: [{ op: "put", id, kind, baseRevision: 0, body }],
@@ -51,5 +54,5 @@ export function useCabinetGestures(view: CabinetView, shown: string): CabinetAsS
     if (operations.length === 0) return announce("The standard's hand files are all here");
     void record({ words: "The standard's hand files added", operations });
   };
-  return { view, book, add, takeOut, sterilised, addHandFiles };
+  return { view, book, added, add, takeOut, sterilised, addHandFiles };
 }

@@ -154,6 +154,7 @@ const platformed = {
   fragment: { headDiameterMm: 0.44 },
   canalDiameterMm: 0.5,
   clearanceMm: 0.15,
+  wallsConfirmed: true,
   walls: [
     { side: "distal", mm: 1.3 },
     { side: "furcation", mm: 0.9 },
@@ -256,6 +257,16 @@ describe("what can't be is refused", () => {
     ],
     ["a platform outside the root", { ...platformed, offCentreMm: 1.4 }, "offCentreMm"],
     [
+      "a wall thinner than the canal at the head",
+      { ...platformed, wallsConfirmed: false, walls: [{ side: "mesial", mm: 0.49 }] },
+      "walls[0].mm",
+    ],
+    [
+      "a wall thinner than the canal along the way",
+      { fragment: {}, canalDiameterMm: 0.5, thinnestAlong: [{ atMm: 5, side: "furcation", mm: 0.3 }] },
+      "thinnestAlong[0].mm",
+    ],
+    [
       "a side given twice",
       {
         fragment: {},
@@ -270,6 +281,12 @@ describe("what can't be is refused", () => {
   ])("%s (input.impossible)", (_, input, path) => {
     expect(refusalOf(removalTopic, input).code).toBe("input.impossible");
     expect(pathsOf(input)).toEqual([path]);
+  });
+
+  it("but a wall as thick as the canal, and a thinner one that a person stands by, are weighed", () => {
+    const walled = (mm: number, more = {}) => of({ ...platformed, walls: [{ side: "mesial", mm }], ...more }).platform;
+    expect(walled(0.5, { wallsConfirmed: undefined })?.wallLeftMm).toBeCloseTo(0.38, 9);
+    expect(walled(0.4, { wallsConfirmed: true })?.wallLeftMm).toBeCloseTo(0.28, 9);
   });
 
   it("with every fault at once", () => {

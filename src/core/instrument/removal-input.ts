@@ -49,6 +49,7 @@ export const removalInput = z.strictObject({
     .max(20)
     .optional()
     .describe("Dentine between orifice and head."),
+  wallsConfirmed: z.boolean().optional().describe("Whether a person stands by walls that are thinner than the canal."),
   clearanceMm: z.number().min(0).max(1).optional().describe("Room that a tip needs on each side of the head, in mm."),
   offCentreMm: z.number().min(0).max(2).optional().describe("How far the platform lies off the canal; 0 where absent."),
   limits: z

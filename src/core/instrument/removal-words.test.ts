@@ -108,7 +108,8 @@ describe("what the patient is told", () => {
     // 1.2 mm leave 0.27 mm: critical without a limit of one's own.
     expect(wall(1.2)).toBe(true);
     // At the head alone: a platform of 0.74 mm in a canal of 0.5 mm takes 0.12 mm of 0.4.
-    expect(told({ ...hard, course: undefined, limits: {}, walls: [{ side: "mesial", mm: 0.4 }] })).toBe(true);
+    const atHead = { course: undefined, limits: {}, walls: [{ side: "mesial", mm: 0.4 }], wallsConfirmed: true };
+    expect(told({ ...hard, ...atHead })).toBe(true);
   });
 
   it("names the lowest and the highest series that the sum draws from (C16)", () => {

@@ -86,8 +86,11 @@ describe("a removal is asked", () => {
     expect(told.input).toMatchObject({ innerSide: "mesial", courseEnds: "head" });
     expect(told.records("innerSide")).toEqual(["removal-1/innerSide"]);
     expect(told.records("courseEnds")).toEqual(["removal-1/courseEnds"]);
+    const stoodBy = ask([...traced, removal({ wallsConfirmed: true }), mishapPart("mishap-1")]);
+    expect(stoodBy.input).toHaveProperty("wallsConfirmed", true);
+    expect(stoodBy.records("wallsConfirmed")).toEqual(["removal-1/wallsConfirmed"]);
     const untold = ask([...traced, removal(), mishapPart("mishap-1")]).input;
-    for (const field of ["innerSide", "courseEnds"]) expect(untold).not.toHaveProperty(field);
+    for (const field of ["innerSide", "courseEnds", "wallsConfirmed"]) expect(untold).not.toHaveProperty(field);
     // The end of a course that nobody traced says nothing.
     const noCourse = ask([removal({ courseEnds: "head" }), mishapPart("mishap-1")]).input;
     expect(noCourse).not.toHaveProperty("courseEnds");

@@ -45,7 +45,7 @@ function weighedOf(removal: Removal, context: BindingContext): Question | Gap {
 
 const measures = [
   ...(["canalDiameterMm", "walls", "thinnestAlong", "clearanceMm", "offCentreMm", "orificeShiftMm"] as const),
-  "innerSide" as const,
+  ...(["innerSide", "wallsConfirmed"] as const),
 ] as const;
 
 /** A list without a measured row says no more than one that was never begun. */

@@ -37,6 +37,7 @@ export const removalPart = definePart({
       .max(20)
       .optional()
       .describe("Dentine between orifice and head."),
+    wallsConfirmed: z.boolean().optional().describe("The person stands by walls thinner than the canal."),
     clearanceMm: mmBetween(0, 1).optional().describe("Room that a tip needs on each side of the head."),
     offCentreMm: mmBetween(0, 2).optional(),
     orificeShiftMm: mmBetween(0, 3).optional().describe("Away from the inner wall of the bend."),

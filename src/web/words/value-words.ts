@@ -52,6 +52,7 @@ const names: Readonly<Record<string, string>> = {
   heightMm: "Curvature height",
   horizontalAngleDeg: "Tube angle",
   innerSide: "Inner side of the bend",
+  wallsConfirmed: "Walls thinner than the canal confirmed",
   impliedMagnification: "Magnification that the known length implies",
   "intervals.lengthMm": "Interval of the length",
   landmarks: "Landmarks",

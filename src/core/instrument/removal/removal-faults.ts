@@ -10,7 +10,7 @@ import { platformWidth } from "./platform.ts";
  * @source docs/methods/removal.md, What it refuses
  */
 export function checkRemoval(input: RemovalInput, courseMm: number | undefined): void {
-  const faults = [...lengthFaults(input, courseMm), ...widthFaults(input), ...twiceFaults(input)];
+  const faults = [...lengthFaults(input, courseMm), ...widthFaults(input), ...wallFaults(input), ...twiceFaults(input)];
   if (faults.length > 0)
     throw new Refusal("input.impossible", "Cannot weigh the removal: what is told can't be", {}, faults);
 }
@@ -54,6 +54,19 @@ function widthFaults({
           },
         ]
       : []),
+  ];
+}
+
+/** A wall thinner than the canal is rare enough to be a slip: it is asked once, and taken where a person stands by it. */
+function wallFaults({ canalDiameterMm: canal, walls = [], thinnestAlong = [], wallsConfirmed }: RemovalInput): Fault[] {
+  if (canal === undefined || wallsConfirmed === true) return [];
+  const thin = (path: string, { mm }: { mm: number }): Fault[] =>
+    mm >= canal
+      ? []
+      : [{ path, says: `${mm} is thinner than the canal, ${canal}: measure again, or confirm it by wallsConfirmed` }];
+  return [
+    ...walls.flatMap((wall, index) => thin(`walls[${index}].mm`, wall)),
+    ...thinnestAlong.flatMap((wall, index) => thin(`thinnestAlong[${index}].mm`, wall)),
   ];
 }
 

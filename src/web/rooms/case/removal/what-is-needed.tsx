@@ -4,6 +4,7 @@ import { courseEndWords, wallSideWords } from "../../../../record/words/removal-
 import { SelectField } from "../../../parts/fields/choice-field.tsx";
 import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { Rows } from "../../../parts/fields/rows.tsx";
+import { TickField } from "../../../parts/fields/tick-field.tsx";
 import { numberInWords } from "../../../parts/figures-in-words.ts";
 import { useCaseNow } from "../case-now.ts";
 import { rowName } from "../forms/row-name.ts";
@@ -74,6 +75,7 @@ export function WhatIsNeeded({ removalId, entry }: WhatIsNeededOptions) {
           />
         </div>
       </div>
+      <TickField at="wallsConfirmed" label="Walls thinner than the canal were measured twice: weigh with them" />
       <FromElsewhere {...{ removalId, entry }} />
     </section>
   );

@@ -132,7 +132,7 @@ function whyLines(told: FractureTold, read: LedgerReader, id: string): Line[] {
   const start: Run[] =
     n && N ? [n, { text: "/" }, N, { text: " torsional in published series, a flaw by assumption" }] : [];
   const decides = explanationsDecide(told)
-    ? "The first interval lies above the next"
+    ? "The first interval lies above the next, under the assumptions made"
     : "The intervals overlap: the facts do not decide";
   return [ranked, [{ text: decides }, ...(start.length === 0 ? [] : [{ text: "; from " }, ...start])]];
 }

@@ -58,6 +58,17 @@ describe("the pages of a removal", () => {
     expect(words({ ...whole, stopRules: { setAt } })).not.toContain("attempt: ");
   });
 
+  it("put the lowest and the highest of several groups on the hand-out, not the first alone", () => {
+    const base = sampleRemovalTold();
+    const [own] = base.removalChance.filter(({ matches }) => matches === "yes");
+    if (own === undefined) throw new Error("no group of this case");
+    const group = (name: string, events: number) => ({ ...own, group: name, events, n: 40, share: events / 40 });
+    const told = sampleRemovalTold({ removalChance: [group("Middle", 20), group("Most", 36), group("Least", 4)] });
+    const said = linesOfModel(handout(withPiece(known, whole, told))).join("\n");
+    expect(said).toMatch(/the lowest and the highest of 3 groups that it belongs to: Least.*4\/40.*; Most.*36\/40/);
+    expect(said).not.toContain("Middle");
+  });
+
   it("leave the second page away while nothing is set, tried or ended, and both without a removal", () => {
     expect(pages({})).toHaveLength(1);
     expect(removalPages(known)).toEqual([]);

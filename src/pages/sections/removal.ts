@@ -90,23 +90,32 @@ function wallBlock({ sightLine, platform }: Told, read: LedgerReader, subject: s
   return lines.length === 0 ? [] : [{ kind: "text", heading: "Dentine left", lines }];
 }
 
+/** A published group that the case belongs to, with its line. */
+interface ChanceOfCase {
+  readonly share: number;
+  readonly line: Line;
+}
+
 /** `Beyond the bend, removed: 12/40, 0.30 (0.18 to 0.45), Known 2001*`. */
-function chanceBlock({ removalChance }: Told, read: LedgerReader, subject: string): Block[] {
-  const lines = removalChance.flatMap((row, index): Line[] => {
+function chancesOfCase({ removalChance }: Told, read: LedgerReader, subject: string): ChanceOfCase[] {
+  return removalChance.flatMap((row, index): ChanceOfCase[] => {
     if (row.matches !== "yes" || row.share === undefined) return [];
     const at = `removalChance[${index}]`;
     const [events, n] = [read.number(subject, `${at}.events`, 0), read.number(subject, `${at}.n`, 0)];
     const counts = events && n ? [events, { text: "/" }, n, { text: ", " }] : [];
     const name = row.group === "" ? seriesByWords[row.by] : row.group;
-    return [
-      [
-        { text: `${sentence(name)}, ${seriesCountedWords[row.success]}: ` },
-        ...counts,
-        ...shareWithInterval(read, subject, { share: `${at}.share`, interval: `${at}.interval` }),
-        { text: `, ${sourceWithStar({ source: row.series, mark: row.mark })}`, quiet: true },
-      ],
+    const line: Line = [
+      { text: `${sentence(name)}, ${seriesCountedWords[row.success]}: ` },
+      ...counts,
+      ...shareWithInterval(read, subject, { share: `${at}.share`, interval: `${at}.interval` }),
+      { text: `, ${sourceWithStar({ source: row.series, mark: row.mark })}`, quiet: true },
     ];
+    return [{ share: row.share, line }];
   });
+}
+
+function chanceBlock(told: Told, read: LedgerReader, subject: string): Block[] {
+  const lines = chancesOfCase(told, read, subject).map(({ line }) => line);
   if (lines.length === 0) return [];
   const more = lines.length - mostGroups;
   const rest = more > 0 ? [says(`${more} more in the record`)] : [];
@@ -196,16 +205,20 @@ export function removalFacts(source: CaseSource): Line[] {
       ...(body.result === undefined ? [] : [removalResultWords[body.result.is]]),
     ];
     const told = removalTold(read.entry(subject));
-    const [near] = told === undefined ? [] : nearestChance(told, read, subject);
+    const published = told === undefined ? [] : farthestChances(told, read, subject);
     return [
       { text: `${titled("Removal weighed", canal)}, ${momentWords(body.on, source.parts)}. ${pieces.join("; ")}.` },
-      ...(near === undefined ? [] : [{ text: " Published: " }, ...near, { text: "." }]),
+      ...published,
     ];
   });
 }
 
-/** The first published group that the case belongs to, on one line. */
-function nearestChance(told: Told, read: LedgerReader, subject: string): Line[] {
-  const [block] = chanceBlock(told, read, subject);
-  return block?.kind === "text" ? block.lines.slice(0, 1) : [];
+/** One group alone would choose its number: of several, the lowest and the highest share stand there. */
+function farthestChances(told: Told, read: LedgerReader, subject: string): Line {
+  const chances = chancesOfCase(told, read, subject).sort((a, b) => a.share - b.share);
+  const [low, high] = [chances[0], chances.at(-1)];
+  if (low === undefined || high === undefined) return [];
+  if (low === high) return [{ text: " Published: " }, ...low.line, { text: "." }];
+  const lead = ` Published, the lowest and the highest of ${chances.length} groups that it belongs to: `;
+  return [{ text: lead }, ...low.line, { text: "; " }, ...high.line, { text: "." }];
 }

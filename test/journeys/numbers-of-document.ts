@@ -40,6 +40,9 @@ function ofFiles(input: unknown, home: string): unknown {
 /** A value in the number of decimals that a printed text has; a true minus sign, none before a zero. */
 function asPrinted(value: unknown, like: string): string {
   if (typeof value !== "number") return String(value);
+  // A share is never rounded to certainty.
+  if (like === "<0.01" || like === ">0.99")
+    return value > 0 && value < 0.005 ? "<0.01" : value >= 0.995 && value < 1 ? ">0.99" : String(value);
   const fixed = value.toFixed(like.split(".")[1]?.length ?? 0);
   return Number(fixed) === 0 ? fixed.replace("-", "") : fixed.replace("-", "−");
 }

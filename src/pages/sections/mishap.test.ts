@@ -121,7 +121,7 @@ describe("a mishap in the deck", () => {
         return textOf([{ title: "", on: "", blocks: steps, notes: [] }]);
       };
       expect(sourcesOf(noted("stop", "tell"))).toMatch(
-        new RegExp(`^${heading}\n${council}.*\nThe others: common practice`),
+        new RegExp(`^${heading}\n${council}.*\\sThe others: common practice`),
       );
       expect(sourcesOf(noted("stop", "tell"))).not.toContain("Madarati");
       expect(sourcesOf(noted("stop"))).toBe(`${heading}\nCommon practice.`);

@@ -46,9 +46,10 @@ function stepLines(pages: readonly Page[], source: CaseSource, behind: "inFull" 
   const named = [...new Set(pages.flatMap(({ stepSources = [] }) => stepSources))].sort();
   const ids = named.filter((name) => name !== practice);
   const others =
-    ids.length < named.length ? [says(ids.length === 0 ? "Common practice." : "The others: common practice.")] : [];
-  if (behind === "inFull") return [...ids.map((id) => inFull(id, source)), ...others];
-  return [...(ids.length === 0 ? [] : byName(ids, source)), ...others];
+    ids.length < named.length ? [ids.length === 0 ? "Common practice." : "The others: common practice."] : [];
+  if (behind === "inFull") return [...ids.map((id) => inFull(id, source)), ...others.map(says)];
+  const names = ids.length === 0 ? [] : [`${ids.map((id) => shortSource(id, source.references)).join(", ")}.`];
+  return named.length === 0 ? [] : [says([...names, ...others].join(" "))];
 }
 const practice = "common practice";
 

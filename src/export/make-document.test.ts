@@ -141,6 +141,23 @@ describe("a hand-out", () => {
     for (const { text: number } of numbersIn(model)) expect(text).toContain(number);
   });
 
+  it("keeps a semicolon and a bracket that follow what stands back", async () => {
+    if (!existsSync("/usr/bin/pdftotext")) return;
+    const model = handout(sampleSource());
+    const lines = [[{ text: "0.80 (0.71 to 0.87)", quiet: true }, { text: "; then (so) it goes" }]];
+    const more = [[{ text: "Known 2001", quiet: true }, { text: "(12 of 40)" }]];
+    const blocks = [{ kind: "text" as const, lines: [...lines, ...more] }];
+    const bytes = await makeDocument(
+      { ...model, pages: [{ title: "Marks", on: "", blocks, notes: [] }] },
+      place,
+      () => undefined,
+    );
+    writeFileSync(join(folder, "marks.pdf"), bytes);
+    const text = execFileSync("pdftotext", ["-raw", join(folder, "marks.pdf"), "-"], { encoding: "utf8" });
+    expect(text).toContain("0.80 (0.71 to 0.87); then (so) it goes");
+    expect(text).toContain("Known 2001(12 of 40)");
+  });
+
   it("of a case with four canals, five films and a canal in space fits two pages", { timeout: 120_000 }, async () => {
     const file = caseFileSchema.parse(JSON.parse(readFileSync("data/demo/cases/b.json", "utf8")));
     const parts = file.gestures.reduce<readonly Part[]>(

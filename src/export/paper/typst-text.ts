@@ -1,7 +1,10 @@
 import type { Line } from "../../pages/page-model.ts";
 
-/** A text that typst prints as it stands: every mark of its markup is escaped. */
-export const escaped = (text: string): string => text.replace(/[\\#$*_`<>@=\-+/~[\]"'.:]/g, (mark) => `\\${mark}`);
+/**
+ * A text that typst prints as it stands: every mark of its markup is escaped, and of what follows a call on the same line
+ * the semicolon, which would end it unseen, and the bracket, which would give it more.
+ */
+export const escaped = (text: string): string => text.replace(/[\\#$*_`<>@=\-+/~[\]"'.:;(]/g, (mark) => `\\${mark}`);
 
 /** A typst string. */
 export const quoted = (text: string): string =>

@@ -2,11 +2,14 @@ import { QueryClient, QueryClientProvider } from "@tanstack/react-query";
 import { renderToStaticMarkup } from "react-dom/server";
 import { expect, it } from "vitest";
 import { part } from "../../../../../test/sample-case.ts";
-import { teeth } from "../../../../core/tooth/teeth.ts";
 import { firstSettings, type Settings } from "../../../../record/settings.ts";
 import { EditPart, Within } from "../../../parts/fields/editing.tsx";
 import { WrongTooth } from "./wrong-tooth.tsx";
 
+const teeth = [
+  { twoDigit: "16", universal: "3", quadrant: "upper right 6", name: "upper right first molar" },
+  { twoDigit: "26", universal: "14", quadrant: "upper left 6", name: "upper left first molar" },
+];
 function readAs(tooth: string | undefined, notation: Settings["notation"]): string | undefined {
   const client = new QueryClient();
   client.setQueryData(["teeth"], teeth);

@@ -44,6 +44,16 @@ describe("breakPlaces", () => {
     expect(corners).toBe(5);
   });
 
+  it("says how many times as large as along it the widths of the file are drawn", () => {
+    const text = drawn();
+    expect(text).toContain(">widths drawn 3 times as large</text>");
+    const corners = [...(/data-part="file" d="([^"]+)"/.exec(text)?.[1] ?? "").matchAll(/([\d.]+) ([\d.]+)/g)];
+    const [from, to] = [corners[0], corners.at(-1)].map((spot) => Number(spot?.[2]));
+    const along = Number(corners[1]?.[1]) - Number(corners[0]?.[1]);
+    // 0.25 mm at the tip against 16 mm from tip to shaft.
+    expect(((to ?? 0) - (from ?? 0)) / along).toBeCloseTo((3 * 0.25) / 16, 3);
+  });
+
   it("says that a piece was not measured", () => {
     expect(drawn({ fragment: undefined })).toContain(">the piece was not measured</text>");
     expect(drawn({ fragment: undefined })).not.toContain('data-part="broke"');

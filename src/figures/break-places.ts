@@ -38,7 +38,7 @@ const width = 640;
 const names = 150;
 const left = names + 16;
 const [fileY, rowTop] = [44, 76] as const;
-/** Widths of the file are drawn this many times too large, so that its taper is seen. */
+/** Widths of the file are drawn this many times as large, so that its taper is seen. */
 const widthTimes = 3;
 
 /** The file over a ruler with its piece marked, and below it where each explanation expects the break. */
@@ -102,7 +102,7 @@ function fileNodes({ profile, lengthMm, workingMm }: BreakPlaces, { x, perMm, th
             ...{ fill: theme.ink, "fill-opacity": 0.12, stroke: theme.quiet, "stroke-width": 0.6 },
           }),
         ]),
-    labelNode({ text: `widths ${widthTimes} times too large`, x: 0, y: fileY + 4, size: 11.5, fill: theme.quiet }),
+    labelNode({ text: `widths drawn ${widthTimes} times as large`, x: 0, y: fileY + 4, size: 11.5, fill: theme.quiet }),
   ];
 }
 

@@ -44,9 +44,9 @@ describe("instrumentToScale", () => {
   it("draws widths larger only when asked to, and says so", () => {
     const { high, perMm } = sizes(drawn({ widthTimes: 4 }));
     expect(high / perMm).toBeCloseTo(4.84, 1);
-    expect(drawn({ widthTimes: 4 })).toContain("widths drawn 4 times too large</text>");
+    expect(drawn({ widthTimes: 4 })).toContain("widths drawn 4 times as large</text>");
     expect(drawn()).toContain("true to scale</text>");
-    expect(instrumentToScale({ ...given, widthTimes: 4 }).alternative).toContain("widths drawn 4 times too large");
+    expect(instrumentToScale({ ...given, widthTimes: 4 }).alternative).toContain("widths drawn 4 times as large");
   });
 
   it("has the standard's colour at the handle and its name in words; a size without one has a dashed rim", () => {

@@ -40,7 +40,7 @@ export interface InstrumentToScale {
         readonly ends?: readonly { readonly atMm: number; readonly words: string }[] | undefined;
       }
     | undefined;
-  /** Widths are drawn this many times too large, and that is said; true to scale where absent. */
+  /** Widths are drawn this many times as large, and that is said; true to scale where absent. */
   readonly widthTimes?: number | undefined;
   readonly theme: ThemeName;
   readonly widthPx: number;
@@ -91,7 +91,7 @@ const endOf = ({ profile }: ScaledInstrument): number => profile.at(-1)?.atMm ??
 const reachOf = (one: ScaledInstrument): number => (one.shortMm ?? 0) + (one.lengthMm ?? endOf(one));
 
 const scaleWords = ({ widthTimes = 1, canal }: InstrumentToScale): string =>
-  `mm from ${canal === undefined ? "the tip" : "the end of the canal"}; ${widthTimes === 1 ? "true to scale" : `widths drawn ${numberText(widthTimes)} times too large`}`;
+  `mm from ${canal === undefined ? "the tip" : "the end of the canal"}; ${widthTimes === 1 ? "true to scale" : `widths drawn ${numberText(widthTimes)} times as large`}`;
 
 function instrumentNodes(one: ScaledInstrument, y: number, scale: Scale): SvgNode[] {
   const { x, perMm, times, theme } = scale;

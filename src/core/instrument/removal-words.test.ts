@@ -152,7 +152,10 @@ describe("cautions and what is missing", () => {
   it("name heat by the alloy, thirds and bend by what was seen (C17)", () => {
     const told = (input: object) => of(input).cautions.join(" ");
     expect(told(hard)).toContain("heated a nickel-titanium fragment by 36.33 degrees in 15 s and 55.44 in 30 s");
-    expect(told(easy)).toContain("heated a steel fragment by 26.08 degrees in 15 s and 35.27 in 30 s");
+    expect(told(easy)).toContain("heated a steel fragment by 26.08 degrees in 15 s and 35.27 in 30 s (madarati-2013)");
+    for (const from of ["(jain-2024)", "(eriksson-albrektsson-1983, from memory)", "(pinter-2023)", "(budd-2005)"])
+      expect(told(hard)).toContain(from);
+    expect(told(hard)).toContain("35.27 (madarati-2013).");
     expect(told({})).toContain("a rise of 10 degrees C for more than 60 s");
     expect(told(hard)).toContain("apical third alone");
     expect(told(hard)).toContain("wholly round the bend");

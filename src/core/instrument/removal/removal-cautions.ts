@@ -80,11 +80,11 @@ function thinZone({ fragment, toothType }: RemovalInput): string[] {
 function heat({ alloy }: RemovalInput): string[] {
   const { nickelTitanium: niTi, steel } = madarati;
   return [
-    `Heat: a rise of ${jain.riseCelsius} degrees C for more than ${jain.seconds} s may harm ligament or bone (${eriksson.celsius} degrees for ${eriksson.seconds} s in bone, from memory).`,
+    `Heat: a rise of ${jain.riseCelsius} degrees C for more than ${jain.seconds} s may harm ligament or bone (${jain.id}); bone was harmed at ${eriksson.celsius} degrees for ${eriksson.seconds} s (${eriksson.id}, from memory).`,
     alloy === "stainlessSteel"
-      ? `A dry ultrasonic tip heated a steel fragment by ${steel.after15s} degrees in 15 s and ${steel.after30s} in 30 s.`
-      : `A dry ultrasonic tip heated a nickel-titanium fragment by ${niTi.after15s} degrees in 15 s and ${niTi.after30s} in 30 s; steel by ${steel.after15s} and ${steel.after30s}.`,
-    `With rinsing between phases of ${pinter.seconds} s the root's surface rose by ${pinter.riseCelsius.toFixed(1)} degrees at most; in the removal of posts by ${budd.root.rise} on average. Rinse, and pause.`,
+      ? `A dry ultrasonic tip heated a steel fragment by ${steel.after15s} degrees in 15 s and ${steel.after30s} in 30 s (${madarati.id}).`
+      : `A dry ultrasonic tip heated a nickel-titanium fragment by ${niTi.after15s} degrees in 15 s and ${niTi.after30s} in 30 s; steel by ${steel.after15s} and ${steel.after30s} (${madarati.id}).`,
+    `With rinsing between phases of ${pinter.seconds} s the root's surface rose by ${pinter.riseCelsius.toFixed(1)} degrees at most (${pinter.id}); in the removal of posts by ${budd.root.rise} on average (${budd.id}). Rinse, and pause.`,
   ];
 }
 

@@ -155,6 +155,14 @@ describe("the page on which a removal is weighed", () => {
     expect(text(drawn({ removal: { result } }))).toContain("Set it to bypassed");
   });
 
+  it("asks whether a person stands by a wall that is thinner than the canal only where there is one, or it was said", () => {
+    const asks = "Walls thinner than the canal were measured twice";
+    const walls = [{ side: "furcation" as const, mm: 0.7 }];
+    expect(drawn({ removal: { canalDiameterMm: 0.45, walls } })).not.toContain(asks);
+    expect(drawn({ removal: { canalDiameterMm: 0.75, walls } })).toContain(asks);
+    expect(drawn({ removal: { canalDiameterMm: 0.45, walls, wallsConfirmed: true } })).toContain(asks);
+  });
+
   it("offers nothing to press where the case is only looked at", () => {
     expect(drawn({ readOnly: true, removal: { stopRules: rules, attempts: [attempt()] } })).not.toContain("<button");
   });

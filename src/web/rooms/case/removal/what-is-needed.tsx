@@ -9,6 +9,7 @@ import { numberInWords } from "../../../parts/figures-in-words.ts";
 import { useCaseNow } from "../case-now.ts";
 import { rowName } from "../forms/row-name.ts";
 import { inputOrigin } from "../ledger/entry-subject.ts";
+import { useWallsInHand } from "./walls-in-hand.ts";
 
 interface WhatIsNeededOptions {
   readonly removalId: string;
@@ -75,9 +76,21 @@ export function WhatIsNeeded({ removalId, entry }: WhatIsNeededOptions) {
           />
         </div>
       </div>
-      <TickField at="wallsConfirmed" label="Walls thinner than the canal were measured twice: weigh with them" />
+      <StandByWalls />
       <FromElsewhere {...{ removalId, entry }} />
     </section>
+  );
+}
+
+/** Asked where a wall is thinner than its canal alone; what was said stays to be seen and taken back. */
+function StandByWalls() {
+  const { hasThin, isConfirmed } = useWallsInHand();
+  return (
+    <div className="removal-stand-by">
+      {(hasThin || isConfirmed) && (
+        <TickField at="wallsConfirmed" label="Walls thinner than the canal were measured twice: weigh with them" />
+      )}
+    </div>
   );
 }
 

@@ -5,6 +5,7 @@ import { Dialog } from "../../parts/dialog.tsx";
 import type { Held, TwoVersions } from "../../record/save-queue.ts";
 import "./conflict-dialog.css";
 import { conflictFields, type FieldConflict, mergedBody } from "./conflict-fields.ts";
+import { conflictLabels } from "./conflict-labels.ts";
 import { titles as momentTitles } from "./spine/spine-moments.ts";
 
 interface ConflictDialogOptions {
@@ -61,7 +62,7 @@ interface ConflictTableOptions {
 }
 
 function ConflictTable({ title, conflict, theirs, choose }: ConflictTableOptions) {
-  const fields = conflictFields(conflict.yours, conflict.theirs?.body ?? null);
+  const fields = conflictFields(conflict.yours, conflict.theirs?.body ?? null, conflictLabels[conflict.kind]);
   if (conflict.theirs === null) return <p>{title}: the other window took it away. Keeping yours brings it back.</p>;
   if (conflict.yours === null) return <p>{title}: you took it away, the other window changed it.</p>;
   return (

@@ -13,6 +13,15 @@ describe("two versions of a part", () => {
     ]);
   });
 
+  it("are called as their form calls them, also inside, where that is told", () => {
+    const labels = { story: "What happened, in order", "rows.mm": "Dentine" };
+    const of = (story: string, mm: number) => ({ story, rows: [{ side: "mesial", mm }] });
+    expect(conflictFields(of("a", 1), of("b", 2), labels)).toEqual([
+      { name: "story", label: "What happened, in order", mine: ["a"], theirs: ["b"] },
+      { name: "rows", label: "Rows", mine: ["1, dentine: 1"], theirs: ["1, dentine: 2"] },
+    ]);
+  });
+
   it("show a field that only one of them has", () => {
     expect(conflictFields({ a: 1 }, { a: 1, b: false })).toEqual([{ name: "b", label: "B", mine: [], theirs: ["no"] }]);
   });

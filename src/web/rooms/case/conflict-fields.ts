@@ -1,4 +1,6 @@
+import { lowered } from "../../words/capital.ts";
 import { wordsOfName } from "../../words/words-of-name.ts";
+import type { PlaceLabels } from "./conflict-labels.ts";
 
 /** One field in which two versions of a part differ. */
 export interface FieldConflict {
@@ -9,16 +11,16 @@ export interface FieldConflict {
   readonly theirs: readonly string[];
 }
 
-/** The fields in which two bodies differ, each with the lines in which they do. */
-export function conflictFields(mine: unknown, theirs: unknown): readonly FieldConflict[] {
+/** The fields in which two bodies differ, each with the lines in which they do; labels stand for the names of the code. */
+export function conflictFields(mine: unknown, theirs: unknown, labels: PlaceLabels = {}): readonly FieldConflict[] {
   const [left, right] = [fieldsOf(mine), fieldsOf(theirs)];
   const names = [...new Set([...left.keys(), ...right.keys()])];
   return names.flatMap((name) => {
-    const [a, b] = [linesOf(left.get(name), ""), linesOf(right.get(name), "")];
+    const [a = [], b = []] = [left, right].map((body) => linesOf(body.get(name), { said: "", place: name }, labels));
     const onlyMine = a.filter((line) => !b.includes(line));
     const onlyTheirs = b.filter((line) => !a.includes(line));
     if (onlyMine.length === 0 && onlyTheirs.length === 0) return [];
-    return [{ name, label: wordsOfName(name), mine: onlyMine, theirs: onlyTheirs }];
+    return [{ name, label: labels[name] ?? wordsOfName(name), mine: onlyMine, theirs: onlyTheirs }];
   });
 }
 
@@ -33,14 +35,25 @@ export function mergedBody(mine: unknown, theirs: unknown, keepTheirs: ReadonlyS
 const fieldsOf = (body: unknown): ReadonlyMap<string, unknown> =>
   new Map(typeof body === "object" && body !== null ? Object.entries(body) : []);
 
+/** The way to a value: as it is said, and by the names of the code, without rows. */
+interface Way {
+  readonly said: string;
+  readonly place: string;
+}
+
 /** Every value inside a value on a line of its own, with the way to it. */
-function linesOf(value: unknown, way: string): readonly string[] {
+function linesOf(value: unknown, way: Way, labels: PlaceLabels): readonly string[] {
   if (value === undefined) return [];
-  if (typeof value !== "object" || value === null) return [`${way === "" ? "" : `${way}: `}${plain(value)}`];
+  if (typeof value !== "object" || value === null) return [`${way.said === "" ? "" : `${way.said}: `}${plain(value)}`];
   const inner = Array.isArray(value)
-    ? value.map((item, index) => [nameOf(item) ?? String(index + 1), item] as const)
-    : Object.entries(value).map(([name, item]) => [wordsOfName(name).toLowerCase(), item] as const);
-  return inner.flatMap(([name, item]) => linesOf(item, way === "" ? name : `${way}, ${name}`));
+    ? value.map((item, index) => [nameOf(item) ?? String(index + 1), way.place, item] as const)
+    : Object.entries(value).map(([name, item]) => {
+        const place = `${way.place}.${name}`;
+        return [lowered(labels[place] ?? wordsOfName(name)), place, item] as const;
+      });
+  return inner.flatMap(([name, place, item]) =>
+    linesOf(item, { said: way.said === "" ? name : `${way.said}, ${name}`, place }, labels),
+  );
 }
 
 /** What a row is called by, so that rows of both versions line up. */

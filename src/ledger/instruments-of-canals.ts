@@ -1,7 +1,8 @@
 import { turnsOf } from "../record/file-uses.ts";
+import { type SizedInstrument, sizedInstrument } from "../record/instrument-as-told.ts";
 import { instrumentName, instrumentsByName } from "../record/instrument-name.ts";
 import type { LedgerEntry } from "../record/ledger-entry.ts";
-import { type BodyOf, type Part, type PartOf, partsOf } from "../record/parts.ts";
+import { type Part, type PartOf, partsOf } from "../record/parts.ts";
 import { alloyWords, movementWords } from "../record/words/visit-words.ts";
 import { bendAtBreakSubject, bendSubject, bendTold, instrumentSubject } from "./bend-told.ts";
 import { brokenInstrumentSubject, instrumentTold } from "./instrument-told.ts";
@@ -104,7 +105,8 @@ interface CaseRead {
 
 function brokenAt(visit: Visit, canal: string, { parts, ledger }: CaseRead): InstrumentUsed[] {
   return partsOf(parts, "mishap").flatMap(({ id, body }): InstrumentUsed[] => {
-    const { instrument, what } = body;
+    const { what } = body;
+    const instrument = sizedInstrument(body.instrument);
     const isHere = body.visit === undefined ? body.on === visit.body.on : body.visit === visit.id;
     if (what !== "separatedInstrument" || instrument === undefined || body.canal !== canal || !isHere) return [];
     const { tipDepthMm, depthFrom = "referencePoint" } = body.separated ?? {};
@@ -121,8 +123,11 @@ function brokenAt(visit: Visit, canal: string, { parts, ledger }: CaseRead): Ins
   });
 }
 
-const saysOf = ({ alloy, movement }: Pick<BodyOf<"visit">["instruments"][number], "alloy" | "movement">): string =>
-  `${alloyWords[alloy]}, ${movementWords[movement]}`;
+const saysOf = ({ alloy, movement }: Pick<SizedInstrument, "alloy" | "movement">): string =>
+  [
+    alloy === undefined ? "alloy not told" : alloyWords[alloy],
+    movement === undefined ? "movement not told" : movementWords[movement],
+  ].join(", ");
 
 function useOf({ id, body }: Visit, place: number): UseInCanal[] {
   const row = body.instruments[place];

@@ -1,3 +1,4 @@
+import { sizedInstrument } from "../record/instrument-as-told.ts";
 import { instrumentName } from "../record/instrument-name.ts";
 import type { LedgerEntry } from "../record/ledger-entry.ts";
 import { type Part, type PartOf, partsOf } from "../record/parts.ts";
@@ -113,7 +114,7 @@ export function bendAbout({ subject }: Pick<LedgerEntry, "subject">, parts: read
   const visit = partsOf(parts, "visit").find((one) => one.id === id);
   if (visit !== undefined) return { name: name.join(" "), canal, on: visit.body.on, broke: false };
   const mishap = partsOf(parts, "mishap").find((one) => one.id === id);
-  const instrument = mishap?.body.instrument;
+  const instrument = sizedInstrument(mishap?.body.instrument);
   if (mishap === undefined || instrument === undefined) return undefined;
   return { name: instrumentName(instrument), canal: mishap.body.canal ?? "", on: mishap.body.on, broke: true };
 }

@@ -27,6 +27,15 @@ export const instrumentGeometry = {
   movement: z.enum(["hand", "continuous", "reciprocating", "ultrasonic"]),
 } as const;
 
+/** The same of an instrument that is told afterwards, when its size, taper, alloy or movement may not be known. */
+export const instrumentAsTold = {
+  ...instrumentGeometry,
+  size: instrumentGeometry.size.optional(),
+  taper: instrumentGeometry.taper.optional(),
+  alloy: instrumentGeometry.alloy.optional(),
+  movement: instrumentGeometry.movement.optional(),
+} as const;
+
 /** The counted file that was used, and what stood against it in the cabinet before. */
 export const countedFile = z.strictObject({
   id: z

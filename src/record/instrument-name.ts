@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { canonicalJson } from "./canonical-json.ts";
+import { type SizedInstrument, sizedInstrument } from "./instrument-as-told.ts";
 import { instrumentGeometry } from "./instrument-geometry.ts";
 
 const geometry = z.object(instrumentGeometry);
@@ -57,9 +58,10 @@ export function instrumentsByName(rows: readonly InstrumentGeometry[]): NamedIns
 }
 
 /** Whether two descriptions can be of one instrument: alike in all that both of them say. */
-export function isSameInstrument(one: InstrumentGeometry, other: InstrumentGeometry): boolean {
-  const [a, b] = [Object.entries(geometryOf(one)), new Map<string, unknown>(Object.entries(geometryOf(other)))];
-  return a.every(([field, value]) => {
+export function isSameInstrument(one: SizedInstrument, other: SizedInstrument): boolean {
+  const [own = {}, others = {}] = [sizedInstrument(one), sizedInstrument(other)];
+  const b = new Map<string, unknown>(Object.entries(others));
+  return Object.entries(own).every(([field, value]) => {
     const beside = b.get(field);
     return value === undefined || beside === undefined || canonicalJson(value) === canonicalJson(beside);
   });

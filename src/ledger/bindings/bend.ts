@@ -1,11 +1,13 @@
 import { bendTopic } from "../../core/instrument/bend-topic.ts";
-import { type InstrumentGeometry, instrumentsByName } from "../../record/instrument-name.ts";
+import type { SizedInstrument } from "../../record/instrument-as-told.ts";
+import { instrumentsByName } from "../../record/instrument-name.ts";
 import type { PartOf } from "../../record/parts.ts";
 import { partsOf } from "../../record/parts.ts";
 import type { Binding, BindingContext, Gap, Question } from "../binding.ts";
 import { type NoSeat, type SeatInCanal, seatInCanal } from "../course-of-canal-for-instrument/seat-in-canal.ts";
 import { brokenInstruments, seatAtBreak } from "../instruments-used/broken-instrument.ts";
 import { instrumentAsked, instrumentPaths } from "../instruments-used/instrument-asked.ts";
+import { instrumentThatBroke } from "../instruments-used/instrument-that-broke.ts";
 import { type RowUsed, rowsOfVisit, tipOfRow } from "../instruments-used/rows-used.ts";
 
 /** How much each instrument was bent where it went deepest in a canal at a visit, and the one that broke where it did. */
@@ -14,10 +16,10 @@ export const bendBinding: Binding = {
   ask: (context) => [
     ...partsOf(context.parts, "visit").flatMap((visit) => bendsOfVisit(visit, context)),
     ...brokenInstruments(context.parts).flatMap((mishap) => {
-      const { instrument } = mishap.body;
-      if (instrument === undefined) return [];
-      const seat = seatAtBreak(mishap, context);
-      return [bendOf(mishap.id, { geometry: instrument, record: `${mishap.id}/instrument` }, seat)];
+      const broke = instrumentThatBroke(mishap);
+      if (broke === undefined) return [];
+      if ("why" in broke) return [{ subject: `bend of ${mishap.id}`, ...broke }];
+      return [bendOf(mishap.id, broke, seatAtBreak(mishap, context))];
     }),
   ],
 };
@@ -40,7 +42,7 @@ const deepestOf = (rows: readonly RowUsed[]): RowUsed | undefined =>
   rows.toSorted((a, b) => (b.row.depthMm ?? 0) - (a.row.depthMm ?? 0))[0];
 
 interface Described {
-  readonly geometry: InstrumentGeometry;
+  readonly geometry: SizedInstrument;
   readonly record: string;
 }
 

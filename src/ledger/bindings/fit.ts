@@ -1,9 +1,11 @@
 import { fitTopic } from "../../core/instrument/fit-topic.ts";
+import type { SizedInstrument } from "../../record/instrument-as-told.ts";
 import { instrumentName, instrumentsByName, type NamedInstrument } from "../../record/instrument-name.ts";
 import { type PartOf, partsOf } from "../../record/parts.ts";
 import type { Binding, BindingContext, Gap, Question } from "../binding.ts";
 import { brokenInstruments, pieceMeasures } from "../instruments-used/broken-instrument.ts";
 import { instrumentAsked, instrumentPaths } from "../instruments-used/instrument-asked.ts";
+import { instrumentThatBroke } from "../instruments-used/instrument-that-broke.ts";
 
 type Mishap = PartOf<"mishap">;
 
@@ -19,8 +21,11 @@ const mostCandidates = 60;
 function fitOf(mishap: Mishap, context: BindingContext): (Question | Gap)[] {
   const subject = `fit of ${mishap.id}`;
   const candidates = candidatesOf(mishap, context).slice(0, mostCandidates);
-  // Nothing to compare, and the record's own account of the instrument is no question of fit.
-  if (candidates.length === 0) return [];
+  if (candidates.length === 0) {
+    // Nothing to compare: no instrument of the visit, and none that the mishap tells with its measures.
+    const broke = instrumentThatBroke(mishap);
+    return broke !== undefined && "why" in broke ? [{ subject, ...broke }] : [];
+  }
   const { fragment, paths } = pieceMeasures(mishap, ["lengthMm", "brokenEndDiameterMm", "tipDiameterMm"], context);
   const inputPaths = [
     ...paths,
@@ -34,9 +39,10 @@ function fitOf(mishap: Mishap, context: BindingContext): (Question | Gap)[] {
   return [{ subject, input: { fragment, candidates: asked }, inputPaths }];
 }
 
-type Candidate = Pick<NamedInstrument, "name" | "geometry"> & { readonly record: string };
+type Candidate = Pick<NamedInstrument, "name"> & { readonly geometry: SizedInstrument; readonly record: string };
 
-function candidatesOf({ id, body }: Mishap, { parts }: BindingContext): Candidate[] {
+function candidatesOf(mishap: Mishap, { parts }: BindingContext): Candidate[] {
+  const { id, body } = mishap;
   const visit = partsOf(parts, "visit").find((one) =>
     body.visit === undefined ? one.body.on === body.on : one.id === body.visit,
   );
@@ -48,6 +54,7 @@ function candidatesOf({ id, body }: Mishap, { parts }: BindingContext): Candidat
       ...{ name, geometry, record: `${visit?.id ?? id}/instruments/${own[0] ?? 0}` },
     }),
   );
-  if (found.length > 0 || body.instrument === undefined) return found;
-  return [{ name: instrumentName(body.instrument), geometry: body.instrument, record: `${id}/instrument` }];
+  const broke = instrumentThatBroke(mishap);
+  if (found.length > 0 || broke === undefined || "why" in broke) return found;
+  return [{ name: instrumentName(broke.geometry), ...broke }];
 }

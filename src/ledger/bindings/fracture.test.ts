@@ -71,6 +71,18 @@ describe("how an instrument broke is asked", () => {
     expect(ask([mishapPart("mishap-1", { instrument: undefined })]).subject).toBeUndefined();
   });
 
+  it("is asked nothing while the instrument has no size or no taper, and says so", () => {
+    const why = (instrument: object) => fractureBinding.ask(contextOf([mishapPart("mishap-1", { instrument })], {}))[0];
+    expect(why({})).toEqual({
+      subject: "fracture of mishap-1",
+      why: "the size and the taper of the instrument that broke are not told; say in the mishap which instrument it was",
+      inputPaths: [{ input: "instrument", record: "mishap-1/instrument" }],
+    });
+    const sized = why({ size: 25, taper: 0.06 });
+    expect(sized).toHaveProperty("input.instrument", { size: 25, taper: 0.06 });
+    expect(answer(fractureBinding.topic, sized && "input" in sized ? sized.input : {})).toHaveProperty("explanations");
+  });
+
   it("says where its course begins where that is not the orifice", () => {
     const length = filmPart("film-l", { purpose: "workingLength", takenOn: "2024-03-05" });
     const { input, paths } = ask([length, tracePart("t", "film-l"), mishapPart("mishap-1")]);

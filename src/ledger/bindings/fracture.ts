@@ -1,8 +1,9 @@
 import { fractureTopic } from "../../core/instrument/fracture-topic.ts";
 import type { Instrument } from "../../core/instrument/instrument-fields.ts";
+import type { SizedInstrument } from "../../record/instrument-as-told.ts";
 import type { InputPath } from "../../record/ledger-entry.ts";
 import type { PartOf } from "../../record/parts.ts";
-import type { Binding, BindingContext, Question } from "../binding.ts";
+import type { Binding, BindingContext, Gap, Question } from "../binding.ts";
 import {
   brokenInstruments,
   pieceMeasures,
@@ -10,6 +11,7 @@ import {
   usesUntilBreak,
 } from "../instruments-used/broken-instrument.ts";
 import { instrumentAsked, instrumentPaths } from "../instruments-used/instrument-asked.ts";
+import { instrumentThatBroke } from "../instruments-used/instrument-that-broke.ts";
 import { isDriven, type RowUsed } from "../instruments-used/rows-used.ts";
 import { usesAsked } from "../instruments-used/uses-asked.ts";
 
@@ -19,9 +21,11 @@ type Mishap = PartOf<"mishap">;
 export const fractureBinding: Binding = {
   topic: fractureTopic,
   ask: (context) =>
-    brokenInstruments(context.parts).flatMap((mishap) => {
-      const { instrument } = mishap.body;
-      return instrument === undefined ? [] : [breakOf(mishap, instrument, context)];
+    brokenInstruments(context.parts).flatMap((mishap): (Question | Gap)[] => {
+      const broke = instrumentThatBroke(mishap);
+      if (broke === undefined) return [];
+      if ("why" in broke) return [{ subject: `fracture of ${mishap.id}`, ...broke }];
+      return [breakOf(mishap, broke.geometry, context)];
     }),
 };
 
@@ -31,11 +35,7 @@ interface Told {
 }
 const nothing: Told = { input: {}, paths: [] };
 
-function breakOf(
-  mishap: Mishap,
-  instrument: NonNullable<Mishap["body"]["instrument"]>,
-  context: BindingContext,
-): Question {
+function breakOf(mishap: Mishap, instrument: SizedInstrument, context: BindingContext): Question {
   const uses = usesUntilBreak(mishap, context.parts).filter(isDriven);
   const record = `${mishap.id}/instrument`;
   const piece = pieceMeasures(mishap, ["lengthMm", "brokenEndDiameterMm", "remainingLengthMm"], context);

@@ -60,6 +60,41 @@ describe("the instruments of a case", () => {
   });
 });
 
+describe("an instrument that broke and is told in part", () => {
+  const told = (instrument: object) => [...traced, mishapPart("mishap-1", { instrument })];
+  const bindings = [instrumentBinding, bendBinding, lifeUsedBinding, fitBinding];
+
+  it.each([
+    [{}, "the size and the taper of the instrument that broke are not told"],
+    [{ taper: 0.06, alloy: "nickelTitanium" }, "the size of the instrument that broke is not told"],
+    [{ size: 25, movement: "hand" }, "the taper of the instrument that broke is not told"],
+  ])("is asked nothing of while its measures lack: %j", (instrument, why) => {
+    for (const binding of bindings) {
+      const [one, ...others] = asked(binding, told(instrument));
+      expect(others).toEqual([]);
+      expect(one?.subject).toMatch(/ of mishap-1$/);
+      expect(whyOf(one)).toBe(`${why}; say in the mishap which instrument it was`);
+      expect(one?.inputPaths).toEqual([{ input: "instrument", record: "mishap-1/instrument" }]);
+    }
+  });
+
+  it("is not taken for the one of any row, and its fit is asked of those of the visit", () => {
+    const parts = [...told({}), visitPart("visit-1", [rowOf()])];
+    expect(whyOf(asked(lifeUsedBinding, parts).at(-1))).toMatch(/^the size and the taper/);
+    expect(asked(fitBinding, parts).map(whyOf)).not.toContainEqual(expect.stringMatching(/not told/));
+  });
+
+  it("is asked with size and taper alone, and nothing stands in for the rest", () => {
+    const [shape] = asked(instrumentBinding, told({ size: 25, taper: 0.06 }));
+    expect(inputOf(shape)).toEqual({ size: 25, taper: 0.06 });
+    expect(shape?.inputPaths.map(({ input }) => input)).toEqual(["size", "taper"]);
+    expect(answer(instrumentBinding.topic, inputOf(shape))).toBeDefined();
+    // A row says more than the mishap does; they can be of one instrument.
+    const parts = [...told({ size: 25, taper: 0.06 }), visitPart("visit-1", [rowOf()])];
+    expect(inputOf(asked(lifeUsedBinding, parts).at(-1))).toMatchObject({ uses: [{ seconds: 20 }] });
+  });
+});
+
 describe("the bend of instruments", () => {
   it("is asked where each went deepest in each canal of a visit", () => {
     const rows = [

@@ -1,10 +1,12 @@
 import { lifeUsedTopic } from "../../core/instrument/life-used-topic.ts";
-import { type InstrumentGeometry, instrumentsByName } from "../../record/instrument-name.ts";
+import type { SizedInstrument } from "../../record/instrument-as-told.ts";
+import { instrumentsByName } from "../../record/instrument-name.ts";
 import type { InputPath } from "../../record/ledger-entry.ts";
 import { type PartOf, partsOf } from "../../record/parts.ts";
 import type { Binding, BindingContext, Gap, Question } from "../binding.ts";
 import { brokenInstruments, usesUntilBreak } from "../instruments-used/broken-instrument.ts";
 import { instrumentAsked, instrumentPaths } from "../instruments-used/instrument-asked.ts";
+import { instrumentThatBroke } from "../instruments-used/instrument-that-broke.ts";
 import { isDriven, type RowUsed, rowsOfVisit, rowsUsed } from "../instruments-used/rows-used.ts";
 import { usesAsked } from "../instruments-used/uses-asked.ts";
 
@@ -46,17 +48,18 @@ function livesOfFiles(context: BindingContext): (Question | Gap)[] {
 }
 
 function lifeUntilBreak(mishap: PartOf<"mishap">, context: BindingContext): (Question | Gap)[] {
-  const { instrument } = mishap.body;
-  if (instrument === undefined) return [];
-  const record = `${mishap.id}/instrument`;
+  const broke = instrumentThatBroke(mishap);
+  if (broke === undefined) return [];
+  const subject = `lifeUsed of ${mishap.id}`;
+  if ("why" in broke) return [{ subject, ...broke }];
   const rows = usesUntilBreak(mishap, context.parts);
-  if (rows.length > 0) return [lifeOf(mishap.id, { geometry: instrument, record, rows }, context)];
+  if (rows.length > 0) return [lifeOf(mishap.id, { ...broke, rows }, context)];
   const why = "no use of the instrument that broke is recorded; say in the visit in which canals it was used";
-  return [{ subject: `lifeUsed of ${mishap.id}`, why, inputPaths: instrumentPaths(instrument, record) }];
+  return [{ subject, why, inputPaths: instrumentPaths(broke.geometry, broke.record) }];
 }
 
 interface Life {
-  readonly geometry: InstrumentGeometry;
+  readonly geometry: SizedInstrument;
   readonly record: string;
   readonly rows: readonly RowUsed[];
 }

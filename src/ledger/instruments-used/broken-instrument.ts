@@ -2,6 +2,7 @@ import { z } from "zod";
 import { intervalSchema } from "../../core/basis.ts";
 import type { Measured } from "../../core/instrument/measured.ts";
 import { reach95 } from "../../core/radiograph/interval-around.ts";
+import { sizedInstrument } from "../../record/instrument-as-told.ts";
 import { isSameInstrument } from "../../record/instrument-name.ts";
 import type { InputPath } from "../../record/ledger-entry.ts";
 import { type Part, type PartOf, partsOf } from "../../record/parts.ts";
@@ -29,7 +30,8 @@ export function seatAtBreak({ id, body }: Mishap, context: BindingContext): Seat
  * then, else those of the same geometry in the visit of the break, up to its canal.
  */
 export function usesUntilBreak({ body }: Mishap, parts: readonly Part[]): RowUsed[] {
-  const { instrument, separated, canal } = body;
+  const { separated, canal } = body;
+  const instrument = sizedInstrument(body.instrument);
   if (instrument === undefined) return [];
   const file = separated?.file?.id;
   const inVisit = (used: RowUsed): boolean =>

@@ -76,6 +76,14 @@ describe("a mishap in the deck", () => {
     expect(pages.some(({ blocks }) => blocks.some(({ kind }) => kind === "figure"))).toBe(false);
   });
 
+  it.each([
+    [{}, "Instrument: not described"],
+    [{ size: 8, movement: "hand" }, "Instrument: size 8, by hand"],
+    [{ taper: 0.06, alloy: "nickelTitanium" }, "Instrument: taper .06, nickel-titanium"],
+  ] as const)("says of the instrument what was told of it: %j", (instrument, line) => {
+    expect(textOf(mishapPages(sourceOf({ instrument }))).split("\n")).toContain(line);
+  });
+
   it("lists the steps that were done, in their order, and what was said and agreed", () => {
     const at = (minute: number) => `2024-03-27T10:0${minute}:00.000Z`;
     const pages = mishapPages(

@@ -1,5 +1,6 @@
 import { type FractureTold, fractureSubject, fractureTold } from "../../ledger/fracture-told.ts";
 import { brokenInstrumentSubject } from "../../ledger/instrument-told.ts";
+import type { InstrumentAsTold } from "../../record/instrument-as-told.ts";
 import { mishapGuide } from "../../record/mishap-guide/mishap-guide.ts";
 import { type BodyOf, type PartOf, partsOf } from "../../record/parts.ts";
 import { bendWords, handledWords, mishapWords, thirdWords } from "../../record/words/later-words.ts";
@@ -66,16 +67,21 @@ function mishapLines(body: BodyOf<"mishap">): Line[] {
   const place = where.filter((piece) => piece !== undefined).join(", ");
   return [
     ...(place === "" ? [] : [says(`Where: ${place}`)]),
-    ...(instrument === undefined
-      ? []
-      : [
-          says(
-            `Instrument: size ${instrument.size}, taper ${taperWords(instrument.taper)}, ${alloyWords[instrument.alloy]}, ${movementWords[instrument.movement]}`,
-          ),
-        ]),
+    ...(instrument === undefined ? [] : [says(`Instrument: ${toldOfInstrument(instrument)}`)]),
     ...(body.fragmentMm === undefined ? [] : [says(`Fragment: ${body.fragmentMm} mm`)]),
     says(`Handled: ${handledWords[body.handled]}`),
   ];
+}
+
+/** An instrument as far as it was told. */
+function toldOfInstrument({ size, taper, alloy, movement }: InstrumentAsTold): string {
+  const told = [
+    size === undefined ? undefined : `size ${size}`,
+    taper === undefined ? undefined : `taper ${taperWords(taper)}`,
+    alloy === undefined ? undefined : alloyWords[alloy],
+    movement === undefined ? undefined : movementWords[movement],
+  ].filter((one) => one !== undefined);
+  return told.length === 0 ? "not described" : told.join(", ");
 }
 
 function toldLines({ toldPatient, told, what, steps }: BodyOf<"mishap">, { parts }: CaseSource): Line[] {

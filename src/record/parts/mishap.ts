@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { instrumentGeometry } from "../instrument-geometry.ts";
+import { instrumentAsTold } from "../instrument-geometry.ts";
 import { definePart } from "../part.ts";
 import { between, canalName, day, mmBetween, otherPart, words } from "../values.ts";
 import { mishapDetails, stepDone, toldAbout } from "./mishap-details.ts";
@@ -17,8 +17,9 @@ export const mishapPart = definePart({
     what: z.enum(mishapKinds),
     canal: canalName.optional(),
     instrument: z
-      .strictObject({ ...instrumentGeometry, rpm: between(0, 20_000, "turns a minute").optional() })
-      .optional(),
+      .strictObject({ ...instrumentAsTold, rpm: between(0, 20_000, "turns a minute").optional() })
+      .optional()
+      .describe("As far as it is known; nothing of it is taken to be so before it is said."),
     fragmentMm: mmBetween(0.1, 30).optional(),
     third: z.enum(["coronal", "middle", "apical", "notRecorded"]),
     bend: z.enum(["before", "in", "beyond", "none", "notRecorded"]),

@@ -1,3 +1,4 @@
+import { notToldOf } from "../../../../record/instrument-as-told.ts";
 import { sectionWords } from "../../../../record/words/cabinet-words.ts";
 import { alloyWords, movementWords } from "../../../../record/words/visit-words.ts";
 import { Button } from "../../../parts/button.tsx";
@@ -19,23 +20,34 @@ export function InstrumentOfPiece() {
       {!readOnly && mishap.what === "separatedInstrument" && <UsesOffered />}
       {!readOnly && mishap.separated?.file !== undefined && <BrokenFile />}
       <div className="fields">
-        <Optional
-          at="instrument"
-          label="instrument"
-          add="An instrument was part of it"
-          start={() => ({ size: 25, taper: 0.06, alloy: "nickelTitanium", movement: "continuous" })}
-        >
-          <NumberField at="size" label="Size (ISO 3630-1)" required />
-          <NumberField at="taper" label="Taper" unit="mm per mm" required />
-          <SelectField at="alloy" label="Alloy" words={alloyWords} />
-          <SelectField at="movement" label="Movement" words={movementWords} />
+        <Optional at="instrument" label="instrument" add="An instrument was part of it" start={() => ({})}>
+          <NumberField at="size" label="Size (ISO 3630-1)" placeholder="not told" />
+          <NumberField at="taper" label="Taper" unit="mm per mm" placeholder="not told" />
+          <SelectField at="alloy" label="Alloy" words={alloyWords} unset="not told" />
+          <SelectField at="movement" label="Movement" words={movementWords} unset="not told" />
           <SelectField at="section" label="Section" words={sectionWords} unset="not recorded" />
           <NumberField at="workingMm" label="Working part" unit="mm" />
           <NumberField at="lengthMm" label="Tip to handle" unit="mm" />
           <NumberField at="rpm" label="Speed" unit="turns a minute" />
         </Optional>
       </div>
+      <NotTold />
     </>
+  );
+}
+
+/** What is not told of the instrument yet; without size and taper nothing is computed of it. */
+function NotTold() {
+  const { mishap } = useMishap("Instrument");
+  if (mishap.instrument === undefined) return null;
+  const missing = notToldOf(mishap.instrument);
+  const waits = missing.some((field) => field === "size" || field === "taper");
+  return (
+    <p className="quiet" role="status">
+      {missing.length === 0
+        ? "● Size, taper, alloy and movement are told."
+        : `◇ Not told yet: ${missing.join(", ")}.${waits ? " Without size and taper nothing is computed of it." : ""}`}
+    </p>
   );
 }
 

@@ -74,7 +74,7 @@ function AboutPiece({ caseId, mishap }: { readonly caseId: string; readonly mish
     third === "notRecorded" ? undefined : thirdWords[third],
     bend === "notRecorded" ? undefined : bendWords[bend],
     fragmentMm === undefined ? undefined : `${fragmentMm} mm long`,
-    instrument && `size ${instrument.size}`,
+    instrument?.size === undefined ? undefined : `size ${instrument.size}`,
   ].filter((fact) => fact !== undefined);
   return (
     <p>

@@ -10,6 +10,8 @@ export interface CaseAsShown {
   readonly ledger: readonly LedgerEntry[];
   /** Adds a moment and goes to it; absent where the case is only looked at. */
   readonly add?: ((kind: Addable) => void) | undefined;
+  /** The moment that was added and not yet gone to. */
+  readonly added?: { current: string | undefined };
 }
 
 /** See {@link CaseAsShown}. */

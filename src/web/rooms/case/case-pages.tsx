@@ -1,4 +1,4 @@
-import { type ReactNode, useMemo, useState } from "react";
+import { type ReactNode, useMemo, useRef, useState } from "react";
 import { useLocation } from "wouter";
 import { isReasonOpen } from "../../../ledger/canals-read.ts";
 import { type CanalStanding, canalStatesOn } from "../../../record/canal-states.ts";
@@ -49,11 +49,11 @@ export function CasePages({ caseId, view, moment, today, readOnly }: CasePagesOp
   const [looked, look] = useState<string>();
   const lookedAt = moments.find(({ id }) => id === looked);
   const book = useDraftBook(caseId);
-  const { tell, add, remove, noteAnatomy, searches, takeOutRemoval } = useGestures(caseId, view, today, canals);
+  const { tell, add, added, remove, noteAnatomy, searches, takeOutRemoval } = useGestures(caseId, view, today, canals);
   useNeighbourKeys(caseId, moments, shown);
   const shared = { caseId, parts, book: readOnly ? undefined : book, noteAnatomy };
   const isOpen = isReasonOpen(ledger, parts);
-  const now = { caseId, parts, ledger, add: readOnly ? undefined : add };
+  const now = { caseId, parts, ledger, add: readOnly ? undefined : add, added };
   const always = standingPages.map((one) => (one.id === "anatomy" && isOpen ? openAnatomy : one));
   const standing = [...always, ...removalStandingPages(parts)];
   const titleShown = shown?.title ?? standing.find(({ id }) => id === named)?.title ?? "";
@@ -131,6 +131,7 @@ function useGestures(caseId: string, view: CaseView, today: string, canals: Read
     tell(words, [{ op: "put", id, kind, baseRevision: 0, body }]);
     return id;
   };
+  const added = useRef<string>(undefined);
   const add = (kind: Addable) => {
     const body =
       kind === "findings"
@@ -138,7 +139,8 @@ function useGestures(caseId: string, view: CaseView, today: string, canals: Read
         : kind === "visit"
           ? newBodies.visit(today, canals)
           : newBodies[kind](today);
-    go(`/case/${caseId}/${put(kind, `${titles[kind]} added`, body)}`);
+    added.current = put(kind, `${titles[kind]} added`, body);
+    go(`/case/${caseId}/${added.current}`);
   };
   const remove: Parameters<typeof MomentPage>[0]["remove"] = (part, title) => {
     tell(`${title} taken out`, [{ op: "remove", id: part.id, kind: part.kind, baseRevision: part.revision }]);
@@ -159,7 +161,7 @@ function useGestures(caseId: string, view: CaseView, today: string, canals: Read
     tell("Removal weighed: taken out", [{ op: "remove", id, kind: "removal", baseRevision: revision }]);
     go(`/case/${caseId}/${body.mishap}`);
   };
-  return { tell, add, remove, noteAnatomy, searches, takeOutRemoval };
+  return { tell, add, added, remove, noteAnatomy, searches, takeOutRemoval };
 }
 
 function useNeighbourKeys(caseId: string, moments: readonly Moment[], shown: Moment | undefined): void {

@@ -1,4 +1,4 @@
-import { type ComponentType, useMemo, useState } from "react";
+import { type ComponentType, useEffect, useMemo, useRef, useState } from "react";
 import type { BodyOf, Part, PartKind } from "../../../record/parts.ts";
 import { Button } from "../../parts/button.tsx";
 import { dayInWords } from "../../parts/days-in-words.ts";
@@ -55,7 +55,7 @@ export function MomentPage({ caseId, moment, parts, book, noteAnatomy, remove, r
   return (
     <article className="moment" aria-labelledby="moment-title">
       <header className="moment-head">
-        <h2 id="moment-title" tabIndex={-1}>
+        <h2 id="moment-title" ref={useFocusWhenAdded(moment.id)} tabIndex={-1}>
           {title}
         </h2>
         <span className="quiet">{[dayInWords(day), moment.when].filter((text) => text !== "").join(" · ")}</span>
@@ -71,6 +71,18 @@ export function MomentPage({ caseId, moment, parts, book, noteAnatomy, remove, r
       {part && part.kind !== "case" && book && <Remove title={title} remove={() => remove(part, title)} />}
     </article>
   );
+}
+
+/** Who adds a moment is in its heading: its fields come next, and keys and readers begin there. */
+function useFocusWhenAdded(id: string) {
+  const { added } = useCaseNow();
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    if (added?.current !== id) return;
+    added.current = undefined;
+    heading.current?.focus();
+  }, [added, id]);
+  return heading;
 }
 
 interface PartFormOptions {

@@ -179,9 +179,9 @@ export const firstVisit = (films: readonly string[]): readonly Moment[] => [
   },
   {
     day: days.firstVisit,
-    time: "10:16",
-    words: "Instrument parted in MB1, patient told",
-    writes: [mishapOnTheDay],
+    time: "10:32",
+    words: "Instrument parted in MB1, patient told, removal weighed and its rules set",
+    writes: [mishapOnTheDay, removalWeighed],
   },
   {
     day: days.firstVisit,
@@ -192,9 +192,8 @@ export const firstVisit = (films: readonly string[]): readonly Moment[] => [
   {
     day: days.firstVisit,
     time: "20:15",
-    words: "Removal of the fragment weighed and its rules set, evidence gathered",
+    words: "Evidence on fragments gathered",
     writes: [
-      removalWeighed,
       write("reference", "ref-spili-2005", published.spili2005),
       write("reference", "ref-panitvisai-2010", published.panitvisai2010),
       write("reference", "ref-souter-2005", published.souter2005),

@@ -51,6 +51,7 @@ const happened: Mishap = {
     done("supervisor", "10:13"),
     done("note", "10:15"),
     done("tell", "10:16"),
+    done("weigh", "10:30"),
   ],
   told: {
     on: days.firstVisit,
@@ -67,7 +68,7 @@ export const mishapOnTheDay: Writing = write("mishap", "mishap-1", happened);
 export const mishapAfterwards: Writing = write("mishap", "mishap-1", {
   ...happened,
   handled: "bypassed",
-  steps: [...(happened.steps ?? []), done("close", "10:48"), done("weigh", "20:10")],
+  steps: [...(happened.steps ?? []), done("close", "10:48")],
   story: `${happened.story}\nTwo weeks later a size 08 passed on its palatal side to full length; canal enlarged by hand to 25 .02 and filled beside it. What I would do otherwise: new instrument for a canal that was shaped before, and no third entry at a depth already reached.`,
   defence:
     "No flute was unwound, the tip turned freely and the motor did not stop at its limit: nothing of that speaks for a torsional overload. The place speaks less clearly: 3.0 mm from the tip is where twisting usually breaks an instrument, while this canal wore it most about 5 mm from the tip. After two canals of that day and four before, on balance consistent with bending fatigue. It is not settled; the broken face was not looked at under a microscope.",
@@ -76,7 +77,7 @@ export const mishapAfterwards: Writing = write("mishap", "mishap-1", {
 });
 
 const rules: NonNullable<Removal["stopRules"]> = {
-  ...{ setAt: `${days.firstVisit}T20:10:00Z`, minutes: 20, attempts: 3, wallLeftMm: 0.5 },
+  ...{ setAt: `${days.firstVisit}T10:30:00Z`, minutes: 20, attempts: 3, wallLeftMm: 0.5 },
   other: "No ultrasonic tip below the beginning of the bend",
 };
 

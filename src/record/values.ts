@@ -4,6 +4,11 @@ import { z } from "zod";
 export const day = z.iso.date().describe("A day, YYYY-MM-DD.");
 /** A moment as `2026-11-24T09:30:00Z`, always in UTC. */
 export const moment = z.iso.datetime().describe("A moment in UTC.");
+/** A time of a day in the place where it was noted, as `09:05`. */
+export const timeOfDay = z
+  .string()
+  .regex(/^([01]\d|2[0-3]):[0-5]\d$/, "is not a time of day, as 14:02")
+  .describe("A time of the day, HH:MM, local.");
 /** A tooth in the two-digit notation of ISO 3950; the record stores no other. */
 export const toothNumber = z
   .string()

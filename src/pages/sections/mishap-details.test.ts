@@ -35,11 +35,15 @@ describe("what the record of a kind says", () => {
           side: "notKnown",
           bleeding: "yes",
           pocket: "notAsked",
+          aboveBoneMm: -1.5,
           sealedAfterMin: 40,
           sealedWith: "calcium silicate cement",
         },
       },
-      ["Place: strip, inner wall of a bend", "Bleeding: yes", "Sealed: after 40 min, with calcium silicate cement"],
+      [
+        ...["Place: strip, inner wall of a bend", "Height: 1.5 mm below the bone's edge", "Bleeding: yes"],
+        "Sealed: after 40 min, with calcium silicate cement",
+      ],
     ],
     ["block", { block: { by: "dentine", passed: "passed" } }, ["Blocked by: packed dentine", "Passed: passed"]],
     [
@@ -54,12 +58,17 @@ describe("what the record of a kind says", () => {
           solution: "hypochlorite",
           percent: 3,
           volumeMl: 1,
+          ...{ needle: "sideVented", needleFromStopMm: 17, time: "14:02", pain: 6, spread: "the lower lid" },
           needleBound: "notKnown",
-          signs: ["pain"],
+          signs: ["pain", "ulcer", "dyingTissue"],
           sentTo: "the hospital",
         },
       },
-      ["Solution: hypochlorite, 3 %, 1 ml", "Signs: pain", "Sent to: the hospital"],
+      [
+        ...["Solution: hypochlorite, 3 %, 1 ml", "Needle: side-vented", "Depth of the needle from its stop: 17 mm"],
+        ...["Pain: 6 of 10", "Swelling and bruising go as far as: the lower lid"],
+        ...["Signs: pain, ulcer, dying tissue", "Sent to: the hospital"],
+      ],
     ],
     [
       "fillingExtrusion",
@@ -68,8 +77,8 @@ describe("what the record of a kind says", () => {
     ],
     [
       "missedCanal",
-      { missedCanal: { found: "MB2", foundBy: "dye", treated: "left" } },
-      ["Canal: MB2", "Found by: dye", "Treated: left"],
+      { missedCanal: { found: "MB2", foundBy: "dye", since: "2024-01-02", treated: "left" } },
+      ["Canal: MB2", "Found by: dye", "May have been left since: 24 months before", "Treated: left"],
     ],
     [
       "wrongTooth",
@@ -80,17 +89,41 @@ describe("what the record of a kind says", () => {
       "swallowedOrInhaled",
       {
         swallowedOrInhaled: {
-          object: "a file, 21 mm",
+          ...{ object: "a file, 21 mm", time: "09:05", counted: "9 out, 8 in" },
           went: "swallowed",
           signs: ["none"],
           rubberDam: "notUsed",
           found: "onFilm",
         },
       },
-      ["Object: a file, 21 mm", "It was: swallowed", "Signs: none", "Rubber dam: no rubber dam", "Found: on a film"],
+      [
+        ...["Object: a file, 21 mm", "Counted out and in: 9 out, 8 in", "It was: swallowed", "Signs: none"],
+        ...["Rubber dam: no rubber dam", "Found: on a film"],
+      ],
     ],
   ])("%s, in words", (what, more, words) => {
     expect(mishapDetailWords(body({ what, ...more }), "twoDigit")).toEqual(words);
+  });
+
+  it.each([
+    [2, "Height: 2 mm above the bone's edge"],
+    [0, "Height: at the bone's edge"],
+    [-0.5, "Height: 0.5 mm below the bone's edge"],
+  ])("tells a perforation %d mm from the bone's edge by its side", (aboveBoneMm, says) => {
+    const perforation = { side: "notKnown", bleeding: "notAsked", pocket: "notAsked", aboveBoneMm };
+    expect(mishapDetailWords(body({ what: "perforation", perforation }), "twoDigit")).toEqual([says]);
+  });
+
+  it.each([
+    ["2026-01-02", "0 days before"],
+    ["2025-11-04", "59 days before"],
+    ["2025-11-03", "2 months before"],
+  ])("counts back to %s, and names no calendar date", (since, says) => {
+    const missedCanal = { foundBy: "", treated: "notYet", since };
+    expect(mishapDetailWords(body({ what: "missedCanal", missedCanal }), "twoDigit")).toEqual([
+      `May have been left since: ${says}`,
+      "Treated: not yet",
+    ]);
   });
 
   it("writes the wrong tooth in the person's notation", () => {

@@ -12,6 +12,7 @@ import {
   ledgeWallWords,
   missedTreatedWords,
   nearWords,
+  needleWords,
   objectSignWords,
   passedWords,
   perforationPlaceWords,
@@ -65,6 +66,7 @@ const ofKind: Partial<Readonly<Record<Mishap["what"], (mishap: Mishap, notation:
     ["Place", word(one?.place, perforationPlaceWords)],
     ["Side", word(one?.side, sideOfToothWords)],
     ["Width", mm(one?.diameterMm)],
+    ["Height", overBone(one?.aboveBoneMm)],
     ["Bleeding", word(one?.bleeding, seenYesNoWords)],
     ["Pocket reaches it", word(one?.pocket, seenYesNoWords)],
     ["Sealed", sealed(one)],
@@ -81,7 +83,11 @@ const ofKind: Partial<Readonly<Record<Mishap["what"], (mishap: Mishap, notation:
   ],
   irrigantExtrusion: ({ irrigantExtrusion: one }) => [
     ["Solution", solutionOf(one)],
+    ["Needle", word(one?.needle, needleWords)],
+    ["Depth of the needle from its stop", mm(one?.needleFromStopMm)],
     ["Needle bound", word(one?.needleBound, knownWords)],
+    ["Pain", one?.pain === undefined ? undefined : `${one.pain} of 10`],
+    ["Swelling and bruising go as far as", one?.spread],
     ["Signs", list(one?.signs, extrusionSignWords)],
     ["Sent to", one?.sentTo],
   ],
@@ -92,9 +98,10 @@ const ofKind: Partial<Readonly<Record<Mishap["what"], (mishap: Mishap, notation:
     ["Numbness or burning", word(one?.numbness, seenYesNoWords)],
     ["Sent to", one?.sentTo],
   ],
-  missedCanal: ({ missedCanal: one }) => [
+  missedCanal: ({ on, missedCanal: one }) => [
     ["Canal", one?.found],
     ["Found by", one?.foundBy],
+    ["May have been left since", one?.since === undefined ? undefined : timeBefore(one.since, on)],
     ["Treated", word(one?.treated, missedTreatedWords)],
   ],
   wrongTooth: ({ wrongTooth: one }, notation) => [
@@ -105,6 +112,7 @@ const ofKind: Partial<Readonly<Record<Mishap["what"], (mishap: Mishap, notation:
   ],
   swallowedOrInhaled: ({ swallowedOrInhaled: one }) => [
     ["Object", one?.object],
+    ["Counted out and in", one?.counted],
     ["It was", word(one?.went, wentWords)],
     ["Signs", list(one?.signs, objectSignWords)],
     ["Rubber dam", word(one?.rubberDam, damWords)],
@@ -115,6 +123,22 @@ const ofKind: Partial<Readonly<Record<Mishap["what"], (mishap: Mishap, notation:
 
 const toothIn = (notation: Notation, tooth: string | undefined): string | undefined =>
   teeth.find(({ twoDigit }) => twoDigit === tooth)?.[notation] ?? tooth;
+
+/** Where it lies by the bone's edge, with how far. */
+function overBone(height: number | undefined): string | undefined {
+  if (height === undefined) return undefined;
+  if (height === 0) return "at the bone's edge";
+  return `${Math.abs(height)} mm ${height > 0 ? "above" : "below"} the bone's edge`;
+}
+
+const dayMs = 86_400_000;
+const daysInMonth = 30.4375;
+
+/** How long before a day another was: no calendar date stands in a document. */
+function timeBefore(since: string, on: string): string {
+  const days = Math.round((Date.parse(on) - Date.parse(since)) / dayMs);
+  return days < 60 ? `${days} days before` : `${Math.round(days / daysInMonth)} months before`;
+}
 
 function sealed(one: Mishap["perforation"]): string | undefined {
   const after = one?.sealedAfterMin === undefined ? undefined : `after ${one.sealedAfterMin} min`;

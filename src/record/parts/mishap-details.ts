@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { breakSigns } from "../../core/instrument/break-signs.ts";
 import { countedFile } from "../instrument-geometry.ts";
-import { between, canalName, day, line, mmBetween, toothNumber, words, yesNo } from "../values.ts";
+import { between, canalName, day, line, mmBetween, timeOfDay, toothNumber, words, yesNo } from "../values.ts";
 
 /** A length as it was measured, with its standard deviation. */
 const measured = z.strictObject({ value: mmBetween(0.01, 60), sigma: mmBetween(0.001, 5) });
@@ -23,6 +23,10 @@ const separated = z.strictObject({
   file: countedFile.optional(),
 });
 
+const extrusionSigns = [
+  ...(["pain", "swelling", "bruising", "bleeding", "ulcer", "dyingTissue"] as const),
+  ...(["numbness", "eye", "airway", "none"] as const),
+] as const;
 const side = z.enum(["mesial", "distal", "buccal", "lingual", "furcation", "notKnown"]);
 
 /** What each kind of mishap asks besides, absent until it is said; the field is named for the kind. */
@@ -40,6 +44,7 @@ export const mishapDetails = {
       place: z.enum(["crown", "furcation", "strip", "coronalThird", "middleThird", "apicalThird"]).optional(),
       side,
       diameterMm: mmBetween(0.1, 10).optional(),
+      aboveBoneMm: mmBetween(-20, 20).optional().describe("Height over the bone's edge in mm; negative is below it."),
       bleeding: yesNo,
       pocket: yesNo.describe("A pocket reaches it."),
       sealedAfterMin: between(0, 600_000, "min").optional(),
@@ -65,8 +70,13 @@ export const mishapDetails = {
       solution: line,
       percent: between(0, 100, "percent").optional(),
       volumeMl: between(0, 20, "ml").optional(),
+      needle: z.enum(["sideVented", "open"]).optional(),
+      needleFromStopMm: mmBetween(0, 40).optional().describe("Depth of the needle: from its stop to its tip."),
       needleBound: known,
-      signs: z.array(z.enum(["pain", "swelling", "bruising", "bleeding", "numbness", "eye", "airway", "none"])).max(8),
+      time: timeOfDay.optional(),
+      pain: z.int().min(0).max(10).optional().describe("0 none, 10 the worst."),
+      spread: line.optional().describe("How far swelling and bruising go."),
+      signs: z.array(z.enum(extrusionSigns)).max(extrusionSigns.length),
       sentTo: line.optional(),
       seenAgainOn: day.optional(),
     })
@@ -81,7 +91,12 @@ export const mishapDetails = {
     })
     .optional(),
   missedCanal: z
-    .strictObject({ found: canalName.optional(), foundBy: line, treated: z.enum(["treated", "notYet", "left"]) })
+    .strictObject({
+      found: canalName.optional(),
+      foundBy: line,
+      since: day.optional().describe("Since when it may have been left."),
+      treated: z.enum(["treated", "notYet", "left"]),
+    })
     .optional(),
   wrongTooth: z
     .strictObject({
@@ -94,6 +109,8 @@ export const mishapDetails = {
   swallowedOrInhaled: z
     .strictObject({
       object: line,
+      time: timeOfDay.optional(),
+      counted: line.optional().describe("What was counted out and in."),
       went: z.enum(["swallowed", "inhaled", "notKnown"]),
       signs: z.array(z.enum(["cough", "choking", "wheeze", "pain", "none"])).max(5),
       rubberDam: z.enum(["used", "notUsed"]).optional(),

@@ -96,10 +96,17 @@ export const extrusionSignWords: Words<Of<"irrigantExtrusion">["signs"][number]>
   swelling: "swelling",
   bruising: "bruising",
   bleeding: "bleeding",
+  ulcer: "ulcer",
+  dyingTissue: "dying tissue",
   numbness: "numbness",
   eye: "eye",
   airway: "breathing or swallowing",
   none: "none",
+};
+/** Where a rinsing needle opens, in words. */
+export const needleWords: Words<NonNullable<Of<"irrigantExtrusion">["needle"]>> = {
+  sideVented: "side-vented",
+  open: "open at its tip",
 };
 /** What extruded filling is near, in words. */
 export const nearWords: Words<Of<"fillingExtrusion">["near"]> = {

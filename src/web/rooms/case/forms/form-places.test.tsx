@@ -110,11 +110,16 @@ const mishaps = mishapKinds.map((kind) => {
 });
 
 /** Every place that a form reads, as a body that tells what it is asked for. */
-function placesOf({ kind, form, body }: Pick<(typeof cases)[number], "kind" | "form" | "body">): ReadonlySet<string> {
+function placesOf({ body, ...one }: Pick<(typeof cases)[number], "kind" | "form" | "body">): ReadonlySet<string> {
   const places = new Set<string>();
-  const part = { id: "part-a", kind, revision: 1, body: watched(body, "", places) } as Part;
+  renderedOf({ ...one, body: watched(body, "", places) });
+  return places;
+}
+
+function renderedOf({ kind, form, body }: Pick<(typeof cases)[number], "kind" | "form" | "body">): string {
+  const part = { id: "part-a", kind, revision: 1, body } as Part;
   const book = new DraftBook({ put: async () => Promise.reject(new Error("nothing is recorded here")) });
-  renderToStaticMarkup(
+  return renderToStaticMarkup(
     <Router ssrPath="/">
       <QueryClientProvider client={new QueryClient()}>
         <EditPart part={part} title="Form" draft={undefined} book={book}>
@@ -123,7 +128,6 @@ function placesOf({ kind, form, body }: Pick<(typeof cases)[number], "kind" | "f
       </QueryClientProvider>
     </Router>,
   );
-  return places;
 }
 
 function watched(value: object, at: string, places: Set<string>): object {
@@ -166,6 +170,26 @@ describe("the forms", () => {
     const detail = detailOf(one.what);
     if (detail !== undefined)
       expect(places.filter((place) => place.startsWith(`${detail}.`)).length).toBeGreaterThan(2);
+  });
+
+  it.each([
+    ["perforation", ["place", "side", "diameterMm", "aboveBoneMm", "pocket", "sealedAfterMin", "sealedWith"]],
+    ["irrigantExtrusion", ["solution", "percent", "volumeMl", "needle", "needleFromStopMm", "needleBound"]],
+    ["irrigantExtrusion", ["time", "pain", "spread", "signs"]],
+    ["missedCanal", ["found", "foundBy", "since"]],
+    ["swallowedOrInhaled", ["object", "time", "signs", "rubberDam", "counted"]],
+  ] as const)("of %s have a field for what its steps ask to note: %j", (kind, asked) => {
+    const [one] = mishaps.filter(({ what }) => what === kind);
+    const places = one === undefined ? new Set() : placesOf(one);
+    expect(asked.filter((field) => !places.has(`${kind}.${field}`))).toEqual([]);
+  });
+
+  it("of a mishap says of an instrument nothing that was not told", () => {
+    const body = { ...newBodies.mishap(day), instrument: {} };
+    const html = renderedOf({ kind: "mishap", form: <MishapForm />, body });
+    expect(html).toContain("Not told yet: size, taper, alloy, movement.");
+    const whole = renderedOf({ kind: "mishap", form: <MishapForm />, body: { ...body, instrument } });
+    expect(whole).not.toContain("Not told yet");
   });
 
   it.each(["medicalHistory", "diagnosis", "plan", "consent", "mishap", "handback", "recall", "review"] as const)(

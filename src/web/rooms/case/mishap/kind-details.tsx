@@ -9,6 +9,7 @@ import {
   ledgeWallWords,
   missedTreatedWords,
   nearWords,
+  needleWords,
   objectSignWords,
   passedWords,
   perforationPlaceWords,
@@ -22,6 +23,7 @@ import { DayField } from "../../../parts/fields/day-field.tsx";
 import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
 import { TicksField } from "../../../parts/fields/tick-field.tsx";
+import { TimeField } from "../../../parts/fields/time-field.tsx";
 import { useCanals } from "../canals.ts";
 import type { DetailName } from "./with-kind.ts";
 import { WrongTooth } from "./wrong-tooth.tsx";
@@ -43,6 +45,7 @@ const Perforation = () => (
     <SelectField at="place" label="Place" words={perforationPlaceWords} unset={unset} />
     <SelectField at="side" label="Side" words={sideOfToothWords} />
     <NumberField at="diameterMm" label="Width" unit="mm" digits={1} />
+    <NumberField at="aboveBoneMm" label="Above the bone's edge (below: −)" unit="mm" digits={1} />
     <NumberField at="sealedAfterMin" label="Sealed after" unit="min" />
     <TextField at="sealedWith" label="Sealed with (a kind of material)" optional />
     <ChoiceField at="bleeding" label="Bleeding" words={seenYesNoWords} />
@@ -73,7 +76,12 @@ const IrrigantExtrusion = () => (
     <TextField at="solution" label="Solution" offers={solutions} />
     <NumberField at="percent" label="Strength" unit="%" />
     <NumberField at="volumeMl" label="Volume" unit="ml" />
+    <SelectField at="needle" label="Needle" words={needleWords} unset={unset} />
+    <NumberField at="needleFromStopMm" label="Depth of the needle, stop to tip" unit="mm" digits={1} />
     <SelectField at="needleBound" label="The needle was bound" words={knownWords} />
+    <TimeField at="time" label="At (time of the day)" />
+    <NumberField at="pain" label="Pain, 0 to 10" placeholder="not asked" />
+    <TextField at="spread" label="Swelling and bruising go as far as" optional />
     <DayField at="seenAgainOn" label="Seen again on" optional />
     {sentTo}
     <TicksField at="signs" label="Signs" words={extrusionSignWords} />
@@ -94,6 +102,7 @@ const MissedCanal = () => (
   <>
     <TextField at="found" label="Which canal" optional offers={Object.keys(useCanals())} />
     <TextField at="foundBy" label="Found by" />
+    <DayField at="since" label="May have been left since" optional />
     <ChoiceField at="treated" label="Treated" words={missedTreatedWords} />
   </>
 );
@@ -101,6 +110,8 @@ const MissedCanal = () => (
 const SwallowedOrInhaled = () => (
   <>
     <TextField at="object" label="Object, by kind and length" />
+    <TimeField at="time" label="At (time of the day)" />
+    <TextField at="counted" label="Counted out and in" optional />
     <SelectField at="went" label="It was" words={wentWords} />
     <SelectField at="found" label="Found" words={foundObjectWords} />
     <SelectField at="rubberDam" label="Rubber dam" words={damWords} unset={unset} />

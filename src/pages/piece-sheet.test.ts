@@ -2,7 +2,6 @@ import { describe, expect, it } from "vitest";
 import { sampleParts, sampleSource } from "../../test/sample-case.ts";
 import { samplePiece, sampleRemovalTold, withPiece } from "../../test/sample-removal.ts";
 import { linesOfModel, valueAtPath, wordsOfModel } from "../../test/words-of-model.ts";
-import { outOfWords } from "../core/diagnosis/plan/plain-chance.ts";
 import { partId } from "../core/ids.ts";
 import { jargonIn } from "../core/plain-words/jargon.ts";
 import { readingGrade } from "../core/plain-words/reading-grade.ts";
@@ -10,6 +9,7 @@ import type { BodyOf } from "../record/parts.ts";
 import { consentWords } from "./consent/consent-words.ts";
 import { plainGrade } from "./consent/plain-reason.ts";
 import { numbersIn } from "./page-model.ts";
+import { ofHundred } from "./piece/of-hundred.ts";
 import { cleanWords, pieceWords, plainWays, resultPlainly, seenWords, whereWords } from "./piece/piece-words.ts";
 import { pieceSheet } from "./piece-sheet.ts";
 
@@ -32,37 +32,35 @@ describe("every sentence that the page about a piece brings itself", () => {
 });
 
 describe("the page about a piece", () => {
-  it("tells every way once, with how it went for others, as a share of ten people and the series behind it", () => {
+  it("tells every way once, with how it went for others, as so many of 100 people and the series behind it", () => {
     const lines = linesOfModel(sheet());
     const said = sentencesOf(sheet());
     for (const { name } of Object.values(plainWays)) expect(lines.filter((line) => line === name)).toHaveLength(1);
-    expect(said).toContain("The bone healed in about 8 out of 10 people. (80 of 100, Known 2001*)");
-    expect(said).toContain("The tooth was still there in about 9 out of 10 people. (95 of 100, Known 2001*)");
-    expect(said).toContain("In a study, the try worked in about 3 out of 10 people. (12 of 40, Known 2001*)");
+    expect(said).toContain("The bone healed in about 80 of 100 people. (80 of 100, Known 2001*)");
+    expect(said).toContain("The tooth was still there in about 90 of 100 people. (95 of 100, Known 2001*)");
+    expect(said).toContain("In a study, the try worked in about 30 of 100 people. (12 of 40, Known 2001*)");
     expect(lines.join("\n")).not.toContain("7 of 9");
   });
 
   it("tells the least and the most where studies of such pieces differ, and one where they say the same", () => {
     const [row, ...rest] = sampleRemovalTold().removalChance;
     if (row === undefined) throw new Error("no series");
-    const more = (events: number) => ({ ...row, series: "hole-2003", events, n: 40, share: events / 40 });
+    const more = (events: number, n = 40) => ({ ...row, series: "hole-2003", events, n, share: events / n });
     const lines = (events: number) =>
       sentencesOf(sheet({}, sampleRemovalTold({ removalChance: [more(events), row, more(20), ...rest] })));
     expect(lines(36)).toContain(
-      "Studies differ. In one, the try worked in about 3 out of 10 people. (12 of 40, Known 2001*)",
+      "Studies differ. In one, the try worked in about 30 of 100 people. (12 of 40, Known 2001*)",
     );
-    expect(lines(36)).toContain("In another, it worked in about 9 out of 10 people. (36 of 40, Hole 2003*)");
+    expect(lines(36)).toContain("In another, it worked in about 90 of 100 people. (36 of 40, Hole 2003*)");
     expect(lines(36)).not.toContain("20 of 40");
-    const alike = sentencesOf(sheet({}, sampleRemovalTold({ removalChance: [more(13), row] })));
-    expect(alike).toContain("In a study, the try worked in about 3 out of 10 people. (12 of 40, Known 2001*)");
+    const alike = sentencesOf(sheet({}, sampleRemovalTold({ removalChance: [more(24, 79), row] })));
+    expect(alike).toContain("In a study, the try worked in about 30 of 100 people. (12 of 40, Known 2001*)");
     expect(alike).not.toContain("Studies differ");
     expect(sentencesOf(sheet({}, sampleRemovalTold({ removalChance: [] })))).not.toContain(pieceWords.toWork);
   });
 
   it("tells of a hole in the root with the series that counted it", () => {
-    expect(linesOfModel(sheet()).join("\n")).toMatch(
-      /It did in about 1 out of 10 people\. \(55 of 1133, Hole 2003\*\)/,
-    );
+    expect(linesOfModel(sheet()).join("\n")).toMatch(/It did in about 5 of 100 people\. \(55 of 1133, Hole 2003\*\)/);
   });
 
   it("names the place of every chance in the weighing, which holds it", () => {
@@ -70,7 +68,7 @@ describe("the page about a piece", () => {
     const numbers = numbersIn(sheet()).filter(({ ledgerEntry }) => ledgerEntry === "b2".repeat(32));
     // Four ways with both columns, the chance that it comes out, and the hole.
     expect(numbers).toHaveLength(10);
-    for (const { path, text } of numbers) expect(text).toBe(outOfWords(Number(valueAtPath(told, path))));
+    for (const { path, text } of numbers) expect(text).toBe(ofHundred(Number(valueAtPath(told, path))));
   });
 
   it("says that the figures do not settle it only where they do not, and calls no way best", () => {
@@ -98,8 +96,17 @@ describe("the page about a piece", () => {
     expect(before).toContain("We stop when we have tried for this long in all: 60 minutes.");
     expect(before).toContain("So far we have tried this many times: 1.");
     const result = { is: "bypassed", on: "2024-03-06", because: "" } as const;
-    const after = linesOfModel(sheet({ attempts: [attempt], stopRules: rules, result }));
+    const over = sheet({ attempts: [attempt], stopRules: rules, result });
+    const after = linesOfModel(over);
     expect(after).toContain(resultPlainly.bypassed);
+    expect(after).toContain("We tried this many times: 1.");
+    // What was done comes first; the ways are told as what was weighed.
+    const titles = over.pages.map(({ title }) => title);
+    expect(titles.indexOf(pieceWords.done)).toBe(titles.indexOf(pieceWords.waysWeighed) - 1);
+    expect(after).toContain(pieceWords.asKnown);
+    expect(titles).not.toContain(pieceWords.ways);
+    expect(before).not.toContain(pieceWords.asKnown);
+    expect(sheet({ attempts: [attempt] }).pages.map(({ title }) => title)).not.toContain(pieceWords.done);
     expect(after).not.toContain(pieceWords.choose);
     expect(after).not.toContain(pieceWords.outOrNot);
     expect(after).toContain(pieceWords.germs);

@@ -13,7 +13,7 @@ import { pieceWords } from "./piece/piece-words.ts";
 import { sourcesOfPiece } from "./piece/sources-of-piece.ts";
 import { waysDrawn, waysOfPiece } from "./piece/ways-of-piece.ts";
 import { whatHappened } from "./piece/what-happened.ts";
-import { whatIsNext, whatIsUnknown } from "./piece/what-is-next.ts";
+import { whatIsNext, whatIsUnknown, whatWasDone } from "./piece/what-is-next.ts";
 
 /**
  * What the patient is told of a piece of an instrument in the tooth: what happened, every way with how it went for others,
@@ -29,8 +29,8 @@ export function pieceSheet(source: CaseSource): PageModel {
     mark: demo ? `${pseudonym} · Demo: invented` : pseudonym,
     demo,
     pages: [
-      ...[tooth(of), whatHappened(of), waysOfPiece(of), ...waysDrawn(of), whatIsUnknown(of), whatIsNext(of)],
-      ...[questions(), sourcesOfPiece(of)],
+      ...[tooth(of), whatHappened(of), ...whatWasDone(of), waysOfPiece(of), ...waysDrawn(of)],
+      ...[whatIsUnknown(of), whatIsNext(of), questions(), sourcesOfPiece(of)],
     ],
   };
 }

@@ -11,7 +11,10 @@ export const pieceWords = {
   broke: "A thin tool broke in your tooth while we cleaned it. A small piece stayed in the root.",
   happens: "The tools are as thin as a hair, and the canals in a root are narrow and bent. So this can happen.",
   counts: "How clean the tooth is past the piece counts more than the piece itself.",
+  done: "What was done",
   ways: "What can be done",
+  waysWeighed: "What we weighed before",
+  asKnown: "We weighed these ways before. This is what we knew of each.",
   others: "How it went for other people",
   boneHealed: "The bone healed",
   toothThere: "The tooth is still there",
@@ -40,6 +43,7 @@ export const pieceWords = {
   stopAfter: "We stop when we have tried for this long in all:",
   minutes: "minutes",
   tried: "So far we have tried this many times:",
+  triedInAll: "We tried this many times:",
   again: "We look at the tooth again later, with an X-ray, to see how it heals.",
 } as const;
 

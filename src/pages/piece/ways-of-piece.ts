@@ -1,4 +1,3 @@
-import { outOfWords } from "../../core/diagnosis/plan/plain-chance.ts";
 import type { RemovalTold } from "../../ledger/removal-told.ts";
 import { inOneLine } from "../consent/consent-case.ts";
 import { consentWords } from "../consent/consent-words.ts";
@@ -6,6 +5,7 @@ import { type Block, type Line, type Page, type Run, says } from "../page-model.
 import { plainWaysFigure } from "../removal-figures.ts";
 import { shortSource } from "../sections/sources.ts";
 import { endsOfChance } from "./ends-of-chance.ts";
+import { ofHundred } from "./of-hundred.ts";
 import { type PieceCase, placed } from "./piece-case.ts";
 import { pieceWords, plainWays } from "./piece-words.ts";
 
@@ -13,9 +13,13 @@ type Weighed = NonNullable<PieceCase["weighed"]>;
 type Way = RemovalTold["ways"][number];
 type From = Way["from"][number];
 
-/** Every way, none of them first among others: what it is, how it went for other people, and what those numbers can't say. */
+/**
+ * Every way, none of them first among others: what it is, how it went for other people, and what those numbers can't say.
+ * Once it is over, they are told as what was weighed.
+ */
 export function waysOfPiece(of: PieceCase): Page {
-  const { weighed } = of;
+  const { weighed, removal } = of;
+  const isOver = removal.result !== undefined;
   const ways = (weighed?.told.ways ?? []).map((way, at) => wayBlock(of, way, at));
   const bare = Object.values(plainWays).map(
     ({ name, is }): Block => ({
@@ -23,9 +27,10 @@ export function waysOfPiece(of: PieceCase): Page {
       lines: [says(is), says(pieceWords.noFigure)],
     }),
   );
-  const blocks: Block[] =
+  const told: Block[] =
     weighed === undefined ? [...bare, plainBlock(pieceWords.pieceAlone)] : [...ways, caveats(weighed)];
-  return { title: pieceWords.ways, on: "", blocks, notes: [] };
+  const blocks = [...(isOver ? [plainBlock(pieceWords.asKnown)] : []), ...told];
+  return { title: isOver ? pieceWords.waysWeighed : pieceWords.ways, on: "", blocks, notes: [] };
 }
 
 /** The ways drawn beside each other, in their order; none where nothing could be computed. */
@@ -67,7 +72,7 @@ function columnLines(of: PieceCase, way: Way, at: number): Line[] {
   return (["healed", "kept"] as const).flatMap((column): Line[] => {
     const estimate = way[column];
     if (estimate === undefined) return [];
-    const said = placed(outOfWords(estimate.mean), `ways[${at}].${column}.mean`, weighed);
+    const said = placed(ofHundred(estimate.mean), `ways[${at}].${column}.mean`, weighed);
     return [
       sentence(
         pieceWords[column],
@@ -104,7 +109,7 @@ function worked(of: PieceCase, { way }: Way): Line[] {
   const { weighed, source } = of;
   if (weighed === undefined || way !== "remove") return [];
   const ends = endsOfChance(weighed.told);
-  const says = ends.map(({ at, share }) => placed(outOfWords(share), `removalChance[${at}].share`, weighed));
+  const says = ends.map(({ at, share }) => placed(ofHundred(share), `removalChance[${at}].share`, weighed));
   const begins =
     says[0]?.text === says[1]?.text ? [pieceWords.worked] : [pieceWords.workedInOne, pieceWords.workedInAnother];
   const lines = (says.length === 1 ? [pieceWords.worked] : begins).flatMap((words, index): Line[] => {
@@ -125,6 +130,6 @@ function hole(of: PieceCase, { way }: Way): Line[] {
   if (weighed === undefined || way !== "remove") return [];
   const { chance, from } = weighed.told.perforation;
   const made = from.filter(isOfHole);
-  const said = placed(outOfWords(chance.mean), "perforation.chance.mean", weighed);
+  const said = placed(ofHundred(chance.mean), "perforation.chance.mean", weighed);
   return [sentence(pieceWords.hole, said, seriesBehind(of, made))];
 }

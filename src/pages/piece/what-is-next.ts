@@ -19,17 +19,25 @@ export const whatIsUnknown = ({ removal }: PieceCase): Page =>
     ].map(says),
   );
 
-/** What was tried, where we stop, what came of it and what follows. */
+/** What was tried and what came of it, once it is over; none before. */
+export function whatWasDone({ removal: { result, attempts } }: PieceCase): Page[] {
+  if (result === undefined) return [];
+  const tried = attempts.length === 0 ? [] : [`${pieceWords.triedInAll} ${attempts.length}.`];
+  return [page(pieceWords.done, [...tried, resultPlainly[result.is]].map(says))];
+}
+
+/** What was tried so far, where we stop, and what follows; of what is over, only what follows. */
 export function whatIsNext({ removal }: PieceCase): Page {
   const { result, attempts, stopRules } = removal;
   const tried = attempts.length === 0 ? [] : [`${pieceWords.tried} ${attempts.length}.`];
   const minutes = stopRules?.minutes;
   const open = [
+    ...tried,
     pieceWords.choose,
     ...(stopRules === undefined ? [] : [pieceWords.stop]),
     ...(minutes === undefined ? [] : [`${pieceWords.stopAfter} ${minutes} ${pieceWords.minutes}.`]),
   ];
-  const lines = [...tried, ...(result === undefined ? open : [resultPlainly[result.is]])];
+  const lines = result === undefined ? open : [];
   const later = result?.is === "extraction" ? [] : [pieceWords.again];
   return page(pieceWords.next, [...lines, ...later, consentWords.callUs].map(says));
 }

@@ -58,6 +58,32 @@ describe("the pages of a removal", () => {
     expect(words({ ...whole, stopRules: { setAt } })).not.toContain("attempt: ");
   });
 
+  it("put the lowest, one in the middle and the highest of several groups on the slide, and all in the notes", () => {
+    const base = sampleRemovalTold();
+    const [own] = base.removalChance.filter(({ matches }) => matches === "yes");
+    if (own === undefined) throw new Error("no group of this case");
+    const group = (events: number) => ({ ...own, group: `with ${events}`, events, n: 40, share: events / 40 });
+    const slide = (counts: readonly number[]) => {
+      const [page] = pages(whole, sampleRemovalTold({ removalChance: counts.map(group) }));
+      const shown = linesOfModel({ pages: page === undefined ? [] : [page] });
+      const notes = (page?.notes ?? []).flatMap((note) => /^Group of this case: With (\d+), /.exec(note)?.[1] ?? []);
+      return {
+        shown: shown.flatMap((line) => /^With (\d+), .*\/40/.exec(line)?.[1] ?? []),
+        notes,
+        all: shown.join("\n"),
+      };
+    };
+    const five = slide([20, 36, 4, 30, 12]);
+    expect(five.shown).toEqual(["4", "20", "36"]);
+    expect(five.notes).toEqual(["4", "12", "20", "30", "36"]);
+    expect(five.all).toContain("Lowest, middle and highest of 5; the 2 others in the notes");
+    expect(slide([20, 36, 4, 30]).all).toContain("of 4; the other in the notes");
+    expect(slide([20, 36, 4]).shown).toEqual(["4", "20", "36"]);
+    expect(slide([20, 36, 4]).all).not.toContain("in the notes");
+    expect(slide([20, 4]).shown).toEqual(["4", "20"]);
+    expect(slide([20]).shown).toEqual(["20"]);
+  });
+
   it("put the lowest and the highest of several groups on the hand-out, not the first alone", () => {
     const base = sampleRemovalTold();
     const [own] = base.removalChance.filter(({ matches }) => matches === "yes");

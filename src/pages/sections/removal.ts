@@ -39,9 +39,6 @@ const weighedIn = ({ parts }: CaseSource) =>
 
 const titled = (says: string, canal: string | undefined): string => (canal === undefined ? says : `${says}, ${canal}`);
 
-/** This many groups that the case belongs to stand on a slide; all stand in the record. */
-const mostGroups = 3;
-
 function waysPage(source: CaseSource, { id, body }: PartOf<"removal">, canal: string | undefined): Page[] {
   const read = ledgerReader(source.ledger);
   const subject = removalSubject(id);
@@ -58,7 +55,11 @@ function waysPage(source: CaseSource, { id, body }: PartOf<"removal">, canal: st
     {
       ...{ title: titled("Removal: the ways side by side", canal), on: body.on, blocks },
       subtitle: momentWords(body.on, source.parts),
-      notes: [...noted("For", told.reasons.for), ...noted("Against", told.reasons.against)],
+      notes: [
+        ...noted("For", told.reasons.for),
+        ...noted("Against", told.reasons.against),
+        ...groupsNoted(chancesOfCase(told, read, subject)),
+      ],
     },
   ];
 }
@@ -114,15 +115,23 @@ function chancesOfCase({ removalChance }: Told, read: LedgerReader, subject: str
   });
 }
 
+/** The first groups alone would choose the number: the lowest, one in the middle and the highest stand on the slide. */
 function chanceBlock(told: Told, read: LedgerReader, subject: string): Block[] {
-  const lines = chancesOfCase(told, read, subject).map(({ line }) => line);
-  if (lines.length === 0) return [];
-  const more = lines.length - mostGroups;
-  const rest = more > 0 ? [says(`${more} more in the record`)] : [];
-  return [
-    { kind: "text", heading: "Groups that this case belongs to", lines: [...lines.slice(0, mostGroups), ...rest] },
-  ];
+  const sorted = chancesOfCase(told, read, subject).sort((a, b) => a.share - b.share);
+  if (sorted.length === 0) return [];
+  const middle = Math.floor((sorted.length - 1) / 2);
+  const shown = sorted.filter((_, at) => at === 0 || at === middle || at === sorted.length - 1);
+  const others = sorted.length - shown.length;
+  const rest = `Lowest, middle and highest of ${sorted.length}; the ${others === 1 ? "other" : `${others} others`} in the notes`;
+  const lines = [...shown.map(({ line }) => line), ...(others > 0 ? [says(rest)] : [])];
+  return [{ kind: "text", heading: "Groups that this case belongs to", lines }];
 }
+
+/** Every group beside the slide, from the lowest share to the highest. */
+const groupsNoted = (groups: readonly ChanceOfCase[]): string[] =>
+  groups
+    .toSorted((a, b) => a.share - b.share)
+    .map(({ line }) => `Group of this case: ${line.map(({ text }) => text).join("")}`);
 
 /** Rules, attempts and result; no page where none of them is there. */
 function attemptsPage({ parts }: CaseSource, { body }: PartOf<"removal">, canal: string | undefined): Page[] {

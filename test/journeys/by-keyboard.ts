@@ -61,6 +61,8 @@ export function byKeyboard(page: Page): Hand {
       const item = page.getByRole("menuitem", { name: kind });
       await item.and(page.locator(":focus")).waitFor();
       await key("Enter");
+      // What was added is gone to: its heading has the focus.
+      await page.locator("#moment-title:focus").waitFor();
     },
     openLightBox: () => press(page.getByRole("link", { name: "Light box" })),
     bringFilm: (film) => bring(page, film),

@@ -43,7 +43,12 @@ describe("age and mass", () => {
     expect(woman.basis.sources).toContain("devine-1974");
     expect(of({ ...big, bodyMassKg: 110, heightCm: 165.1, sex: "male" }).dosingMass.kg).toBe(61.5);
     expect(of({ ...big, bodyMassKg: 70, heightCm: 165.1, sex: "female" }).dosingMass.kg).toBe(70);
-    expect(of({ ...big, bodyMassKg: 110, heightCm: 165.1 }).dosingMass.says).toContain("no ideal mass");
+    const unsexed = of({ ...big, bodyMassKg: 110, heightCm: 165.1 });
+    expect(unsexed.dosingMass.says).toContain("no ideal mass");
+    // By hand 110 / 1.651^2 = 40.4.
+    expect(unsexed.cautions.join()).toContain("Actual mass at 40.4 kg/m2: no ideal mass below it can be formed");
+    expect(unsexed.cautions.join()).toContain("give sex and age, or that mass");
+    expect(woman.cautions.join()).not.toContain("give sex and age");
     expect(of({ ...big, bodyMassKg: 110, heightCm: 140, sex: "female" }).dosingMass.kg).toBe(110);
     expect(of({ ...big, bodyMassKg: 110, idealMassKg: 60 }).dosingMass.kg).toBe(60);
     expect(of({ ...big, bodyMassKg: 55, idealMassKg: 60 }).dosingMass.kg).toBe(55);
@@ -86,6 +91,13 @@ describe("questions and cautions", () => {
     expect(child).toContain("half a cartridge of lidocaine (18 to 20 mg)");
     expect(of({ bodyMassKg: 34, ageYears: 10, ...withAmine }).cautions.join()).not.toContain("half a cartridge");
     expect(of({ ...adult, ...withAmine }).cautions.join()).not.toContain("for a child");
+    // A body for children (memory): 4.4 mg/kg, 300 mg; 20 kg are 88 mg, where the label's set allows 140.
+    const lower = "lower limit of lidocaine is recalled: 4.4 mg/kg, 300 mg at most, which is 88 mg here (from memory";
+    expect(child).toContain(lower);
+    expect(of({ bodyMassKg: 20, ageYears: 6, ...withAmine, limitSet: "australia" }).cautions.join()).not.toContain(
+      "For children a lower limit",
+    );
+    expect(of({ ...adult, ...withAmine }).cautions.join()).not.toContain("For children a lower limit");
     // An Australian table (memory): 3 mg/kg of plain lidocaine.
     expect(of({ ...adult, ...plain }).cautions.join()).toContain("3 mg/kg is recalled (from memory)");
     expect(of({ ...adult, ...withAmine }).cautions.join()).not.toContain("recalled (from memory)");

@@ -119,6 +119,12 @@ describe("amounts", () => {
     expect(faultOf(given({ percent: 8 }))).toContain("8 is unusual of lidocaine (0.5 to 4 is usual): confirm percent");
     expect(faultOf(given({ cartridgeMl: 18 }))).toContain("given[0].cartridgeMl: 18 is unusual of a cartridge");
     expect(faultOf(vasoconstrictor({ ratio: 15_000 }))).toContain("confirm ratio");
+    // A nought too few: 1:20000 for 1:200000.
+    expect(faultOf(vasoconstrictor({ ratio: 20_000 }))).toContain("20000 is unusual of epinephrine (50000 to 400000");
+    // A nought too many would count a tenth of what was given.
+    const levonordefrin = vasoconstrictor({ name: "levonordefrin", ratio: 200_000 });
+    expect(faultOf(levonordefrin)).toContain("200000 is unusual of levonordefrin (20000 is usual): confirm ratio");
+    expect(answer(anaestheticTopic, { ...levonordefrin, confirmed: ["ratio"] }).vasoconstrictors[0]?.given).toBe(9);
     const confirmed = ["percent", "cartridgeMl"];
     const input = { ...given({ percent: 5, cartridgeMl: 5 }), confirmed };
     expect(answer(anaestheticTopic, input).agents[0]?.givenMg).toBe(250);
@@ -164,7 +170,7 @@ describe("agents without a limit that holds", () => {
     expect(refusalOf(given({ agent: "Lidocaine" })).faults[0]?.says).toContain("in small letters");
     const own = { ...given({}), limitSet: [{ agent: "articaine", mgPerKg: 7, source: "x" }] };
     expect(faultOf(own)).toContain(
-      "given[0].agent: lidocaine has no limit in own; the lowest of the other sets is 4.4",
+      "given[0].agent: lidocaine has no limit among those that were given; the lowest of the other sets is 4.4",
     );
   });
 
@@ -175,5 +181,26 @@ describe("agents without a limit that holds", () => {
     expect(faultOf({ ...none, limitSet: [limit, limit] })).toContain(
       "limitSet[1].agent: lidocaine has a limit already",
     );
+    const child = { ...adult, bodyMassKg: 40, given: [], planned: { ...lidocaine, cartridges: 1 } };
+    expect(faultOf({ ...child, limitSet: [{ agent: "lidocaine", maxMg: 300, source: "x" }] })).toContain(
+      "planned.agent: the limit that was given has no mg/kg for lidocaine, needed under 50 kg",
+    );
+  });
+
+  it("two limits of one vasoconstrictor, as nobody could tell which counts", () => {
+    const limit = { name: "epinephrine", limit: 500, source: "x" };
+    expect(faultOf({ ...given({}), vasoconstrictorLimits: [limit, { ...limit, limit: 40 }] })).toBe(
+      "vasoconstrictorLimits[1].name: epinephrine has a limit already",
+    );
+  });
+
+  it("limits so small that they round to nothing", () => {
+    const own = { ...given({}), limitSet: [{ agent: "lidocaine", mgPerKg: 1e-9, source: "x" }] };
+    expect(refusalOf(own).code).toBe("input.invalid");
+    const least = { ...own, bodyMassKg: 30, limitSet: [{ agent: "lidocaine", mgPerKg: 0.001, source: "x" }] };
+    // 36 mg of 0.03.
+    expect(answer(anaestheticTopic, least).fractionSum).toBe(1_200);
+    const tiny = { ...given({}), vasoconstrictorLimits: [{ name: "epinephrine", limit: 1e-5, source: "x" }] };
+    expect(refusalOf(tiny).faults[0]?.path).toBe("vasoconstrictorLimits[0].limit");
   });
 });

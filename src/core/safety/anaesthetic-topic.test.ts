@@ -116,6 +116,27 @@ describe("limits", () => {
     expect(found.cautions.join()).not.toContain("above every published one");
     const higher = of({ ...adult, given: [], limitSet: [{ agent: "lidocaine", mgPerKg: 9, maxMg: 400, source: "x" }] });
     expect(higher.cautions.join()).toContain("lidocaine is above every published one");
+    // Without mg/kg 500 mg for 50 kg, where 7 mg/kg come to 350; without a maximum 693 mg for 99 kg, where 500 is printed.
+    const light = {
+      ageYears: 40,
+      bodyMassKg: 50,
+      given: [],
+      limitSet: [{ agent: "lidocaine", maxMg: 500, source: "x" }],
+    };
+    expect(of(light).cautions.join()).toContain(
+      "comes to 500 mg, above every published one that is held here: they allow 350",
+    );
+    const heavy = { ...light, bodyMassKg: 99, limitSet: [{ agent: "lidocaine", mgPerKg: 7, source: "x" }] };
+    expect(of(heavy).cautions.join()).toContain(
+      "comes to 693 mg, above every published one that is held here: they allow 500",
+    );
+    // The label's set prints no maximum for articaine: 600 mg are not above its 700.
+    const articaine = {
+      ...heavy,
+      bodyMassKg: 100,
+      limitSet: [{ agent: "articaine", mgPerKg: 7, maxMg: 600, source: "x" }],
+    };
+    expect(of(articaine).cautions.join()).not.toContain("above every published one");
     const unknown = of({ ...adult, given: [], limitSet: [{ agent: "ropivacaine", mgPerKg: 3, source: "x" }] });
     expect(unknown.cautions.join()).toContain("No published set that is held here has a limit for ropivacaine");
   });
@@ -169,6 +190,8 @@ describe("sums over agents", () => {
     expect(at(10.01).overLimit).toBe(true);
     expect(at(10.01).stops).toEqual([expect.objectContaining({ by: "sum" })]);
     expect(at(10.01).cautions[0]).toBe("What was given of lidocaine is 1.001 of its limit: above 1.");
+    // 360.018 of 360 mg are not told as 1.000, above 1.
+    expect(at(10.0005).cautions[0]).toBe("What was given of lidocaine is 1.000050 of its limit: above 1.");
     const two = of({
       ...adult,
       limitSet: "australia",
@@ -204,6 +227,20 @@ describe("vasoconstrictors", () => {
     expect(cardiac.stops[0]?.says).toBe("Epinephrine: 54 micrograms are above the limit of 40 micrograms by 14.00.");
     expect(cardiac.fractionSum).toBeCloseTo(108 / 490, 12);
     expect(of({ ...two, cardiacRisk: false }).vasoconstrictors[0]?.limit).toBe(200);
+    // 2.22245 x 18 micrograms, rounded up to whole nanograms, are 40.005.
+    const barely = of({ ...two, cardiacRisk: true, given: [{ ...two.given[0], cartridges: 2.22245 }] });
+    expect(barely.stops[0]?.says).toContain("are above the limit of 40 micrograms by 0.0050.");
+  });
+
+  it("limits of one's own go before, and are told where they are above the one that is held", () => {
+    const own = (limit: number, cardiacRisk: boolean) =>
+      of({ ...two, cardiacRisk, vasoconstrictorLimits: [{ name: "epinephrine", limit, source: "x" }] });
+    expect(own(150, true).vasoconstrictors[0]).toMatchObject({ limit: 150, mark: "own" });
+    expect(own(150, true).cautions).toContain(
+      "The limit that was given for epinephrine, 150 micrograms, is above the one held here with cardiac risk, 40 micrograms.",
+    );
+    expect(own(500, false).cautions.join()).toContain("is above the one held here, 200 micrograms.");
+    expect(own(150, false).cautions.join()).not.toContain("is above the one held here");
   });
 
   // Malamed 2013 (memory): levonordefrin 1:20000 has 90 micrograms in 1.8 ml, of 1000.

@@ -1,3 +1,4 @@
+import children from "../../../data/aapd-2023-recalled/source.json" with { type: "json" };
 import devine from "../../../data/devine-1974/source.json" with { type: "json" };
 import epinephrine from "../../../data/epinephrine-limits/source.json" with { type: "json" };
 import label from "../../../data/lidocaine-label-2018/source.json" with { type: "json" };
@@ -19,7 +20,7 @@ import { chosenSet, limitFiles } from "./anaesthetic/limit-sets.ts";
 import { plannedRow } from "./anaesthetic/planned-row.ts";
 import { isGrown } from "./anaesthetic/without-limit.ts";
 
-const sources = sourcesOf([...limitFiles, recalled, epinephrine, label, plain, devine]);
+const sources = sourcesOf([...limitFiles, recalled, epinephrine, label, plain, children, devine]);
 
 /**
  * How much local anaesthetic was given against whose limits, and how many whole cartridges are left.
@@ -97,5 +98,5 @@ const basisOf = ({ input, set, mass, vasoconstrictors }: Told) => ({
 const setSources = ({ limits }: Told["set"], { given, planned }: AnaestheticInput): string[] =>
   [...given, ...(planned === undefined ? [] : [planned])].flatMap(({ agent }) => [
     ...(limits.get(agent)?.source.split(", ") ?? []),
-    ...(agent === "lidocaine" ? [label.id, plain.id] : []),
+    ...(agent === "lidocaine" ? [label.id, plain.id, children.id] : []),
   ]);

@@ -12,7 +12,7 @@ export interface AgentLimit {
  * The limit of an agent for a mass: the lower of mg/kg and the maximum, where both are printed.
  * @source docs/methods/anaesthetic.md C5
  */
-export function agentLimit({ mgPerKg, maxMg }: DoseLimit, massKg: number): AgentLimit {
+export function agentLimit({ mgPerKg, maxMg }: Pick<DoseLimit, "mgPerKg" | "maxMg">, massKg: number): AgentLimit {
   const byMass = mgPerKg === undefined ? undefined : roundedDown(mgPerKg * massKg * 1_000);
   const inAll = maxMg === undefined ? undefined : roundedDown(maxMg * 1_000);
   const sum = `${mgPerKg} mg/kg x ${massKg} kg = ${(byMass ?? 0) / 1_000} mg`;

@@ -1,10 +1,14 @@
+import children from "../../../../data/aapd-2023-recalled/source.json" with { type: "json" };
 import label from "../../../../data/lidocaine-label-2018/source.json" with { type: "json" };
 import plain from "../../../../data/lidocaine-plain-recalled/source.json" with { type: "json" };
 import { standingCaution } from "../standing-caution.ts";
+import { agentLimit } from "./agent-limit.ts";
 import type { AnaestheticInput, Solution } from "./anaesthetic-input.ts";
 import type { AnaestheticOutput, Stop } from "./anaesthetic-output.ts";
 import type { DosingMass } from "./dosing-mass.ts";
-import { type LimitSet, publishedSets } from "./limit-sets.ts";
+import type { LimitSet } from "./limit-sets.ts";
+import { aboveEverySet, aboveHeldLimit } from "./own-limit-cautions.ts";
+import { isGrown } from "./without-limit.ts";
 
 /** Above this mass a height is asked for. */
 const heavyKg = 100;
@@ -28,9 +32,10 @@ export function anaestheticCautions({ input, set, mass, stops, vasoconstrictors 
   return [
     ...stops.map(({ says }) => says),
     `Limits differ by source and country; these are ${set.says}.`,
-    ...(set.name === "own" ? aboveEverySet(set) : []),
+    ...(set.name === "own" ? aboveEverySet(set, { massKg: mass.kg, grown: isGrown(input, mass.kg) }) : []),
+    ...aboveHeldLimit(input),
     ...plainLidocaine(solutions),
-    ...ofAChild(input, solutions),
+    ...ofAChild(input, solutions, { set, mass }),
     ...(input.cardiacRisk === true ? cardiacFigures(solutions) : []),
     ...vasoconstrictors.flatMap(({ name, mark }) =>
       mark === "memory" ? [`The limit of ${name} is a value from memory.`] : [],
@@ -39,24 +44,16 @@ export function anaestheticCautions({ input, set, mass, stops, vasoconstrictors 
     ...(input.bodyMassKg > heavyKg && input.heightCm === undefined && input.idealMassKg === undefined
       ? [`At ${input.bodyMassKg} kg ask for the height: in obesity limits go by the lower, ideal mass (from memory).`]
       : []),
+    ...(mass.asksIdeal
+      ? [
+          `${mass.says.charAt(0).toUpperCase()}${mass.says.slice(1)}: in obesity the lower, ideal mass counts (from memory); give sex and age, or that mass.`,
+        ]
+      : []),
     ...(new Set(solutions.map(({ agent }) => agent)).size > 1
       ? ["That agents add up as fractions of their limits is recalled from memory."]
       : []),
     standingCaution,
   ];
-}
-
-function aboveEverySet({ limits }: LimitSet): string[] {
-  return [...limits].flatMap(([agent, { mgPerKg = 0, maxMg = 0 }]) => {
-    const rows = publishedSets.flatMap((set) => set.limits.get(agent) ?? []);
-    if (rows.length === 0)
-      return [`No published set that is held here has a limit for ${agent}: the person's own counts alone.`];
-    const [kg, mg] = [rows.map((row) => row.mgPerKg ?? 0), rows.map((row) => row.maxMg ?? 0)].map((all) =>
-      Math.max(...all),
-    );
-    const higher = mgPerKg > (kg ?? 0) || maxMg > (mg ?? 0);
-    return higher ? [`The limit that was given for ${agent} is above every published one that is held here.`] : [];
-  });
 }
 
 const plainLidocaine = (solutions: readonly Solution[]): string[] =>
@@ -66,18 +63,36 @@ const plainLidocaine = (solutions: readonly Solution[]): string[] =>
       ]
     : [];
 
-function ofAChild({ ageYears }: AnaestheticInput, solutions: readonly Solution[]): string[] {
+function ofAChild(
+  { ageYears }: AnaestheticInput,
+  solutions: readonly Solution[],
+  { set, mass }: Pick<Told, "set" | "mass">,
+): string[] {
   if (ageYears === undefined || ageYears >= 18) return [];
   const { low, high } = label.childMg;
+  const lidocaine = solutions.some(({ agent }) => agent === "lidocaine");
   return [
     ...(solutions.some(({ vasoconstrictor }) => vasoconstrictor !== undefined)
       ? ["The limits of vasoconstrictors are those of adults: none for a child was found."]
       : []),
-    ...(ageYears < label.childUnderYears && solutions.some(({ agent }) => agent === "lidocaine")
+    ...(lidocaine ? lowerForChildren(set, mass) : []),
+    ...(ageYears < label.childUnderYears && lidocaine
       ? [
           `A label says that a child under ${label.childUnderYears} rarely needs more than half a cartridge of lidocaine (${low} to ${high} mg).`,
         ]
       : []),
+  ];
+}
+
+/** What a body for children is recalled to hold to, where the chosen set allows more. */
+function lowerForChildren({ limits }: LimitSet, { kg }: DosingMass): string[] {
+  const chosen = limits.get("lidocaine");
+  if (chosen === undefined) return [];
+  const { micrograms } = agentLimit(children.lidocaine, kg);
+  if (agentLimit(chosen, kg).micrograms <= micrograms) return [];
+  const { mgPerKg, maxMg } = children.lidocaine;
+  return [
+    `For children a lower limit of lidocaine is recalled: ${mgPerKg} mg/kg, ${maxMg} mg at most, which is ${micrograms / 1_000} mg here (from memory: look it up).`,
   ];
 }
 

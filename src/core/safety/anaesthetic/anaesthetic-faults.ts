@@ -26,6 +26,7 @@ export function refuseFaults(input: AnaestheticInput, set: LimitSet, massKg: num
   const all: Fault[] = [
     ...faults.map(({ path, says }) => ({ path, says })),
     ...ownLimitFaults(input.limitSet),
+    ...repeatedVasoconstrictors(input),
     ...withoutLimit(input, set, massKg),
   ];
   if (all.length === 0) return;
@@ -57,6 +58,14 @@ function ownLimitFaults(limitSet: AnaestheticInput["limitSet"]): Fault[] {
       : [];
   });
 }
+
+/** Of two limits of one vasoconstrictor nobody could tell which counts. */
+const repeatedVasoconstrictors = ({ vasoconstrictorLimits = [] }: AnaestheticInput): Fault[] =>
+  vasoconstrictorLimits.flatMap(({ name }, index) =>
+    vasoconstrictorLimits.slice(0, index).some((before) => before.name === name)
+      ? [{ path: `vasoconstrictorLimits[${index}].name`, says: `${name} has a limit already` }]
+      : [],
+  );
 
 const isRepeated = ({ agent }: OwnDoseLimit, before: readonly OwnDoseLimit[]): boolean =>
   before.some((limit) => limit.agent === agent);

@@ -79,8 +79,8 @@ export type Solution = Omit<PlannedDose, "cartridges">;
 
 const ownDoseLimit = z.strictObject({
   agent,
-  mgPerKg: z.number().gt(0).max(50).optional(),
-  maxMg: z.number().gt(0).max(5_000).optional(),
+  mgPerKg: z.number().min(0.001).max(50).optional(),
+  maxMg: z.number().min(0.001).max(5_000).optional(),
   source: z.string().min(1).max(300).describe("Where it is printed."),
 });
 /** A limit of an agent that a person gives. */
@@ -88,7 +88,7 @@ export type OwnDoseLimit = z.infer<typeof ownDoseLimit>;
 
 const ownVasoconstrictorLimit = z.strictObject({
   name: vasoconstrictorName,
-  limit: z.number().gt(0).max(5_000).describe("In a visit: micrograms, of felypressin international units."),
+  limit: z.number().min(0.001).max(5_000).describe("In a visit: micrograms, of felypressin international units."),
   source: z.string().min(1).max(300),
 });
 

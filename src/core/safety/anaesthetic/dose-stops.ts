@@ -31,8 +31,8 @@ export function doseStops({ given, planned, ageYears }: AnaestheticInput, state:
 /** The limits that doses are above, by how much. */
 export function overLimits({ sum, sumIsOver, over, agents }: DoseState): Stop[] {
   const [only] = agents;
-  const says = `The fractions of the agents' limits add up to ${numberOf(sum).toFixed(3)}: above 1.`;
-  const one = `What was given of ${only?.agent} is ${numberOf(sum).toFixed(3)} of its limit: above 1.`;
+  const says = `The fractions of the agents' limits add up to ${aboveOne(numberOf(sum))}: above 1.`;
+  const one = `What was given of ${only?.agent} is ${aboveOne(numberOf(sum))} of its limit: above 1.`;
   return [
     ...(sumIsOver
       ? [
@@ -47,9 +47,15 @@ export function overLimits({ sum, sumIsOver, over, agents }: DoseState): Stop[] 
   ];
 }
 
+/** To as many digits as tell that it is above 1: 1.00007 is not told as 1.000. */
+const aboveOne = (sum: number): string =>
+  [3, 6, 9].map((digits) => sum.toFixed(digits)).find((text) => Number(text) > 1) ?? "barely more than 1";
+
 function overText({ name, given, printed }: VasoconstrictorState): string {
   const amount = given / partsIn(name);
-  return `${sentence(name)}: ${amount} ${unitOf(name)} are above the limit of ${printed?.limit} ${unitOf(name)} by ${(amount - (printed?.limit ?? 0)).toFixed(2)}.`;
+  const by = amount - (printed?.limit ?? 0);
+  const more = by < 0.01 ? by.toPrecision(2) : by.toFixed(2);
+  return `${sentence(name)}: ${amount} ${unitOf(name)} are above the limit of ${printed?.limit} ${unitOf(name)} by ${more}.`;
 }
 
 const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

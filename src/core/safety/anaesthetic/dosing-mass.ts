@@ -11,6 +11,8 @@ export interface DosingMass {
   readonly says: string;
   /** Whether the recalled formula of an ideal mass was used. */
   readonly byFormula: boolean;
+  /** Whether there is obesity and no ideal mass could be formed. */
+  readonly asksIdeal?: boolean;
 }
 
 type Person = Pick<AnaestheticInput, "bodyMassKg" | "ageYears" | "heightCm" | "sex" | "idealMassKg">;
@@ -32,7 +34,11 @@ export function dosingMass(person: Person): DosingMass {
     return { ...actual, says: `actual mass; ${index.toFixed(1)} kg/m2 is below ${obeseFrom} (from memory)` };
   const ideal = idealMass(person);
   if (ideal === undefined || ideal >= bodyMassKg)
-    return { ...actual, says: `actual mass at ${index.toFixed(1)} kg/m2: no ideal mass below it can be formed` };
+    return {
+      ...actual,
+      asksIdeal: true,
+      says: `actual mass at ${index.toFixed(1)} kg/m2: no ideal mass below it can be formed`,
+    };
   return {
     kg: ideal,
     byFormula: true,

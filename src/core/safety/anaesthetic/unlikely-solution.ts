@@ -16,7 +16,11 @@ const usualPercent: ReadonlyMap<string, Usual> = new Map([
 ]);
 const anyPercent: Usual = { low: 0.1, high: 5 };
 const believedPercent: Usual = { low: 0.1, high: 10 };
-const usualRatio: Usual = { low: 20_000, high: 400_000 };
+/** Levonordefrin comes as 1:20000; a nought more or less would count a tenth of it, or ten times as much. */
+const usualRatio: Readonly<Record<"epinephrine" | "levonordefrin", Usual>> = {
+  epinephrine: { low: 50_000, high: 400_000 },
+  levonordefrin: { low: 20_000, high: 20_000 },
+};
 const believedRatio: Usual = { low: 10_000, high: 1_000_000 };
 const usualIu: Usual = { low: 0.01, high: 0.06 };
 const usualMl: Usual = { low: 1, high: 2.5 };
@@ -54,7 +58,7 @@ function unlikelyVasoconstrictor({ vasoconstrictor }: Solution, path: string): U
   }
   if (iuPerMl !== undefined) return fault("iuPerMl", `${name} is given as a ratio: 1:100000 is written 100000`);
   if (ratio === undefined) return fault("ratio", "nothing is given; 1:100000 is written 100000");
-  if (within(ratio, believedRatio)) return unusual(ratio, usualRatio, { path, name: "ratio", of: ` of ${name}` });
+  if (within(ratio, believedRatio)) return unusual(ratio, usualRatio[name], { path, name: "ratio", of: ` of ${name}` });
   return fault("ratio", `${ratio} is no ratio of a cartridge; ${mixedRatio(ratio)}`);
 }
 
@@ -73,6 +77,7 @@ function unusual(
   { path, name, of }: { readonly path: string; readonly name: Confirmable; readonly of: string },
 ): Unlikely[] {
   if (within(value, usual)) return [];
-  const says = `${value} is unusual${of} (${usual.low} to ${usual.high} is usual): confirm ${name} if it is so`;
+  const range = usual.low === usual.high ? usual.low : `${usual.low} to ${usual.high}`;
+  const says = `${value} is unusual${of} (${range} is usual): confirm ${name} if it is so`;
   return [{ path: `${path}.${name}`, says, confirmable: true }];
 }

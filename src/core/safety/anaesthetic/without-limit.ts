@@ -26,10 +26,21 @@ export function withoutLimit(input: AnaestheticInput, set: LimitSet, massKg: num
   const who = ageYears !== undefined && ageYears < grownYears ? `under ${grownYears} years` : `under ${grownKg} kg`;
   return doses.flatMap(({ agent, path }): Fault[] => {
     const limit = set.limits.get(agent);
-    if (limit === undefined) return [{ path, says: `${agent} has no limit in ${set.name}; ${wayOut(agent)}` }];
+    if (limit === undefined)
+      return [
+        {
+          path,
+          says: `${agent} has no limit ${set.name === "own" ? "among those that were given" : `in ${set.name}`}; ${wayOut(agent)}`,
+        },
+      ];
     if (limit.mgPerKg !== undefined || grown) return [];
     const stop = isTooYoung(agent, ageYears) ? `; ${tooYoung}` : "";
-    return [{ path, says: `${set.name} prints no mg/kg for ${agent}, needed ${who}; ${wayOut(agent)}${stop}` }];
+    return [
+      {
+        path,
+        says: `${set.name === "own" ? "the limit that was given has" : `${set.name} prints`} no mg/kg for ${agent}, needed ${who}; ${wayOut(agent)}${stop}`,
+      },
+    ];
   });
 }
 

@@ -21,7 +21,7 @@ export function carcinogenClasses({ solvent }: Pick<SolventInput, "solvent">): C
 function ofIarc(solvent: keyof typeof iarc.groups): Classes[number] {
   const group = iarc.groups[solvent];
   const [, meaning] = Object.entries(iarc.meaning).find(([name]) => name === group) ?? [];
-  return said(iarc.id, `IARC puts it in group ${group}: ${meaning}.`);
+  return said(iarc.id, `IARC puts it in group ${group}: ${meaning} (list of ${iarc.listYear}).`);
 }
 
 const said = (source: string, says: string): Classes[number] => ({ says, source, mark: "seen" });

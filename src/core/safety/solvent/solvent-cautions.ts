@@ -34,6 +34,7 @@ export function solventCautions(input: SolventInput, told: ToldOfSolvent): strin
 function limitCautions({ solvent, otherCases = [] }: SolventInput, { limits, rates }: ToldOfSolvent): string[] {
   const name = typeof solvent === "string" ? solvent : solvent.own;
   const above = limits.filter(({ passed }) => passed);
+  const atRates = above.every(({ stands }) => stands === "above") ? "at every rate" : "at some rates";
   const [first] = above.toSorted((a, b) => b.ratio - a.ratio);
   return [
     ...(limits.length === 0
@@ -42,7 +43,7 @@ function limitCautions({ solvent, otherCases = [] }: SolventInput, { limits, rat
     ...(first === undefined
       ? []
       : [
-          `Above ${above.length} of ${limits.length} limits${rates.within === undefined ? "" : " at the upper end of the range of rates"}; most above that of ${first.authority}, ${first.ppm} ppm, by a factor of ${(first.ratioWithin?.high ?? first.ratio).toPrecision(3)}.`,
+          `Above ${numberOfLimits(above)} of ${numberOfLimits(limits)} limits${rates.within === undefined ? "" : ` ${atRates} of the range`}; most above that of ${first.authority}, ${first.ppm} ppm, by a factor of ${(first.ratioWithin?.high ?? first.ratio).toPrecision(3)}.`,
         ]),
     ...(limits.some(({ mark }) => mark === "memory")
       ? ["Limits marked memory were recalled and not read: look them up."]
@@ -52,6 +53,11 @@ function limitCautions({ solvent, otherCases = [] }: SolventInput, { limits, rat
       : []),
   ];
 }
+
+/** Limits, each counted once though it stands in both zones. */
+const numberOfLimits = (rows: readonly LimitRow[]): number =>
+  new Set(rows.map(({ authority, ppm, averagingMin, source }) => [authority, ppm, averagingMin, source].join("\n")))
+    .size;
 
 function roomCautions({ room, nearField }: SolventInput, { rates, saturated }: ToldOfSolvent): string[] {
   const [fewest, most] = ren.airChangesPerHour;

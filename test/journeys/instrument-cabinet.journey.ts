@@ -115,13 +115,26 @@ async function fillCabinet(bench: BenchInBrowser): Promise<void> {
   await faultsAtBothSizes(page, "cabinet-instrument");
   await leaveFields(page);
 
-  await page.keyboard.press("s");
-  await page.getByRole("heading", { name: "Sequence 1", exact: true }).waitFor();
-  await write(page, "Name", "Usual");
-  await page.getByRole("button", { name: "Add a step" }).press("Enter");
+  // From the overview no instrument is looked at: it is asked for, and none is chosen before the person does.
   const [path, shaper] = [await theItem(bench, "instrument", 0), await theItem(bench, "instrument", 1)];
-  await page.getByLabel("Instrument of step 1").selectOption(shaper.id);
-  await page.getByLabel("Instrument of step 2").selectOption(path.id);
+  await page.keyboard.press("o");
+  await page.locator(".cabinet-line[aria-current=page]", { hasText: "Overview" }).waitFor();
+  await page.keyboard.press("s");
+  const asked = page.getByRole("dialog", { name: "New sequence" });
+  await faultsAtBothSizes(page, "cabinet-asks");
+  expect(await asked.getByRole("button", { name: "Add the sequence" }).isDisabled()).toBe(true);
+  await asked.getByLabel("Which instrument goes first").selectOption(shaper.id);
+  await asked.getByRole("button", { name: "Add the sequence" }).press("Enter");
+  await page.getByRole("heading", { name: "Sequence 1", exact: true }).waitFor();
+  await expect
+    .poll(() => page.getByLabel("Name", { exact: true }).evaluate((one) => one === document.activeElement))
+    .toBe(true);
+  await write(page, "Name", "Usual");
+  // A step is of no instrument before one is chosen.
+  expect(await page.getByRole("button", { name: "Add a step" }).isDisabled()).toBe(true);
+  await page.getByLabel("The next step's instrument").selectOption(path.id);
+  await page.getByRole("button", { name: "Add a step" }).press("Enter");
+  expect(await page.getByLabel("Instrument of step 1").inputValue()).toBe(shaper.id);
   await write(page, "Short of the working length by of step 2", "2");
   // The second step goes first, by the keyboard.
   await page.getByLabel("Instrument of step 2").focus();

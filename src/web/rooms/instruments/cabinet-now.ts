@@ -9,8 +9,12 @@ export interface CabinetAsShown {
   readonly book: DraftBook;
   /** The item that was added and not yet gone to. */
   readonly added: { current: string | undefined };
-  /** Adds an item of a kind and opens it. */
+  /** Adds an item of a kind and opens it; asks first which instrument it is of, where none is looked at. */
   readonly add: (kind: CabinetKind) => void;
+  /** The kind of a new item whose instrument is asked for. */
+  readonly asking: CabinetKind | undefined;
+  /** The instrument that was asked for; undefined adds nothing. */
+  readonly answer: (instrument: string | undefined) => void;
   /** Takes an item out; it stays in the history. */
   readonly takeOut: (item: CabinetItem) => void;
   /** Notes that a file was sterilised today. */

@@ -14,6 +14,7 @@ import type { SaveState } from "../../record/save-queue.ts";
 import { ConflictDialog } from "../case/conflict-dialog.tsx";
 import { SaveMark, SaveTrouble } from "../case/save-mark.tsx";
 import { useTakeBackKeys } from "../case/take-back-keys.ts";
+import { AskInstrument } from "./ask-instrument.tsx";
 import { CabinetItemPage } from "./cabinet-item-page.tsx";
 import { CabinetList } from "./cabinet-list.tsx";
 import { CabinetNow } from "./cabinet-now.ts";
@@ -89,6 +90,7 @@ function Desk({ item, view, save }: DeskOptions) {
           </main>
         </div>
       </div>
+      <AskInstrument />
     </CabinetNow.Provider>
   );
 }

@@ -9,15 +9,16 @@ const on = "2026-03-02";
 describe("a new item", () => {
   it("is taken by its form", () => {
     for (const kind of ["instrument", "file", "sequence"] as const)
-      expect(cabinetKinds[kind].safeParse(newItemBody(kind, [scout], { on })).success, kind).toBe(true);
+      expect(cabinetKinds[kind].safeParse(newItemBody(kind, [scout], { on, of: "scout" })).success, kind).toBe(true);
   });
 
-  it("is of the instrument that is looked at, of that of the file, or of the first", () => {
+  it("is of the instrument that is looked at, of that of the file, and never of another", () => {
     const items = [scout, shaper, fileItem("f-1", "shaper")];
     expect(newItemBody("file", items, { on, of: "shaper" })).toMatchObject({ instrument: "shaper", since: on });
     expect(newItemBody("file", items, { on, of: "f-1" })).toMatchObject({ instrument: "shaper" });
-    expect(newItemBody("file", items, { on, of: "elsewhere" })).toMatchObject({ instrument: "scout" });
-    expect(newItemBody("sequence", items, { on })).toMatchObject({ steps: [{ instrument: "scout" }] });
+    expect(newItemBody("sequence", items, { on, of: "scout" })).toMatchObject({ steps: [{ instrument: "scout" }] });
+    for (const kind of ["file", "sequence"] as const)
+      for (const of of [undefined, "", "elsewhere"]) expect(newItemBody(kind, items, { on, of })).toBeUndefined();
   });
 
   it("of a file or a sequence needs an instrument", () => {
@@ -30,6 +31,8 @@ describe("a new item", () => {
       ...fileItem(label, "scout"),
       body: { ...fileItem(label, "scout").body, label },
     });
-    expect(newItemBody("file", [scout, named("File 1"), named("File 3")], { on })).toMatchObject({ label: "File 2" });
+    expect(newItemBody("file", [scout, named("File 1"), named("File 3")], { on, of: "scout" })).toMatchObject({
+      label: "File 2",
+    });
   });
 });

@@ -3,7 +3,7 @@ import { filesOf, instrumentsOf, sequencesOf } from "../../../record/cabinet/ite
 
 /**
  * The body of a new item: an instrument as many are, to be changed; a counted file or a sequence of the instrument that
- * was looked at, else of the first. Gives nothing for a file or a sequence while there is no instrument.
+ * is named, or that a named file is of. Gives nothing for a file or a sequence of no instrument: the person is asked.
  */
 export function newItemBody(
   kind: CabinetKind,
@@ -22,11 +22,11 @@ const newInstrument = (count: number): CabinetItemOf<"instrument">["body"] => ({
   ...{ name: `Instrument ${count}`, size: 25, taper: 0.04, alloy: "nickelTitanium", movement: "continuous" },
 });
 
-/** The instrument that is named, or that a named file is of; else the first. */
+/** The instrument that is named, or that a named file is of; never another one. */
 function instrumentOf(items: readonly CabinetItem[], named: string | undefined) {
   const at = items.find(({ id }) => id === named);
   const id = at?.kind === "file" ? at.body.instrument : named;
-  return instrumentsOf(items).find((one) => one.id === id) ?? instrumentsOf(items)[0];
+  return instrumentsOf(items).find((one) => one.id === id);
 }
 
 /** The first number that no file is called by. */

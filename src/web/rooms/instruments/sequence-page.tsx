@@ -1,15 +1,15 @@
-import { instrumentsOf } from "../../../record/cabinet/items-of-cabinet.ts";
 import { SelectField } from "../../parts/fields/choice-field.tsx";
+import { useField } from "../../parts/fields/editing.tsx";
 import { NumberField } from "../../parts/fields/number-field.tsx";
 import { Rows } from "../../parts/fields/rows.tsx";
 import { TextField } from "../../parts/fields/text-field.tsx";
+import { ChooseInstrument } from "./ask-instrument.tsx";
 import { useCabinetNow } from "./cabinet-now.ts";
 import { instrumentChoices } from "./item-names.ts";
 
 /** Instruments in the order in which a canal usually meets them. */
 export function SequencePage() {
   const { view } = useCabinetNow();
-  const first = instrumentsOf(view.items)[0]?.id ?? "";
   return (
     <>
       <div className="fields">
@@ -20,9 +20,8 @@ export function SequencePage() {
         <Rows
           at="steps"
           label="Steps"
-          add="Add a step"
           ordered
-          start={() => ({ instrument: first })}
+          start={() => ({})}
           nameOf={(_, index) => `step ${index + 1}`}
           columns={[
             {
@@ -53,11 +52,25 @@ export function SequencePage() {
             },
           ]}
         />
+        <AddStep />
         <p className="quiet">
           Alt and an arrow key move a step, as the arrows beside it do. A step goes to the working length unless it
           stays short of it; without a time of its own it takes the instrument's usual one.
         </p>
       </section>
     </>
+  );
+}
+
+/** One more step, of the instrument that is chosen for it. */
+function AddStep() {
+  const steps = useField("steps", "Steps");
+  const before: readonly unknown[] = Array.isArray(steps.value) ? steps.value : [];
+  return (
+    <ChooseInstrument
+      label="The next step's instrument"
+      add="Add a step"
+      choose={(instrument) => steps.write([...before, { instrument }], "row added", "now")}
+    />
   );
 }

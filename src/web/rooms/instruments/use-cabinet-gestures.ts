@@ -1,5 +1,7 @@
-import { useRef } from "react";
+import { useRef, useState } from "react";
 import { useLocation } from "wouter";
+import type { CabinetKind } from "../../../record/cabinet/cabinet-item.ts";
+import { instrumentsOf } from "../../../record/cabinet/items-of-cabinet.ts";
 import { standardSeries } from "../../../record/cabinet/standard-series.ts";
 import { cabinetKindWords } from "../../../record/words/cabinet-words.ts";
 import type { CabinetView } from "../../../server/api.ts";
@@ -18,9 +20,15 @@ export function useCabinetGestures(view: CabinetView, shown: string): CabinetAsS
   const announce = useAnnounce();
   const [, go] = useLocation();
   const added = useRef<string>(undefined);
-  const add: CabinetAsShown["add"] = (kind) => {
-    const body = newItemBody(kind, view.items, { on: today(), of: shown });
-    if (body === undefined) return announce("Add an instrument first: a file and a sequence are of instruments");
+  const [asking, ask] = useState<CabinetKind>();
+  const addOf = (kind: CabinetKind, of: string): void => {
+    const body = newItemBody(kind, view.items, { on: today(), of });
+    if (body === undefined) {
+      if (instrumentsOf(view.items).length > 0) ask(kind);
+      else announce("Add an instrument first: a file and a sequence are of instruments");
+      return;
+    }
+    ask(undefined);
     const id = newPartId(kind);
     added.current = id;
     void record({
@@ -28,6 +36,11 @@ export function useCabinetGestures(view: CabinetView, shown: string): CabinetAsS
       operations: [{ op: "put", id, kind, baseRevision: 0, body }],
     });
     go(`/instruments/${id}`);
+  };
+  const add: CabinetAsShown["add"] = (kind) => addOf(kind, shown);
+  const answer: CabinetAsShown["answer"] = (instrument) => {
+    if (asking !== undefined && instrument !== undefined) addOf(asking, instrument);
+    else ask(undefined);
   };
   const takeOut: CabinetAsShown["takeOut"] = (item) => {
     const { id, kind, revision } = item;
@@ -54,5 +67,5 @@ export function useCabinetGestures(view: CabinetView, shown: string): CabinetAsS
     if (operations.length === 0) return announce("The standard's hand files are all here");
     void record({ words: "The standard's hand files added", operations });
   };
-  return { view, book, added, add, takeOut, sterilised, addHandFiles };
+  return { view, book, added, add, asking, answer, takeOut, sterilised, addHandFiles };
 }

@@ -34,6 +34,19 @@ describe("waysSideBySide", () => {
     expect(Number(/data-part="healed" cx="([\d.]+)"/.exec(text)?.[1])).toBeCloseTo(quarters[1] ?? Number.NaN, 1);
   });
 
+  it("draws a figure that serves two ways once, and says in the lower row that it is the one above", () => {
+    const pass: SideBySideWay = { ...leave, way: "pass it", keptAsAbove: true };
+    const text = drawn({ ways: [leave, pass] });
+    expect([count(text, "healed"), count(text, "kept"), count(text, "kept-bar")]).toEqual([2, 1, 1]);
+    expect(text.split(">the same figure as above</text>")).toHaveLength(2);
+    expect(waysSideBySide({ ...given, ways: [leave, pass] }).alternative).toContain(
+      "pass it, fill to it: periapical healing 25 % (25 to 75 %), tooth kept the same figure as above; from",
+    );
+    const plain = { ...given, ways: [leave, pass], asAbove: "as told above" };
+    expect(svgText(waysSideBySide(plain))).toContain(">as told above</text>");
+    expect(waysSideBySide(plain).alternative).toContain("tooth kept as told above");
+  });
+
   it("writes none where a way has no healing, and draws no dot for it", () => {
     const gone: SideBySideWay = { way: "extraction", kept: { mean: 0 }, from: "by definition" };
     const text = drawn({ ways: [gone] });
@@ -60,6 +73,7 @@ describe("waysSideBySide", () => {
         "by definition",
         "Known 2005, 134/146, read; Other 2010, 161/199, from memory; ".repeat(4).trim(),
       ),
+      keptAsAbove: fc.boolean(),
       words: fc.constantFrom(undefined, "first, else pass it, else leave it, and surgery where the lesion stays"),
     });
     fc.assert(

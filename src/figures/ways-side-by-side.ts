@@ -14,6 +14,8 @@ export interface SideBySideWay {
   /** Absent where there is none, as after an extraction. */
   readonly healed?: Chance | undefined;
   readonly kept?: Chance | undefined;
+  /** One figure serves this way and the one above: it is drawn once, so that nobody compares it with itself. */
+  readonly keptAsAbove?: boolean | undefined;
   /** What the figures rest on, as `Spili 2005, 134/146; ...`. */
   readonly from: string;
 }
@@ -23,6 +25,8 @@ export interface WaysSideBySide {
   readonly ways: readonly SideBySideWay[];
   /** Words over the columns; for a patient they are plainer. */
   readonly headings?: { readonly healed: string; readonly kept: string } | undefined;
+  /** Words for a figure that is drawn in the row above; for a patient they are plainer. */
+  readonly asAbove?: string | undefined;
   readonly theme: ThemeName;
   readonly widthPx: number;
   /** How many times larger than usual the letters are against the drawing, for one that is shown small. */
@@ -30,6 +34,7 @@ export interface WaysSideBySide {
 }
 
 const usualHeadings = { healed: "periapical healing", kept: "tooth kept" } as const;
+const usualAsAbove = "the same figure as above";
 const quietSize = 11.5;
 const [line, top, between, columnGap] = [15, 28, 14, 26] as const;
 
@@ -60,7 +65,7 @@ export function waysSideBySide(given: WaysSideBySide): Figure {
   const headings = given.headings ?? usualHeadings;
   let at = top;
   const rows = given.ways.flatMap((way) => {
-    const row = rowOf(way, { columns, theme, top: at });
+    const row = rowOf(way, { columns, theme, top: at, asAbove: given.asAbove ?? usualAsAbove });
     at = row.foot + between;
     return row.nodes;
   });
@@ -102,6 +107,7 @@ interface RowPlace {
   readonly columns: Columns;
   readonly theme: Theme;
   readonly top: number;
+  readonly asAbove: string;
 }
 
 function rowOf(way: SideBySideWay, place: RowPlace) {
@@ -120,7 +126,9 @@ function rowOf(way: SideBySideWay, place: RowPlace) {
   const nodes = [
     ...[...names, ...from].map(labelNode),
     ...chanceNodes(way.healed, columns.healed, { ...place, part: "healed" }),
-    ...chanceNodes(way.kept, columns.kept, { ...place, part: "kept" }),
+    ...(way.keptAsAbove === true
+      ? asAboveNodes(columns.kept, place)
+      : chanceNodes(way.kept, columns.kept, { ...place, part: "kept" })),
   ];
   return { nodes, foot: fromTop + from.length * 14 };
 }
@@ -130,11 +138,18 @@ const quietLines = (text: string | undefined, width: number, theme: Theme) =>
     ? []
     : linesWithin(text, width, quietSize).map((one) => ({ text: one, size: quietSize, fill: theme.quiet }));
 
+/** Words where the figure above is meant; no dot. */
+function asAboveNodes({ left, right }: Column, { theme, top: rowTop, asAbove }: RowPlace): SvgNode[] {
+  return quietLines(asAbove, right - left, theme).map((label, at) =>
+    labelNode({ ...label, x: left, y: rowTop + 13 + at * line }),
+  );
+}
+
 /** A round dot for healing, a square one for the tooth that is there: they are not the same thing. */
 function chanceNodes(
   chance: Chance | undefined,
   column: Column,
-  { theme, top: rowTop, part, columns }: RowPlace & { readonly part: "healed" | "kept" },
+  { theme, top: rowTop, part, columns }: Omit<RowPlace, "asAbove"> & { readonly part: "healed" | "kept" },
 ): SvgNode[] {
   const y = rowTop + 9;
   const number = { x: column.left, y: y + 24, size: letterSize } as const;
@@ -157,11 +172,14 @@ function chanceNodes(
   ];
 }
 
-function alternativeOf({ ways }: WaysSideBySide, headings: { readonly healed: string; readonly kept: string }): string {
-  const lines = ways.map(({ way, words, healed, kept, from }) => {
+function alternativeOf(
+  { ways, asAbove = usualAsAbove }: WaysSideBySide,
+  headings: { readonly healed: string; readonly kept: string },
+): string {
+  const lines = ways.map(({ way, words, healed, kept, keptAsAbove, from }) => {
     const said = (chance: Chance | undefined): string => (chance === undefined ? "none" : chanceText(chance));
     const what = words === undefined || words === "" ? "" : `, ${words}`;
-    return `${way}${what}: ${headings.healed} ${said(healed)}, ${headings.kept} ${said(kept)}; from ${from}.`;
+    return `${way}${what}: ${headings.healed} ${said(healed)}, ${headings.kept} ${keptAsAbove === true ? asAbove : said(kept)}; from ${from}.`;
   });
   return `Ways side by side, in no order of worth. ${lines.join(" ")}`;
 }

@@ -10,7 +10,7 @@ import { apply, patchesOf } from "../record/change.ts";
 import type { Part } from "../record/parts.ts";
 import { firstSettings } from "../record/settings.ts";
 import { plainGrade } from "./consent/plain-reason.ts";
-import { resultPlainly, seenWords } from "./piece/piece-words.ts";
+import { pieceWords, resultPlainly, seenWords } from "./piece/piece-words.ts";
 import { pieceSheet } from "./piece-sheet.ts";
 
 /** What the page asks of the ledger, and nothing that takes long; without a course the path alone is not computed. */
@@ -34,6 +34,16 @@ it("the page about the piece of demo case A is read at the age of twelve with it
   }
   expect(told.join("\n")).toMatch(/about \d+ of 100 people/);
   expect(told.join("\n")).toContain(resultPlainly.bypassed);
+  // Whether the tooth is kept comes from one series for three of the ways: it is drawn once.
+  const figures = sheet.pages
+    .flatMap(({ blocks }) => blocks)
+    .flatMap((one) => (one.kind === "figure" ? one.figure : []));
+  expect(
+    figures
+      .map(({ alternative }) => alternative)
+      .join(" ")
+      .split(pieceWords.asAbove),
+  ).toHaveLength(3);
   expect(told.join("\n")).toContain(seenWords.hidden);
   expect(sheet.mark).toMatch(/Demo: invented$/);
 });

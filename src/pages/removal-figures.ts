@@ -37,12 +37,13 @@ export const waysFigure = (
   { bare = false, ...shown }: Shown & { readonly bare?: boolean },
 ): Figure =>
   waysSideBySide({
-    ways: ways.map(({ way, steps, healed, kept, from }) => ({
+    ways: ways.map(({ way, steps, healed, kept, from }, at) => ({
       ...{
         way: sentence(removalWayWords[way]),
         words: bare ? undefined : steps,
         healed: drawn(healed),
         kept: drawn(kept),
+        keptAsAbove: isSameKept(ways[at], ways[at - 1]),
       },
       from: seriesBehind(from),
     })),
@@ -57,16 +58,28 @@ export const plainWaysFigure = (
   {
     nameOf,
     headings,
+    asAbove,
     ...shown
-  }: Shown & { nameOf: (way: Way["way"]) => string; headings: { healed: string; kept: string } },
+  }: Shown & { nameOf: (way: Way["way"]) => string; headings: { healed: string; kept: string }; asAbove: string },
 ): Figure =>
   waysSideBySide({
     ways: ways
       .filter(({ healed }) => healed !== undefined)
-      .map(({ way, healed, kept }) => ({ way: nameOf(way), healed: drawn(healed), kept: drawn(kept), from: "" })),
-    headings,
+      .map(({ way, healed, kept }, at, shown) => ({
+        ...{ way: nameOf(way), healed: drawn(healed), kept: drawn(kept), from: "" },
+        keptAsAbove: isSameKept(shown[at], shown[at - 1]),
+      })),
+    ...{ headings, asAbove },
     ...shown,
   });
+
+/** Whether two ways are told by one figure for the tooth that is kept, from the very same series. */
+function isSameKept(way: Way | undefined, above: Way | undefined): boolean {
+  if (way?.kept === undefined || above?.kept === undefined) return false;
+  const told = ({ kept, from }: Way): string =>
+    JSON.stringify([kept?.mean, kept?.interval, from.filter(({ column, inSum }) => column === "kept" && inSum)]);
+  return told(way) === told(above);
+}
 
 /** What holds by definition has no interval to draw. */
 const drawn = (share: Way["healed"]) =>

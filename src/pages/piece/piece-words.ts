@@ -18,6 +18,7 @@ export const pieceWords = {
   others: "How it went for other people",
   boneHealed: "The bone healed",
   toothThere: "The tooth is still there",
+  asAbove: "the same number as above",
   drawn: "Each dot shows how many of 100 people it was. The thin line shows how far off that may be.",
   worked: "In a study, the try worked in",
   workedInOne: "Studies differ. In one, the try worked in",

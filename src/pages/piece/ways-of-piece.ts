@@ -39,6 +39,7 @@ export function waysDrawn({ weighed }: PieceCase): Page[] {
   const figure = plainWaysFigure(weighed.told, {
     ...{ theme: "print", widthPx: 900, letters: 1.3, nameOf: (way) => plainWays[way].name },
     headings: { healed: pieceWords.boneHealed, kept: pieceWords.toothThere },
+    asAbove: pieceWords.asAbove,
   });
   const blocks: Block[] = [{ kind: "figure", figure, caption: pieceWords.drawn }];
   return [{ title: pieceWords.others, on: "", blocks, notes: [] }];

@@ -121,6 +121,18 @@ describe("a rinse between", () => {
       }
   });
 
+  it.each([[{ own: "dye" }], ["iodine"]])(
+    "a drop of %j, of which nothing is known, does not keep two others apart",
+    (unknown) => {
+      const around = (volumeMl: number, minutes: number) =>
+        of({ sequence: [step("sodium hypochlorite"), step(unknown, volumeMl, minutes), step("chlorhexidine")] });
+      expect(around(0.1, 0.1).clashes).toEqual([
+        expect.objectContaining({ steps: [0, 2], rinse: { volumeMl: 0.1, minutes: 0.1 } }),
+      ]);
+      expect(around(2, 1).clashes).toEqual([]);
+    },
+  );
+
   it("an active solution of no volume does not keep two others apart", () => {
     const found = of({ sequence: [step("sodium hypochlorite"), step("EDTA", 0, 0), step("chlorhexidine")] });
     expect(pairs(found)).toContain("sodium hypochlorite > chlorhexidine");

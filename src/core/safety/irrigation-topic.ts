@@ -89,10 +89,11 @@ function basisOf({ sequence }: IrrigationInput, settings: IrrigationSettings, cl
   const needles = sequence.some(({ needle }) => needle !== undefined) ? needleFiles.map(({ id }) => id) : [];
   const from = rinseVolumeMl.from === "default" ? "common practice, no published figure" : "set by the clinic";
   return {
-    formula: "each solution against the one before it, over rinses; sums of volumes and minutes",
+    formula: "each solution against the one before it, over rinses and unknown ones; sums of volumes and minutes",
     assumptions: [
       `A rinse keeps two solutions apart from ${rinseVolumeMl.value} ml and ${rinseMinutes.value} min on (${from}).`,
       "Saline, sterile water and ethanol count as rinses; several in a row are added.",
+      "A solution whose clashes are not known keeps two others apart from the same volume and time on.",
       "Solutions were used in the order given, none mixed beforehand.",
       "No guideline that was read gives one volume or time: totals are recorded, not scored.",
     ],

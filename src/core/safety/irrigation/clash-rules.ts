@@ -6,6 +6,7 @@ import khatib from "../../../../data/khatib-2020/source.json" with { type: "json
 import chlorine from "../../../../data/niosh-chlorine/source.json" with { type: "json" };
 import orhan from "../../../../data/orhan-2016/source.json" with { type: "json" };
 import wright from "../../../../data/wright-2017/source.json" with { type: "json" };
+import { solutionNames } from "./irrigation-input.ts";
 import type { Clash } from "./irrigation-output.ts";
 import { isAcid } from "./solution-kinds.ts";
 
@@ -34,7 +35,7 @@ const rules: readonly ClashRule[] = [
   },
   {
     meets: (one, other) => one === "sodium hypochlorite" && isAcid(other),
-    what: `Acid sets chlorine gas free from hypochlorite. The ceiling of 15 min is ${chlorine.ceilingPpm} ppm; 1 ml of 5.25 % in a closed room of 30 m3 would come to 0.57 ppm, were all of it to react.`,
+    what: `Acid sets chlorine gas free from hypochlorite. NIOSH's ceiling over 15 min is ${chlorine.ceilingPpm} ppm (1994); 1 ml of 5.25 % in a closed room of 30 m3 would come to 0.57 ppm, were all of it to react.`,
     remedy: `Never mix them. Before the second, ${dry}; suction at the tooth, fresh air.`,
     source: ids(wright, chlorine),
     mark: "seen",
@@ -79,3 +80,10 @@ function ids(...files: readonly { readonly id: string }[]): string {
  */
 export const clashRule = (one: string, other: string): ClashRule | undefined =>
   rules.find(({ meets }) => meets(one, other) || meets(other, one));
+
+/**
+ * Whether a solution is known to clash with any other; of one's own, and of iodine, nothing is known here.
+ * @source docs/methods/irrigation.md C2
+ */
+export const isKnownToClash = (name: string): boolean =>
+  solutionNames.some((other) => clashRule(name, other) !== undefined);

@@ -1,6 +1,6 @@
 import wright from "../../../../data/wright-2017/source.json" with { type: "json" };
 import { molarVolume } from "../solvent/molar-volume.ts";
-import { clashRule } from "./clash-rules.ts";
+import { clashRule, isKnownToClash } from "./clash-rules.ts";
 import type { Step } from "./irrigation-input.ts";
 import type { Clash } from "./irrigation-output.ts";
 import type { IrrigationSettings } from "./irrigation-settings.ts";
@@ -9,14 +9,14 @@ import { isAcid, isRinse, nameOf } from "./solution-kinds.ts";
 const litresPerMol = molarVolume(25, 101.325);
 
 /**
- * Solutions that met: one after the other, with no rinse or too little of it between.
+ * Solutions that met: one after the other, with nothing between, or too little of a rinse or of a solution nothing is known of.
  * Takes the sequence in the order of use.
  * @source docs/methods/irrigation.md C1 to C4
  */
 export const clashesOf = (sequence: readonly Step[], settings: IrrigationSettings): Clash[] =>
   sequence.flatMap((_, second) => clashesWith(second, sequence, settings));
 
-/** Goes back from one step over rinses to the first that is none. */
+/** Goes back from one step to the first that is known to clash, over rinses and over what nothing is known of. */
 function clashesWith(second: number, sequence: readonly Step[], settings: IrrigationSettings): Clash[] {
   const found: Clash[] = [];
   const between: Step[] = [];
@@ -25,7 +25,7 @@ function clashesWith(second: number, sequence: readonly Step[], settings: Irriga
     if (one === undefined || isEnough(between, settings)) break;
     found.unshift(...clashBetween(first, second, sequence, between));
     // A step of no volume, as one that is not filled in yet, neither rinses nor keeps apart.
-    if (isRinse(one.solution)) between.push(one);
+    if (isRinse(one.solution) || !isKnownToClash(nameOf(one.solution))) between.push(one);
     else if (one.volumeMl > 0) break;
   }
   return found;

@@ -63,7 +63,7 @@ function wallFaults({ canalDiameterMm: canal, walls = [], thinnestAlong = [], wa
   const thin = (path: string, { mm }: { mm: number }): Fault[] =>
     mm >= canal
       ? []
-      : [{ path, says: `${mm} is thinner than the canal, ${canal}: measure again, or confirm it by wallsConfirmed` }];
+      : [{ path, says: `${mm} is thinner than the canal, ${canal}: measure again, or confirm that it is so` }];
   return [
     ...walls.flatMap((wall, index) => thin(`walls[${index}].mm`, wall)),
     ...thinnestAlong.flatMap((wall, index) => thin(`thinnestAlong[${index}].mm`, wall)),

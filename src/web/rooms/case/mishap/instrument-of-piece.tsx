@@ -1,4 +1,4 @@
-import { notToldOf } from "../../../../record/instrument-as-told.ts";
+import { notToldOf, sizedInstrument } from "../../../../record/instrument-as-told.ts";
 import { sectionWords } from "../../../../record/words/cabinet-words.ts";
 import { alloyWords, movementWords } from "../../../../record/words/visit-words.ts";
 import { Button } from "../../../parts/button.tsx";
@@ -51,7 +51,7 @@ function NotTold() {
   );
 }
 
-/** The uses of the record, to be taken by one press; folded once an instrument is named. */
+/** The uses of the record, to be taken by one press; folded once size and taper are told. */
 function UsesOffered() {
   const { mishap, write } = useMishap("Instrument");
   const { parts } = useCaseNow();
@@ -67,13 +67,14 @@ function UsesOffered() {
   );
   if (uses.length === 0)
     return <p className="quiet">No visit up to this day names an instrument; say by hand which one it was.</p>;
-  if (mishap.instrument === undefined && uses.length <= inSight) return offered(uses);
+  const isOpen = sizedInstrument(mishap.instrument) === undefined;
+  if (isOpen && uses.length <= inSight) return offered(uses);
   return (
     <>
-      {mishap.instrument === undefined && offered(uses.slice(0, inSight))}
+      {isOpen && offered(uses.slice(0, inSight))}
       <details className="mishap-more">
-        <summary>{mishap.instrument === undefined ? "Earlier uses" : "Take another of the uses in the record"}</summary>
-        {offered(mishap.instrument === undefined ? uses.slice(inSight) : uses)}
+        <summary>{isOpen ? "Earlier uses" : "Take another of the uses in the record"}</summary>
+        {offered(isOpen ? uses.slice(inSight) : uses)}
       </details>
     </>
   );

@@ -41,12 +41,16 @@ describe("published rises", () => {
       mark: "seen",
     });
     expect(others.map(({ riseCelsius }) => riseCelsius)).toEqual([45.34]);
+    // The mean over alloys and powers is not the same as this fragment's, whatever else agrees.
+    expect(others[0]?.differs).toContain("alloys and powers are not told apart there");
   });
 
   it("of a fragment with air, with water, and of a post", () => {
     expect(rises(burst(30, { coolant: "air" }))).toEqual([[25.56, "fragment", 30]]);
     // Pinter 2023 (seen): 8.0 (SD 0.5) on the root's surface, 60 s phases with rinsing.
     expect(rises(burst(60, { coolant: "water", ...niTi }))).toEqual([[8, "rootSurface", 60]]);
+    const [rinsed] = of({ bursts: [burst(60, { coolant: "water", ...niTi })] }).bursts[0]?.published ?? [];
+    expect(rinsed?.differs).toEqual(["rinsed between phases there"]);
     // Budd 2005 (seen): 10.9 (SD 7.9) on the root, 20.1 (SD 27.9) on the post, 30 to 120 s.
     for (const coolant of ["none", "air", "water"])
       expect(rises(burst(60, { coolant, on: "post" }))).toEqual([
@@ -165,7 +169,11 @@ describe("cautions (C5)", () => {
     expect(cautions(burst(15))).not.toContain("Dry for");
     expect(cautions(burst(15.5))).toContain("Dry for 15.5 s without a rest: over about 15 s");
     expect(cautions(burst(10, { restSeconds: 0 }), burst(10))).toContain("Dry for 20 s");
-    expect(cautions(burst(10, { restSeconds: 1 }), burst(10))).not.toContain("Dry for");
+    expect(cautions(burst(10, { restSeconds: 1 }), burst(10))).not.toContain("without a rest");
+    expect(cautions(burst(10, { restSeconds: 1 }), burst(10))).toContain(
+      "Dry for 20 s in all, though not at a stretch",
+    );
+    expect(cautions(burst(10, { restSeconds: 1 }), burst(5))).not.toContain("Dry for");
     expect(cautions(burst(50, { coolant: "water" }))).not.toContain("Dry for");
   });
 

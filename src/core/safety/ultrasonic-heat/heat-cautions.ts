@@ -5,6 +5,7 @@ import huttula from "../../../../data/huttula-2006/source.json" with { type: "js
 import jain from "../../../../data/jain-2024/source.json" with { type: "json" };
 import pinter from "../../../../data/pinter-2023/source.json" with { type: "json" };
 import { standingCaution } from "../standing-caution.ts";
+import { secondsTogether } from "./longest-runs.ts";
 import type { Burst } from "./ultrasonic-heat-input.ts";
 import type { Run } from "./ultrasonic-heat-output.ts";
 
@@ -38,15 +39,24 @@ export function heatCautions(bursts: readonly Burst[], { longest, dry }: Runs): 
       ? [
           `Dry for ${dry.seconds} s without a rest: over about ${dominici.seconds} s dry the root's surface can rise by more than 10 degrees (from memory).`,
         ]
-      : []),
+      : dryInAll(bursts)),
     ...(longest !== undefined && longest.seconds >= boneThreshold.seconds ? [minuteText(longest)] : []),
     ...(dry === undefined ? [] : [dryText(bursts)]),
     standingCaution,
   ];
 }
 
+/** Each dry run short, all of them together not: a rest is not known to make up for that. */
+function dryInAll(bursts: readonly Burst[]): string[] {
+  const dry = secondsTogether(bursts.filter(({ coolant }) => coolant === "none").map(({ seconds }) => seconds));
+  if (dry <= dominici.seconds) return [];
+  return [
+    `Dry for ${dry} s in all, though not at a stretch: no table tells how much what lies between cools. Over about ${dominici.seconds} s dry at a stretch the root's surface can rise by more than 10 degrees (from memory).`,
+  ];
+}
+
 const minuteText = ({ seconds }: Run): string =>
-  `${seconds} s without a rest are as long as the minute of the threshold or longer; ${pinter.seconds} s phases with rinsing between rose by ${pinter.riseCelsius.toFixed(1)} degrees at most.`;
+  `${seconds} s without a rest are as long as the minute of the threshold or longer; in phases of ${pinter.seconds} s with rinsing between the largest mean rise on the root's surface was ${pinter.riseCelsius.toFixed(1)} degrees.`;
 
 const dryText = (bursts: readonly Burst[]): string =>
   bursts.some(({ on, coolant }) => on === "post" && coolant === "none")

@@ -10,7 +10,7 @@ import type { PublishedRise } from "./ultrasonic-heat-output.ts";
 export function nearestRises(burst: Burst): PublishedRise[] {
   const rows = publishedRises.filter((row) => fits(row, burst) && isBracket(row, burst));
   return rows
-    .map(({ on: _on, coolant: _coolant, alloy: _alloy, power: _power, ...told }, index) => ({
+    .map(({ on: _on, coolant: _coolant, alloy: _alloy, power: _power, other: _other, ...told }, index) => ({
       ...told,
       differs: differences(rows[index] ?? told, burst),
       mark: "seen" as const,
@@ -59,6 +59,7 @@ function differences(row: Partial<RiseRow>, { seconds, alloy, power }: Burst): s
   return [
     ...(seconds < low ? [`${seconds} s, shorter than the ${there} there`] : []),
     ...(seconds > high ? [`${seconds} s, longer than the ${there} there`] : []),
+    ...(row.other === undefined ? [] : [row.other]),
     ...(row.coolant === undefined ? ["coolants are not told apart there"] : []),
     ...(row.alloy !== undefined && alloy === undefined ? [`the alloy is not told; there ${alloyText(row.alloy)}`] : []),
     ...(row.power === undefined ? [] : powerText(row.power, power)),

@@ -11,6 +11,8 @@ export interface RiseRow extends Pick<PublishedRise, "riseCelsius" | "where" | "
   readonly coolant?: Burst["coolant"];
   readonly alloy?: NonNullable<Burst["alloy"]>;
   readonly power?: number;
+  /** What was other there than any burst can be told to be. */
+  readonly other?: string;
 }
 
 /** The sources of the rows. */
@@ -32,7 +34,13 @@ function onFragment(
   ];
 }
 
-const overAll = { on: "fragment", where: "fragment", source: madarati.id, seconds: at(30) } as const;
+const overAll = {
+  on: "fragment",
+  where: "fragment",
+  source: madarati.id,
+  seconds: at(30),
+  other: "alloys and powers are not told apart there",
+} as const;
 const post = { on: "post", source: budd.id, seconds: { low: 30, high: 120 } } as const;
 const pooled = "post removal, with and without coolant together; water and air rose less than none";
 
@@ -59,6 +67,7 @@ export const publishedRises: readonly RiseRow[] = [
   {
     ...{ on: "fragment", where: "rootSurface", coolant: "water", alloy: "nickelTitanium" },
     conditions: "35 upper incisors, a 4 mm fragment, highest energy, phases with rinsing between: the largest mean",
+    other: "rinsed between phases there",
     ...{ seconds: at(pinter.seconds), riseCelsius: pinter.riseCelsius, sd: pinter.sd, source: pinter.id },
   },
   { ...post, where: "rootSurface", conditions: pooled, riseCelsius: budd.root.rise, sd: budd.root.sd },

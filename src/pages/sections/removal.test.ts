@@ -76,12 +76,34 @@ describe("the pages of a removal", () => {
     const five = slide([20, 36, 4, 30, 12]);
     expect(five.shown).toEqual(["4", "20", "36"]);
     expect(five.notes).toEqual(["4", "12", "20", "30", "36"]);
-    expect(five.all).toContain("Lowest, middle and highest of 5; the 2 others in the notes");
-    expect(slide([20, 36, 4, 30]).all).toContain("of 4; the other in the notes");
+    expect(five.all).toContain("Lowest, middle and highest of 5; 2 others in the notes");
+    expect(slide([20, 36, 4, 30]).all).toContain("of 4; 1 other in the notes");
     expect(slide([20, 36, 4]).shown).toEqual(["4", "20", "36"]);
     expect(slide([20, 36, 4]).all).not.toContain("in the notes");
     expect(slide([20, 4]).shown).toEqual(["4", "20"]);
     expect(slide([20]).shown).toEqual(["20"]);
+  });
+
+  it("put groups that print no counts in the notes alone, unless there are no others", () => {
+    const [own] = sampleRemovalTold().removalChance.filter(({ matches }) => matches === "yes");
+    if (own === undefined) throw new Error("no group of this case");
+    const { events: _events, n: _n, ...bare } = own;
+    const others = [0.1, 0.99].map((share) => ({ ...bare, group: "not counted", share }));
+    const slide = (groups: ReturnType<typeof sampleRemovalTold>["removalChance"]) => {
+      const [page] = pages(whole, sampleRemovalTold({ removalChance: groups }));
+      const alone = page === undefined ? [] : [{ ...page, notes: [] }];
+      return { said: linesOfModel({ pages: alone }).join("\n"), notes: page?.notes ?? [] };
+    };
+    const mixed = slide([own, ...others]);
+    expect(mixed.said).toContain("12/40");
+    expect(mixed.said).not.toContain("Not counted");
+    expect(mixed.said).toContain("2 others in the notes");
+    expect(mixed.notes.filter((note) => note.startsWith("Group of this case: Not counted"))).toHaveLength(2);
+    const four = [4, 8, 12, 16].map((events) => ({ ...own, events, share: events / 40 }));
+    expect(slide([...four, ...others]).said).toContain(
+      "Lowest, middle and highest of 4 that print counts; 3 others in the notes",
+    );
+    expect(slide(others).said).toContain("Not counted, removed: 0.10");
   });
 
   it("put the lowest and the highest of several groups on the hand-out, not the first alone", () => {

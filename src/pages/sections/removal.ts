@@ -94,6 +94,8 @@ function wallBlock({ sightLine, platform }: Told, read: LedgerReader, subject: s
 /** A published group that the case belongs to, with its line. */
 interface ChanceOfCase {
   readonly share: number;
+  /** Whether n of N are printed for it. */
+  readonly isCounted: boolean;
   readonly line: Line;
 }
 
@@ -111,18 +113,22 @@ function chancesOfCase({ removalChance }: Told, read: LedgerReader, subject: str
       ...shareWithInterval(read, subject, { share: `${at}.share`, interval: `${at}.interval` }),
       { text: `, ${sourceWithStar({ source: row.series, mark: row.mark })}`, quiet: true },
     ];
-    return [{ share: row.share, line }];
+    return [{ share: row.share, isCounted: counts.length > 0, line }];
   });
 }
 
-/** The first groups alone would choose the number: the lowest, one in the middle and the highest stand on the slide. */
+/** The first groups alone would choose the number: of those with counts the lowest, a middle one and the highest stand there. */
 function chanceBlock(told: Told, read: LedgerReader, subject: string): Block[] {
-  const sorted = chancesOfCase(told, read, subject).sort((a, b) => a.share - b.share);
-  if (sorted.length === 0) return [];
+  const all = chancesOfCase(told, read, subject).sort((a, b) => a.share - b.share);
+  if (all.length === 0) return [];
+  const counted = all.filter(({ isCounted }) => isCounted);
+  const sorted = counted.length === 0 ? all : counted;
   const middle = Math.floor((sorted.length - 1) / 2);
   const shown = sorted.filter((_, at) => at === 0 || at === middle || at === sorted.length - 1);
-  const others = sorted.length - shown.length;
-  const rest = `Lowest, middle and highest of ${sorted.length}; the ${others === 1 ? "other" : `${others} others`} in the notes`;
+  const others = all.length - shown.length;
+  const of = counted.length === 0 || counted.length === all.length ? "" : " that print counts";
+  const which = sorted.length > shown.length ? `Lowest, middle and highest of ${sorted.length}${of}; ` : "";
+  const rest = sentence(`${which}${others} ${others === 1 ? "other" : "others"} in the notes`);
   const lines = [...shown.map(({ line }) => line), ...(others > 0 ? [says(rest)] : [])];
   return [{ kind: "text", heading: "Groups that this case belongs to", lines }];
 }

@@ -47,8 +47,8 @@ describe("age and mass", () => {
     expect(unsexed.dosingMass.says).toContain("no ideal mass");
     // By hand 110 / 1.651^2 = 40.4.
     expect(unsexed.cautions.join()).toContain("Actual mass at 40.4 kg/m2: no ideal mass below it can be formed");
-    expect(unsexed.cautions.join()).toContain("give sex and age, or that mass");
-    expect(woman.cautions.join()).not.toContain("give sex and age");
+    expect(unsexed.cautions.join()).toContain("Give that mass, or sex and age.");
+    expect(woman.cautions.join()).not.toContain("or sex and age");
     expect(of({ ...big, bodyMassKg: 110, heightCm: 140, sex: "female" }).dosingMass.kg).toBe(110);
     expect(of({ ...big, bodyMassKg: 110, idealMassKg: 60 }).dosingMass.kg).toBe(60);
     expect(of({ ...big, bodyMassKg: 55, idealMassKg: 60 }).dosingMass.kg).toBe(55);
@@ -94,6 +94,10 @@ describe("questions and cautions", () => {
     // A body for children (memory): 4.4 mg/kg, 300 mg; 20 kg are 88 mg, where the label's set allows 140.
     const lower = "lower limit of lidocaine is recalled: 4.4 mg/kg, 300 mg at most, which is 88 mg here (from memory";
     expect(child).toContain(lower);
+    const ageless = of({ bodyMassKg: 20, ...withAmine }).cautions.join();
+    expect(ageless).toContain(lower);
+    expect(ageless).not.toContain("half a cartridge");
+    expect(of({ bodyMassKg: 50, ...withAmine }).cautions.join()).not.toContain("for a child");
     expect(of({ bodyMassKg: 20, ageYears: 6, ...withAmine, limitSet: "australia" }).cautions.join()).not.toContain(
       "For children a lower limit",
     );

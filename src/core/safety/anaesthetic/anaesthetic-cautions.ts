@@ -8,7 +8,7 @@ import type { AnaestheticOutput, Stop } from "./anaesthetic-output.ts";
 import type { DosingMass } from "./dosing-mass.ts";
 import type { LimitSet } from "./limit-sets.ts";
 import { aboveEverySet, aboveHeldLimit } from "./own-limit-cautions.ts";
-import { isGrown } from "./without-limit.ts";
+import { grownKg, grownYears, isGrown } from "./without-limit.ts";
 
 /** Above this mass a height is asked for. */
 const heavyKg = 100;
@@ -46,7 +46,7 @@ export function anaestheticCautions({ input, set, mass, stops, vasoconstrictors 
       : []),
     ...(mass.asksIdeal
       ? [
-          `${mass.says.charAt(0).toUpperCase()}${mass.says.slice(1)}: in obesity the lower, ideal mass counts (from memory); give sex and age, or that mass.`,
+          `${mass.says.charAt(0).toUpperCase()}${mass.says.slice(1)}; in obesity the lower, ideal mass counts (from memory). Give that mass, or sex and age.`,
         ]
       : []),
     ...(new Set(solutions.map(({ agent }) => agent)).size > 1
@@ -64,11 +64,13 @@ const plainLidocaine = (solutions: readonly Solution[]): string[] =>
     : [];
 
 function ofAChild(
-  { ageYears }: AnaestheticInput,
+  { ageYears, bodyMassKg }: AnaestheticInput,
   solutions: readonly Solution[],
   { set, mass }: Pick<Told, "set" | "mass">,
 ): string[] {
-  if (ageYears === undefined || ageYears >= 18) return [];
+  // Whose age nobody told and who is light may be a child.
+  const age = ageYears ?? (bodyMassKg < grownKg ? undefined : grownYears);
+  if (age !== undefined && age >= grownYears) return [];
   const { low, high } = label.childMg;
   const lidocaine = solutions.some(({ agent }) => agent === "lidocaine");
   return [
@@ -76,7 +78,7 @@ function ofAChild(
       ? ["The limits of vasoconstrictors are those of adults: none for a child was found."]
       : []),
     ...(lidocaine ? lowerForChildren(set, mass) : []),
-    ...(ageYears < label.childUnderYears && lidocaine
+    ...(age !== undefined && age < label.childUnderYears && lidocaine
       ? [
           `A label says that a child under ${label.childUnderYears} rarely needs more than half a cartridge of lidocaine (${low} to ${high} mg).`,
         ]

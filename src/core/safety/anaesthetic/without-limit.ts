@@ -3,9 +3,10 @@ import type { AnaestheticInput } from "./anaesthetic-input.ts";
 import { isTooYoung, tooYoung } from "./dose-stops.ts";
 import { type LimitSet, publishedSets } from "./limit-sets.ts";
 
-/** Below these a maximum for adults alone is no limit. */
-const grownYears = 18;
-const grownKg = 50;
+/** Below this age a maximum for adults alone is no limit. */
+export const grownYears = 18;
+/** Nor is it below this mass, in kg. */
+export const grownKg = 50;
 
 /** Whether a maximum without mg/kg is a limit for this person: neither a child nor light. */
 export const isGrown = ({ ageYears = grownYears, bodyMassKg }: AnaestheticInput, massKg: number): boolean =>

@@ -1,14 +1,12 @@
-import children from "../../../../data/aapd-2023-recalled/source.json" with { type: "json" };
-import label from "../../../../data/lidocaine-label-2018/source.json" with { type: "json" };
 import plain from "../../../../data/lidocaine-plain-recalled/source.json" with { type: "json" };
 import { standingCaution } from "../standing-caution.ts";
-import { agentLimit } from "./agent-limit.ts";
 import type { AnaestheticInput, Solution } from "./anaesthetic-input.ts";
 import type { AnaestheticOutput, Stop } from "./anaesthetic-output.ts";
+import { childCautions } from "./child-cautions.ts";
 import type { DosingMass } from "./dosing-mass.ts";
 import type { LimitSet } from "./limit-sets.ts";
 import { aboveEverySet, aboveHeldLimit } from "./own-limit-cautions.ts";
-import { grownKg, grownYears, isGrown } from "./without-limit.ts";
+import { isGrown } from "./without-limit.ts";
 
 /** Above this mass a height is asked for. */
 const heavyKg = 100;
@@ -35,7 +33,7 @@ export function anaestheticCautions({ input, set, mass, stops, vasoconstrictors 
     ...(set.name === "own" ? aboveEverySet(set, { massKg: mass.kg, grown: isGrown(input, mass.kg) }) : []),
     ...aboveHeldLimit(input),
     ...plainLidocaine(solutions),
-    ...ofAChild(input, solutions, { set, mass }),
+    ...childCautions(input, solutions, { set, mass }),
     ...(input.cardiacRisk === true ? cardiacFigures(solutions) : []),
     ...vasoconstrictors.flatMap(({ name, mark }) =>
       mark === "memory" ? [`The limit of ${name} is a value from memory.`] : [],
@@ -62,41 +60,6 @@ const plainLidocaine = (solutions: readonly Solution[]): string[] =>
         `The limits of lidocaine are printed for solutions with a vasoconstrictor; for a plain one ${plain.plainMgPerKg} mg/kg is recalled (from memory).`,
       ]
     : [];
-
-function ofAChild(
-  { ageYears, bodyMassKg }: AnaestheticInput,
-  solutions: readonly Solution[],
-  { set, mass }: Pick<Told, "set" | "mass">,
-): string[] {
-  // Whose age nobody told and who is light may be a child.
-  const age = ageYears ?? (bodyMassKg < grownKg ? undefined : grownYears);
-  if (age !== undefined && age >= grownYears) return [];
-  const { low, high } = label.childMg;
-  const lidocaine = solutions.some(({ agent }) => agent === "lidocaine");
-  return [
-    ...(solutions.some(({ vasoconstrictor }) => vasoconstrictor !== undefined)
-      ? ["The limits of vasoconstrictors are those of adults: none for a child was found."]
-      : []),
-    ...(lidocaine ? lowerForChildren(set, mass) : []),
-    ...(age !== undefined && age < label.childUnderYears && lidocaine
-      ? [
-          `A label says that a child under ${label.childUnderYears} rarely needs more than half a cartridge of lidocaine (${low} to ${high} mg).`,
-        ]
-      : []),
-  ];
-}
-
-/** What a body for children is recalled to hold to, where the chosen set allows more. */
-function lowerForChildren({ limits }: LimitSet, { kg }: DosingMass): string[] {
-  const chosen = limits.get("lidocaine");
-  if (chosen === undefined) return [];
-  const { micrograms } = agentLimit(children.lidocaine, kg);
-  if (agentLimit(chosen, kg).micrograms <= micrograms) return [];
-  const { mgPerKg, maxMg } = children.lidocaine;
-  return [
-    `For children a lower limit of lidocaine is recalled: ${mgPerKg} mg/kg, ${maxMg} mg at most, which is ${micrograms / 1_000} mg here (from memory: look it up).`,
-  ];
-}
 
 const cardiacFigures = (solutions: readonly Solution[]): string[] => {
   const others = new Set(solutions.flatMap(({ vasoconstrictor }) => vasoconstrictor?.name ?? []));

@@ -84,7 +84,7 @@ function heat({ alloy }: RemovalInput): string[] {
     alloy === "stainlessSteel"
       ? `A dry ultrasonic tip heated a steel fragment by ${steel.after15s} degrees in 15 s and ${steel.after30s} in 30 s (${madarati.id}).`
       : `A dry ultrasonic tip heated a nickel-titanium fragment by ${niTi.after15s} degrees in 15 s and ${niTi.after30s} in 30 s; steel by ${steel.after15s} and ${steel.after30s} (${madarati.id}).`,
-    `With rinsing between phases of ${pinter.seconds} s the root's surface rose by ${pinter.riseCelsius.toFixed(1)} degrees at most (${pinter.id}); in the removal of posts by ${budd.root.rise} on average (${budd.id}). Rinse, and pause.`,
+    `With rinsing between phases of ${pinter.seconds} s the root's surface rose by ${pinter.riseCelsius.toFixed(1)} degrees (SD ${pinter.sd}) in the hottest group (${pinter.id}); in the removal of posts by ${budd.root.rise} on average (${budd.id}). Rinse, and pause.`,
   ];
 }
 

@@ -113,8 +113,16 @@ describe("the pages of a removal", () => {
     const group = (name: string, events: number) => ({ ...own, group: name, events, n: 40, share: events / 40 });
     const told = sampleRemovalTold({ removalChance: [group("Middle", 20), group("Most", 36), group("Least", 4)] });
     const said = linesOfModel(handout(withPiece(known, whole, told))).join("\n");
-    expect(said).toMatch(/the lowest and the highest of 3 groups that it belongs to: Least.*4\/40.*; Most.*36\/40/);
+    expect(said).toMatch(/the lowest and the highest of 3 groups of this case: Least.*4\/40.*; Most.*36\/40/);
     expect(said).not.toContain("Middle");
+    // A share whose counts were not printed stands at no end while others have theirs.
+    const { events: _events, n: _n, ...bare } = own;
+    const mixed = sampleRemovalTold({
+      removalChance: [{ ...bare, group: "bare", share: 0.01 }, group("most", 36), group("least", 4)],
+    });
+    expect(linesOfModel(handout(withPiece(known, whole, mixed))).join("\n")).toMatch(
+      /the highest of 2 groups of this case that print counts: Least.*4\/40.*; Most.*36\/40/,
+    );
   });
 
   it("leave the second page away while nothing is set, tried or ended, and both without a removal", () => {

@@ -117,16 +117,21 @@ function chancesOfCase({ removalChance }: Told, read: LedgerReader, subject: str
   });
 }
 
+/** Of the groups those that print counts, where any does, from the lowest share to the highest; and how they are called. */
+function countedFirst(all: readonly ChanceOfCase[]): { readonly sorted: readonly ChanceOfCase[]; readonly of: string } {
+  const counted = all.filter(({ isCounted }) => isCounted);
+  const sorted = (counted.length === 0 ? all : counted).toSorted((a, b) => a.share - b.share);
+  return { sorted, of: counted.length === 0 || counted.length === all.length ? "" : " that print counts" };
+}
+
 /** The first groups alone would choose the number: of those with counts the lowest, a middle one and the highest stand there. */
 function chanceBlock(told: Told, read: LedgerReader, subject: string): Block[] {
-  const all = chancesOfCase(told, read, subject).sort((a, b) => a.share - b.share);
+  const all = chancesOfCase(told, read, subject);
   if (all.length === 0) return [];
-  const counted = all.filter(({ isCounted }) => isCounted);
-  const sorted = counted.length === 0 ? all : counted;
+  const { sorted, of } = countedFirst(all);
   const middle = Math.floor((sorted.length - 1) / 2);
   const shown = sorted.filter((_, at) => at === 0 || at === middle || at === sorted.length - 1);
   const others = all.length - shown.length;
-  const of = counted.length === 0 || counted.length === all.length ? "" : " that print counts";
   const which = sorted.length > shown.length ? `Lowest, middle and highest of ${sorted.length}${of}; ` : "";
   const rest = sentence(`${which}${others} ${others === 1 ? "other" : "others"} in the notes`);
   const lines = [...shown.map(({ line }) => line), ...(others > 0 ? [says(rest)] : [])];
@@ -230,10 +235,10 @@ export function removalFacts(source: CaseSource): Line[] {
 
 /** One group alone would choose its number: of several, the lowest and the highest share stand there. */
 function farthestChances(told: Told, read: LedgerReader, subject: string): Line {
-  const chances = chancesOfCase(told, read, subject).sort((a, b) => a.share - b.share);
-  const [low, high] = [chances[0], chances.at(-1)];
+  const { sorted, of } = countedFirst(chancesOfCase(told, read, subject));
+  const [low, high] = [sorted[0], sorted.at(-1)];
   if (low === undefined || high === undefined) return [];
   if (low === high) return [{ text: " Published: " }, ...low.line, { text: "." }];
-  const lead = ` Published, the lowest and the highest of ${chances.length} groups that it belongs to: `;
+  const lead = ` Published, the lowest and the highest of ${sorted.length} groups of this case${of}: `;
   return [{ text: lead }, ...low.line, { text: "; " }, ...high.line, { text: "." }];
 }

@@ -151,6 +151,12 @@ describe("a piece of an instrument", () => {
     await hand.redo();
     await expect.poll(handled).toBe("bypassed");
     expect((await removal())?.result?.is).toBe("bypassed");
+    // A redo that is pressed before the undo has answered waits for it.
+    const { sequence } = await bench.caseNow(caseId);
+    await hand.undo();
+    await hand.redo();
+    await expect.poll(async () => (await bench.caseNow(caseId)).sequence).toBe(sequence + 2);
+    expect(await handled()).toBe("bypassed");
     await faultsAtBothSizes(page, "removal-ended");
     expect((await page.textContent("main"))?.toLowerCase()).not.toMatch(/\bsafe\b|proves/);
 

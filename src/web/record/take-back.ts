@@ -1,4 +1,4 @@
-import { useQueryClient } from "@tanstack/react-query";
+import { type QueryClient, useQueryClient } from "@tanstack/react-query";
 import { useCallback } from "react";
 import { useAnnounce } from "../parts/announcer.tsx";
 import { ask } from "./api.ts";
@@ -16,11 +16,14 @@ interface Lines {
   readonly redo?: { readonly words: string };
 }
 
+/** What is being taken back: a second press waits for the first, whose answer says what there is to do again. */
+const underWay = new WeakMap<QueryClient, Promise<void>>();
+
 /** Takes back the change at the top, or does again what was taken back, and says which. Values given must stay the same ones. */
 export function useTakeBack(of: TakenBack, queue: { readonly busy: boolean }, way: "undo" | "redo") {
   const client = useQueryClient();
   const announce = useAnnounce();
-  return useCallback(async () => {
+  const act = useCallback(async () => {
     if (queue.busy) return announce("Still saving; try again in a moment");
     const line = client.getQueryData<Lines>(of.key)?.[way];
     if (line === undefined) return announce(way === "undo" ? "Nothing to undo" : "Nothing to redo");
@@ -32,4 +35,9 @@ export function useTakeBack(of: TakenBack, queue: { readonly busy: boolean }, wa
       announce(error instanceof Error ? error.message : String(error));
     }
   }, [announce, client, of, queue, way]);
+  return useCallback(() => {
+    const turn = (underWay.get(client) ?? Promise.resolve()).then(act);
+    underWay.set(client, turn);
+    return turn;
+  }, [act, client]);
 }

@@ -1,13 +1,11 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { type BodyOf, partsOf } from "../../src/record/parts.ts";
 import type { CaseView } from "../../src/server/api.ts";
 import { type BenchInBrowser, benchInBrowser } from "./bench-in-browser.ts";
-import { failingShot, shot } from "./shots.ts";
+import { faultsAtBothSizes } from "./faults-at-both-sizes.ts";
+import { failingShot } from "./shots.ts";
 
-const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const about: Omit<BodyOf<"case">, "pseudonym" | "tooth"> = {
   ...{ birthYear: 1970, sex: "female", presentedOn: "2026-01-12", treatment: "retreatment" },
   ...{ complaint: "", referredFor: "", background: "", demo: false },
@@ -33,26 +31,6 @@ async function look(page: Page, name: string, keys: readonly [string, string], c
   await section(page, name).getByRole("button", { name: "Another look" }).waitFor();
   await page.keyboard.press(keys[1]);
   await expect.poll(() => now(page, name)).toMatch(counted);
-}
-
-async function faultsAtBothSizes(page: Page, name: string): Promise<void> {
-  // What was said goes by itself; while it fades it has no contrast to judge.
-  await page.locator(".announcer-line").waitFor({ state: "hidden" });
-  for (const size of [
-    { width: 900, height: 1200 },
-    { width: 1440, height: 900 },
-  ]) {
-    await page.setViewportSize(size);
-    await shot(page, `${name}-${size.width}`);
-    await page.evaluate(axe);
-    const found = await page.evaluate(async () => {
-      const { axe: rules } = window as unknown as { axe: typeof import("axe-core") };
-      const { violations } = await rules.run(document, { resultTypes: ["violations"] });
-      return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(" ")}`));
-    });
-    expect(found).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth > window.innerWidth)).toBe(false);
-  }
 }
 
 describe("a canal that nobody has seen", () => {

@@ -1,14 +1,11 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import type { CabinetItemOf, CabinetKind } from "../../src/record/cabinet/cabinet-item.ts";
 import { type BodyOf, partsOf } from "../../src/record/parts.ts";
 import type { CabinetView, CaseView } from "../../src/server/api.ts";
 import { type BenchInBrowser, benchInBrowser } from "./bench-in-browser.ts";
-import { failingShot, shot } from "./shots.ts";
-
-const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+import { faultsAtBothSizes } from "./faults-at-both-sizes.ts";
+import { failingShot } from "./shots.ts";
 
 const cabinetNow = async ({ page }: BenchInBrowser): Promise<CabinetView> =>
   (await page.request.get("/api/cabinet")).json();
@@ -40,26 +37,6 @@ const leaveFields = (page: Page) =>
 async function takeBack(page: Page): Promise<void> {
   await page.locator('.save-mark[data-is="saved"]').waitFor();
   await page.keyboard.press("Control+z");
-}
-
-async function faultsAtBothSizes(page: Page, name: string): Promise<void> {
-  // What was said goes by itself; while it fades it has no contrast to judge.
-  await page.locator(".announcer-line").waitFor({ state: "hidden" });
-  for (const size of [
-    { width: 900, height: 1200 },
-    { width: 1440, height: 900 },
-  ]) {
-    await page.setViewportSize(size);
-    await shot(page, `${name}-${size.width}`);
-    await page.evaluate(axe);
-    const found = await page.evaluate(async () => {
-      const { axe: rules } = window as unknown as { axe: typeof import("axe-core") };
-      const { violations } = await rules.run(document, { resultTypes: ["violations"] });
-      return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(" ")}`));
-    });
-    expect(found).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth > window.innerWidth)).toBe(false);
-  }
 }
 
 /** The cabinet of the story: an instrument, one of variable taper, a sequence of both and a counted file, by the keyboard. */

@@ -1,31 +1,9 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { type BenchInBrowser, benchInBrowser } from "./bench-in-browser.ts";
+import { faultsAtBothSizes } from "./faults-at-both-sizes.ts";
 import { filmIsOpen } from "./hand.ts";
-import { failingShot, shot } from "./shots.ts";
-
-const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-
-async function faultsAtBothSizes(page: Page, name: string): Promise<void> {
-  await page.locator(".announcer-line").waitFor({ state: "hidden" });
-  for (const size of [
-    { width: 900, height: 1200 },
-    { width: 1440, height: 900 },
-  ]) {
-    await page.setViewportSize(size);
-    await shot(page, `${name}-${size.width}`);
-    await page.evaluate(axe);
-    const found = await page.evaluate(async () => {
-      const { axe: rules } = window as unknown as { axe: typeof import("axe-core") };
-      const { violations } = await rules.run(document, { resultTypes: ["violations"] });
-      return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(" ")}`));
-    });
-    expect(found).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth > window.innerWidth)).toBe(false);
-  }
-}
+import { failingShot } from "./shots.ts";
 
 const canal = (page: Page, name: string) => page.getByRole("region", { name, exact: true });
 

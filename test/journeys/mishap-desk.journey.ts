@@ -8,8 +8,8 @@ import type { CaseView } from "../../src/server/api.ts";
 import { newBodies } from "../../src/web/rooms/case/new-bodies.ts";
 import { type BenchInBrowser, benchInBrowser } from "./bench-in-browser.ts";
 import { byKeyboard } from "./by-keyboard.ts";
-import { failingShot, shot } from "./shots.ts";
-import { violations } from "./violations.ts";
+import { faultsAtBothSizes } from "./faults-at-both-sizes.ts";
+import { failingShot } from "./shots.ts";
 
 const day = "2026-03-12";
 const about: BodyOf<"case"> = {
@@ -52,19 +52,6 @@ const blur = (page: Page) =>
 async function pressKey(page: Page, key: string): Promise<void> {
   await blur(page);
   await page.keyboard.press(key);
-}
-
-async function faultsAtBothSizes(page: Page, name: string): Promise<void> {
-  await page.locator(".announcer-line").waitFor({ state: "hidden" });
-  for (const size of [
-    { width: 900, height: 1200 },
-    { width: 1440, height: 900 },
-  ]) {
-    await page.setViewportSize(size);
-    await shot(page, `${name}-${size.width}`);
-    expect(await violations(page)).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth > window.innerWidth)).toBe(false);
-  }
 }
 
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

@@ -7,9 +7,9 @@ import { newBodies } from "../../src/web/rooms/case/new-bodies.ts";
 import { misplacedWords, readersMissing, readPdf, textOfPdf } from "../documents/read-handout.ts";
 import { type BenchInBrowser, benchInBrowser } from "./bench-in-browser.ts";
 import { byKeyboard } from "./by-keyboard.ts";
+import { faultsAtBothSizes } from "./faults-at-both-sizes.ts";
 import { makeDocument } from "./first-case-story.ts";
-import { failingShot, shot } from "./shots.ts";
-import { violations } from "./violations.ts";
+import { failingShot } from "./shots.ts";
 
 const day = "2026-03-12";
 const about: BodyOf<"case"> = {
@@ -36,19 +36,6 @@ async function caseWithPiece({ page }: BenchInBrowser): Promise<string> {
 
 const blur = (page: Page) =>
   page.evaluate(() => document.activeElement instanceof HTMLElement && document.activeElement.blur());
-
-async function faultsAtBothSizes(page: Page, name: string): Promise<void> {
-  await page.locator(".announcer-line").waitFor({ state: "hidden" });
-  for (const size of [
-    { width: 900, height: 1200 },
-    { width: 1440, height: 900 },
-  ]) {
-    await page.setViewportSize(size);
-    await shot(page, `${name}-${size.width}`);
-    expect(await violations(page)).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth > window.innerWidth)).toBe(false);
-  }
-}
 
 describe("a piece of an instrument", () => {
   it("is weighed, tried at by the clock, ended and told to the patient, by keyboard alone", async () => {

@@ -6,6 +6,7 @@ import { type Part, partsOf } from "../../../../record/parts.ts";
 import { Button } from "../../../parts/button.tsx";
 import { countOf } from "../../../parts/figures-in-words.ts";
 import { CanalSection } from "./canal-section.tsx";
+import "../../../parts/ruled-table.css";
 import "./instruments-page.css";
 
 interface InstrumentsPageOptions {

@@ -15,7 +15,7 @@ interface UsedTableOptions {
 /** What went into a canal at a visit, in its order; one of them is looked at more closely. */
 export function UsedTable({ label, instruments, group, shown, show }: UsedTableOptions) {
   return (
-    <table className="instruments-table">
+    <table className="ruled-table instruments-table">
       <caption className="unseen">{label}</caption>
       <thead>
         <tr>

@@ -9,6 +9,7 @@ import { refusalInWords, sentenceInWords } from "../../../words/value-words.ts";
 import { useCaseNow } from "../case-now.ts";
 import { BreakDrawn } from "./break-drawn.tsx";
 import { ExplanationsBeside } from "./explanations-beside.tsx";
+import "../../../parts/ruled-table.css";
 import "./explanation.css";
 import { FactsThatWeigh } from "./facts-that-weigh.tsx";
 import { FitOfPiece } from "./fit-of-piece.tsx";

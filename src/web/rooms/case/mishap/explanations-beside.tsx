@@ -15,7 +15,7 @@ export interface ToldOfBreak {
 /** The three explanations side by side: place, likelihood, prior and posterior. */
 export const ExplanationsBeside = ({ told, entryId }: ToldOfBreak) => (
   <div className="mishap-scroll">
-    <table className="mishap-table" data-wide>
+    <table className="ruled-table mishap-table" data-wide>
       <caption>Each explanation before and after what was seen</caption>
       <thead>
         <tr>

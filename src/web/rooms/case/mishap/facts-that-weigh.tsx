@@ -12,7 +12,7 @@ export function FactsThatWeigh({ told: { facts, explanations }, entryId }: ToldO
     <div className="mishap-block">
       <h3>What each fact weighs</h3>
       <div className="mishap-scroll">
-        <table className="mishap-table">
+        <table className="ruled-table mishap-table">
           <caption>How likely each is, against the explanation that it fits best</caption>
           <thead>
             <tr>

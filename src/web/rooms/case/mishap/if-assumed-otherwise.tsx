@@ -11,7 +11,7 @@ export function IfAssumedOtherwise({ told: { sensitivity, explanations, atMiddle
     <details className="mishap-more">
       <summary>How it moves when each of {sensitivity.length} assumptions is halved or doubled</summary>
       <div className="mishap-scroll">
-        <table className="mishap-table">
+        <table className="ruled-table mishap-table">
           <caption>With half of it → with twice of it, in percent; all others at their middle</caption>
           <thead>
             <tr>

@@ -38,7 +38,7 @@ export function PieceAmongPublished({ told, entryId }: ToldOfBreak) {
       {figure && <FigureView figure={figure} />}
       <details className="mishap-more">
         <summary>Each published series ({series.length})</summary>
-        <table className="mishap-table">
+        <table className="ruled-table mishap-table">
           <caption className="unseen">Published lengths of pieces</caption>
           <thead>
             <tr>

@@ -12,7 +12,7 @@ export function PublishedSplits({ told: { priors, explanations }, entryId }: Tol
     <div className="mishap-block">
       <h3>Published series, each by itself</h3>
       <div className="mishap-scroll">
-        <table className="mishap-table">
+        <table className="ruled-table mishap-table">
           <caption>They conflict; beside each, what this break would come to by it alone</caption>
           <thead>
             <tr>

@@ -57,7 +57,7 @@ interface ChanceTableOptions {
 }
 
 const ChanceTable = ({ caption, rows, entryId }: ChanceTableOptions) => (
-  <table className="removal-table">
+  <table className="ruled-table removal-table">
     <caption>{caption}</caption>
     <thead>
       <tr>

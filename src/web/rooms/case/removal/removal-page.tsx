@@ -18,6 +18,7 @@ import { AttemptLog } from "./attempt-log.tsx";
 import { ForAndAgainst } from "./for-and-against.tsx";
 import { NotComputed } from "./not-computed.tsx";
 import { PublishedChances } from "./published-chances.tsx";
+import "../../../parts/ruled-table.css";
 import "./removal-page.css";
 import { RemovalResult } from "./removal-result.tsx";
 import { StopRules } from "./stop-rules.tsx";

@@ -76,7 +76,7 @@ function SightLine({ line, entry }: SightLineOptions) {
         {sentenceInWords(says)}
       </p>
       {line.sides.length > 0 && (
-        <table className="removal-table">
+        <table className="ruled-table removal-table">
           <caption>Dentine along the straight path, by side</caption>
           <thead>
             <tr>
@@ -135,7 +135,7 @@ function Platform({ platform, entryId }: PlatformOptions) {
         .
       </p>
       {sides.length > 0 && (
-        <table className="removal-table">
+        <table className="ruled-table removal-table">
           <caption>Dentine round the platform, by side</caption>
           <thead>
             <tr>

@@ -27,7 +27,7 @@ export function WaysBeside({ told, entryId }: WaysBesideOptions) {
         {sentenceInWords(told.figuresSay)}
       </p>
       <FigureView figure={figure} />
-      <table className="removal-table">
+      <table className="ruled-table removal-table">
         <caption>Outcome of each way, share with 95 % interval</caption>
         <thead>
           <tr>

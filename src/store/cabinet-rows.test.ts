@@ -135,11 +135,11 @@ test("after any gestures: undoing all gives the empty cabinet, redoing all gives
 const inOne = (table: string, column: string, from: string, to: string): string =>
   `UPDATE ${table} SET ${column} = replace(${column}, '${from}', '${to}')`;
 test.each([
-  ["patches of a change", inOne("cabinet_changes", "patches", "Shaper", "Shapes"), "does not follow"],
+  ["patches of a change", inOne("cabinet_changes", "patches", "Rotary", "Rotars"), "does not follow"],
   ["who made it", inOne("cabinet_changes", "who", "Writer", "Writes"), "does not follow"],
   ["the first link left out", "DELETE FROM cabinet_changes WHERE sequence = 1", "does not follow"],
   ["the last link left out", "DELETE FROM cabinet_changes WHERE sequence = 3", "differs from its chain"],
-  ["an item", inOne("cabinet_items", "body", "Shaper", "Shapes"), "differs from its chain"],
+  ["an item", inOne("cabinet_items", "body", "Rotary", "Rotars"), "differs from its chain"],
   ["an item that is no JSON", "UPDATE cabinet_items SET body = '{'", "can't be read"],
   ["an item of another form", "UPDATE cabinet_items SET body = '{}'", "has faults"],
   ["an item of a newer program", "UPDATE cabinet_items SET version = 2", "newer program"],

@@ -80,7 +80,7 @@ async function fillCabinet(bench: BenchInBrowser): Promise<void> {
 
   await page.keyboard.press("i");
   await page.getByRole("heading", { name: "Instrument 2", exact: true }).waitFor();
-  await write(page, "Name", "Shaper");
+  await write(page, "Name", "Rotary");
   await page.getByRole("button", { name: "Its taper varies: give diameters at stations" }).press("Enter");
   await page.getByRole("button", { name: "Add a station" }).press("Enter");
   await write(page, "From the tip of station 2", "3");
@@ -211,7 +211,7 @@ describe("the instrument cabinet", () => {
     // One instrument instead of a sequence, by pointer, into a canal of one's choice.
     await page.getByRole("button", { name: /^Instruments into a canal/ }).click();
     await entry(page).locator("label", { hasText: "MB1" }).click();
-    await entry(page).locator("label", { hasText: "Shaper" }).click();
+    await entry(page).locator("label", { hasText: "Rotary" }).click();
     await entry(page)
       .getByRole("button", { name: /^Record 1 instrument in MB1/ })
       .click();

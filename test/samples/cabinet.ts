@@ -6,7 +6,7 @@ type Bodies = { readonly [K in "instrument" | "file" | "sequence"]: CabinetItemO
 /** One instrument, one counted file of it and one sequence with it; invented. */
 export const cabinetBodies: Bodies = {
   instrument: {
-    ...{ name: "Shaper", size: 25, taper: 0.06, lengthMm: 25, alloy: "nickelTitanium", movement: "continuous" },
+    ...{ name: "Rotary", size: 25, taper: 0.06, lengthMm: 25, alloy: "nickelTitanium", movement: "continuous" },
     ...{ rpm: 300, torqueLimitNmm: 20, limits: { uses: 2, turns: 400 } },
   },
   file: { instrument: "shaper", label: "S1", since: "2026-01-05", sterilisedOn: ["2026-01-05"] },

@@ -18,7 +18,7 @@ const hand = (size: number): CabinetOperation => {
 
 const turning = (id: string, own: Pick<Instrument, "size" | "taper"> & Partial<Instrument>): CabinetOperation =>
   put("instrument", id, {
-    ...{ name: `Shaper ${own.size} .${String(Math.round(own.taper * 100)).padStart(2, "0")}`, lengthMm: 25 },
+    ...{ name: `Rotary ${own.size} .${String(Math.round(own.taper * 100)).padStart(2, "0")}`, lengthMm: 25 },
     ...{ workingMm: 16, section: "convexTriangle", alloy: "nickelTitanium", movement: "continuous" },
     ...{ rpm: 300, torqueLimitNmm: 20, seconds: 15 },
     ...own,

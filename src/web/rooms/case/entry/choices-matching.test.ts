@@ -5,7 +5,7 @@ import { choicesMatching } from "./choices-matching.ts";
 
 const choices: readonly CabinetItem[] = [
   { id: "usual", kind: "sequence", revision: 1, body: { ...cabinetBodies.sequence, name: "Curved canals" } },
-  ...(["Shaper", "Glide path", "Hand file"] as const).map(
+  ...(["Rotary", "Glide path", "Hand file"] as const).map(
     (name, index): CabinetItem => ({
       ...{ id: `i-${index}`, kind: "instrument", revision: 1 },
       body: { ...cabinetBodies.instrument, name, size: 15 + 10 * index },

@@ -5,6 +5,7 @@ import type { CabinetView } from "../../server/api.ts";
 import { useAnnounce } from "../parts/announcer.tsx";
 import { ask, type Refused } from "./api.ts";
 import { DraftBook } from "./draft-book.ts";
+import { notOvertaken } from "./not-overtaken.ts";
 import { SaveQueue, type SaveState } from "./save-queue.ts";
 import { useTakeBack } from "./take-back.ts";
 
@@ -47,10 +48,11 @@ export interface CabinetUse {
 
 /** See {@link CabinetUse}. */
 export function useCabinet(): CabinetUse {
+  const client = useQueryClient();
   const { queue } = useCabinetDesk();
   const { data, error, refetch } = useQuery<CabinetView, Refused>({
     queryKey: cabinetKey,
-    queryFn: () => ask<CabinetView>("/cabinet"),
+    queryFn: () => notOvertaken(client, cabinetKey, () => ask<CabinetView>("/cabinet")),
     refetchOnWindowFocus: () => !queue.busy,
   });
   const saveNow = () => queue.state;

@@ -4,6 +4,7 @@ import type { Operation } from "../../record/change.ts";
 import type { CaseView } from "../../server/api.ts";
 import { ask, type Refused } from "./api.ts";
 import { DraftBook } from "./draft-book.ts";
+import { notOvertaken } from "./not-overtaken.ts";
 import { SaveQueue, type SaveState } from "./save-queue.ts";
 import { useTakeBack } from "./take-back.ts";
 
@@ -42,10 +43,11 @@ export function useCase(caseId: string): {
   readonly error: Refused | null;
   readonly save: SaveState;
 } {
+  const client = useQueryClient();
   const queue = useSaveQueue(caseId);
   const { data, error } = useQuery<CaseView, Refused>({
     queryKey: caseKey(caseId),
-    queryFn: () => ask<CaseView>(`/cases/${caseId}`),
+    queryFn: () => notOvertaken(client, caseKey(caseId), () => ask<CaseView>(`/cases/${caseId}`)),
     refetchOnWindowFocus: () => !queue.busy,
   });
   const save = useSyncExternalStore(queue.watch, () => queue.state);

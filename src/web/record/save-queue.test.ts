@@ -48,6 +48,18 @@ describe("the queue of gestures", () => {
     expect(queue.busy).toBe(false);
   });
 
+  it("is settled once all is recorded, and where what is left waits for the person", async () => {
+    const { queue } = world([viewWith(2), viewWith(3), conflict]);
+    await queue.settled();
+    void queue.put("first", [put(1, "a")]);
+    void queue.put("second", [put(1, "b")]);
+    await queue.settled();
+    expect(queue.state.is).toBe("saved");
+    void queue.put("third", [put(1, "c")]).catch(() => undefined);
+    await queue.settled();
+    expect([queue.state.is, queue.busy]).toEqual(["conflict", true]);
+  });
+
   it("counts its own writes as its own: the second is sent on top of the first", async () => {
     const { queue, sent } = world([viewWith(2), viewWith(3), viewWith(4)]);
     void queue.put("first", [put(1, "a")]);

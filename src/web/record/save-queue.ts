@@ -69,6 +69,22 @@ export class SaveQueue<View = CaseView> {
     return this.#waiting.length > 0;
   }
 
+  /** Kept once nothing is on its way: all is recorded, or what is left waits for the network or for the person. */
+  settled(): Promise<void> {
+    if (this.#isAtRest()) return Promise.resolve();
+    return new Promise((done) => {
+      const leave = this.watch(() => {
+        if (!this.#isAtRest()) return;
+        leave();
+        done();
+      });
+    });
+  }
+
+  #isAtRest(): boolean {
+    return !this.busy || this.#state.is === "conflict" || this.#state.is === "failed";
+  }
+
   watch = (watcher: () => void): (() => void) => {
     this.#watchers.add(watcher);
     return () => this.#watchers.delete(watcher);

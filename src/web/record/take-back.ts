@@ -2,6 +2,7 @@ import { type QueryClient, useQueryClient } from "@tanstack/react-query";
 import { useCallback } from "react";
 import { useAnnounce } from "../parts/announcer.tsx";
 import { ask } from "./api.ts";
+import type { SaveQueue } from "./save-queue.ts";
 
 /** What can be taken back: where it is asked for, what it is called among readings, and which readings follow it. */
 export interface TakenBack {
@@ -20,11 +21,13 @@ interface Lines {
 const underWay = new WeakMap<QueryClient, Promise<void>>();
 
 /** Takes back the change at the top, or does again what was taken back, and says which. Values given must stay the same ones. */
-export function useTakeBack(of: TakenBack, queue: { readonly busy: boolean }, way: "undo" | "redo") {
+export function useTakeBack(of: TakenBack, queue: Pick<SaveQueue, "busy" | "settled">, way: "undo" | "redo") {
   const client = useQueryClient();
   const announce = useAnnounce();
   const act = useCallback(async () => {
-    if (queue.busy) return announce("Still saving; try again in a moment");
+    // What was just done is on its way to the record, and is what the person means.
+    await queue.settled();
+    if (queue.busy) return announce("What you did last is not saved yet, so nothing can be taken back");
     const line = client.getQueryData<Lines>(of.key)?.[way];
     if (line === undefined) return announce(way === "undo" ? "Nothing to undo" : "Nothing to redo");
     try {

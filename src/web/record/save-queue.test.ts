@@ -48,6 +48,25 @@ describe("the queue of gestures", () => {
     expect(queue.busy).toBe(false);
   });
 
+  it("tells of each gesture at once, also while one before it is being sent or waits for a choice", async () => {
+    const { queue } = world([viewWith(2), conflict]);
+    const standing = [{ id: "plan-a", kind: "plan", revision: 1, body: { note: "at first" } }];
+    const seen: unknown[] = [];
+    let was = queue.state;
+    queue.watch(() => {
+      // As a screen does: what is told as the same state is not drawn again.
+      if (queue.state !== was) seen.push(queue.over(standing)[0]?.body);
+      was = queue.state;
+    });
+    void queue.put("first", [put(1, "a")]);
+    void queue.put("second", [put(1, "b")]).catch(() => undefined);
+    expect(seen).toEqual([{ note: "a" }, { note: "b" }]);
+    await queue.settled();
+    expect(queue.state.is).toBe("conflict");
+    void queue.put("third", [put(2, "c")]);
+    expect(seen.at(-1)).toEqual({ note: "c" });
+  });
+
   it("is settled once all is recorded, and where what is left waits for the person", async () => {
     const { queue } = world([viewWith(2), viewWith(3), conflict]);
     await queue.settled();

@@ -94,7 +94,8 @@ export class SaveQueue<View = CaseView> {
   put(words: string, operations: readonly Operation[]): Promise<View> {
     return new Promise((done, failed) => {
       this.#waiting = [...this.#waiting, { words, operations, done, failed }];
-      if (this.#state.is === "conflict") this.#tell(this.#state);
+      // Whoever watches lays it over what stands at once; the next gesture would else be made without it.
+      if (this.#sending || this.#state.is === "conflict") this.#tell({ ...this.#state });
       else this.#next();
     });
   }

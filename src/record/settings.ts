@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { clinicRules, emergencySettings } from "./clinic-rules.ts";
 
 /** What the person set once: who writes, which notation they read, and their own click error. */
 export const settingsSchema = z.strictObject({
@@ -17,6 +18,8 @@ export const settingsSchema = z.strictObject({
     .min(0)
     .max(5)
     .describe("How far short of the radiographic apex a length stops; common practice 0.5."),
+  clinic: clinicRules.optional().describe("What a new visit is given; see there."),
+  emergency: emergencySettings.optional(),
 });
 /** See {@link settingsSchema}. */
 export type Settings = z.infer<typeof settingsSchema>;

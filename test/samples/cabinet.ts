@@ -1,9 +1,9 @@
 import type { CabinetGesture } from "../../src/record/cabinet/cabinet-gesture.ts";
-import type { CabinetItemOf } from "../../src/record/cabinet/cabinet-item.ts";
+import type { CabinetItemOf, CabinetKind } from "../../src/record/cabinet/cabinet-item.ts";
 
-type Bodies = { readonly [K in "instrument" | "file" | "sequence"]: CabinetItemOf<K>["body"] };
+type Bodies = { readonly [K in CabinetKind]: CabinetItemOf<K>["body"] };
 
-/** One instrument, one counted file of it and one sequence with it; invented. */
+/** One instrument, one counted file of it and one sequence with it, one material and one template with it; invented. */
 export const cabinetBodies: Bodies = {
   instrument: {
     ...{ name: "Rotary", size: 25, taper: 0.06, lengthMm: 25, alloy: "nickelTitanium", movement: "continuous" },
@@ -11,6 +11,8 @@ export const cabinetBodies: Bodies = {
   },
   file: { instrument: "shaper", label: "S1", since: "2026-01-05", sterilisedOn: ["2026-01-05"] },
   sequence: { name: "Usual", steps: [{ instrument: "shaper", shortByMm: 0.5, seconds: 20 }] },
+  stock: { name: "Bleach", holds: { kind: "irrigant", solution: "sodium hypochlorite", percent: 3 } },
+  template: { name: "First visit", steps: [{ says: "Tooth and side", about: "timeOut" }], stock: ["bleach"] },
 };
 
 /** Puts an item of the cabinet. */

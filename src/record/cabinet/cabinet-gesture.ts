@@ -13,12 +13,12 @@ const put = <Kind extends CabinetKind>(kind: Kind) =>
 const remove = z.strictObject({
   op: z.literal("remove"),
   id: cabinetId,
-  kind: z.enum(["instrument", "file", "sequence"]),
+  kind: z.enum(["instrument", "file", "sequence", "stock", "template"]),
   baseRevision: z.int().min(1),
 });
 
 const operation = z.discriminatedUnion("op", [
-  z.discriminatedUnion("kind", [put("instrument"), put("file"), put("sequence")]),
+  z.discriminatedUnion("kind", [put("instrument"), put("file"), put("sequence"), put("stock"), put("template")]),
   remove,
 ]);
 /** What a gesture asks to be done to one item of the cabinet. */

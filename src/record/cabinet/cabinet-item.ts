@@ -1,5 +1,7 @@
 import { z } from "zod";
 import { instrumentGeometry, reciprocation } from "../instrument-geometry.ts";
+import { anaestheticSolution, irrigant, medicament, ownSolvent, solventDose } from "../parts/visit-materials.ts";
+import { templateStep } from "../parts/visit-step.ts";
 import { between, day, line, mmBetween, words } from "../values.ts";
 
 /** The id of an item of the cabinet. */
@@ -55,8 +57,59 @@ const cabinetSequence = z.strictObject({
   demo,
 });
 
+/** What a visit is given of something that the clinic keeps; each amount that stands here was entered by a person. */
+const stockHolds = z.discriminatedUnion("kind", [
+  z.strictObject({ kind: z.literal("anaesthetic"), ...anaestheticSolution.shape }),
+  z.strictObject({
+    kind: z.literal("irrigant"),
+    ...irrigant.pick({ solution: true, named: true, percent: true, activated: true, needle: true }).partial().shape,
+    solution: irrigant.shape.solution,
+    volumeMl: irrigant.shape.volumeMl.optional().describe("The usual volume."),
+    minutes: irrigant.shape.minutes.optional(),
+  }),
+  z.strictObject({
+    kind: z.literal("solvent"),
+    solvent: solventDose.shape.solvent,
+    own: ownSolvent.optional(),
+    volumeMl: solventDose.shape.volumeMl.optional().describe("The usual dose."),
+  }),
+  z.strictObject({ kind: z.literal("medicament"), medicament: medicament.shape.kind, detail: line.optional() }),
+  z.strictObject({ kind: z.literal("temporary"), material: line.min(1) }),
+  z
+    .strictObject({
+      kind: z.literal("filling"),
+      material: line.min(1),
+      as: z.enum(["core", "sealer", "barrier", "buildUp"]),
+    })
+    .describe("What stays in the tooth."),
+]);
+
+/** Something that the clinic keeps and a visit uses up, by kind of material. */
+const cabinetStock = z.strictObject({
+  name: line.min(1).describe("As the clinic calls it; no maker's name."),
+  holds: stockHolds,
+  lot: line.optional().describe("Of the package in use."),
+  expires: day.optional(),
+  demo,
+});
+
+/** What the clinic wants of a kind of visit: its steps in order, and what it usually uses. */
+const cabinetTemplate = z.strictObject({
+  name: line.min(1),
+  aim: line.optional(),
+  steps: z.array(templateStep).max(60),
+  stock: z.array(cabinetId).max(20).describe("What is offered first, in this order."),
+  demo,
+});
+
 /** What a cabinet holds, by kind. */
-export const cabinetKinds = { instrument: cabinetInstrument, file: cabinetFile, sequence: cabinetSequence } as const;
+export const cabinetKinds = {
+  instrument: cabinetInstrument,
+  file: cabinetFile,
+  sequence: cabinetSequence,
+  stock: cabinetStock,
+  template: cabinetTemplate,
+} as const;
 /** A kind of item. */
 export type CabinetKind = keyof typeof cabinetKinds;
 /** An item of one kind as it stands, with the number of its changes. */

@@ -9,27 +9,36 @@ export function withoutStanding(gesture: CabinetGesture, items: readonly Cabinet
 
 /**
  * The gesture that takes the demo out of a cabinet; undefined where nothing of it is there. A demo instrument that the
- * clinic's own files or sequences name stays, as one of the clinic's own.
+ * clinic's own files or sequences name, and a demo material that its own templates name, stay as the clinic's own.
  */
 export function demoTakenOut(items: readonly CabinetItem[]): CabinetGesture | undefined {
-  const named = new Set(items.filter(({ body }) => body.demo !== true).flatMap(instrumentsOf));
+  const named = new Set(items.filter(({ body }) => body.demo !== true).flatMap(namedBy));
   const operations = items
     .filter(({ body }) => body.demo === true)
-    .map((item): CabinetOperation => (item.kind === "instrument" && named.has(item.id) ? asOwn(item) : taken(item)));
+    .map((item): CabinetOperation => (isNamable(item) && named.has(item.id) ? asOwn(item) : taken(item)));
   return unlessEmpty({ words: "The demo's cabinet taken out", operations });
 }
 
 const unlessEmpty = (gesture: CabinetGesture): CabinetGesture | undefined =>
   gesture.operations.length === 0 ? undefined : gesture;
 
-function instrumentsOf(item: CabinetItem): string[] {
+function namedBy(item: CabinetItem): readonly string[] {
   if (item.kind === "file") return [item.body.instrument];
+  if (item.kind === "template") return item.body.stock;
   return item.kind === "sequence" ? item.body.steps.map(({ instrument }) => instrument) : [];
 }
 
-function asOwn({ id, kind, revision, body }: CabinetItemOf<"instrument">): CabinetOperation {
-  const { demo: _demo, ...own } = body;
-  return { op: "put", id, kind, baseRevision: revision, body: own };
+type Namable = CabinetItemOf<"instrument"> | CabinetItemOf<"stock">;
+const isNamable = (item: CabinetItem): item is Namable => item.kind === "instrument" || item.kind === "stock";
+
+function asOwn(item: Namable): CabinetOperation {
+  const { id, revision } = item;
+  if (item.kind === "instrument") {
+    const { demo: _demo, ...body } = item.body;
+    return { op: "put", id, kind: "instrument", baseRevision: revision, body };
+  }
+  const { demo: _demo, ...body } = item.body;
+  return { op: "put", id, kind: "stock", baseRevision: revision, body };
 }
 
 const taken = ({ id, kind, revision }: CabinetItem): CabinetOperation => ({

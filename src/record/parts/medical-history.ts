@@ -40,6 +40,7 @@ export const medicalHistoryPart = definePart({
     takenOn: day,
     nothingToNote: z.boolean(),
     flags: z.array(z.strictObject({ flag: z.enum(medicalFlags), detail: line.optional() })).max(30),
+    denied: z.array(z.enum(medicalFlags)).max(30).optional().describe("Asked for, and answered with no."),
     medicines: z.array(line).max(40).describe("By their international names."),
     physicalStatusClass: z.int().min(1).max(5).optional().describe("ASA class, 1 to 5."),
     bodyMassKg: z.number().min(2).max(400).optional(),

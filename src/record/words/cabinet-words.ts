@@ -9,6 +9,8 @@ export const cabinetKindWords: Words<CabinetKind> = {
   instrument: "Instrument",
   sequence: "Sequence",
   file: "Counted file",
+  stock: "Material",
+  template: "Template",
 };
 /** Section, in words. */
 export const sectionWords: Words<NonNullable<Instrument["section"]>> = {

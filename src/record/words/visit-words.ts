@@ -92,6 +92,9 @@ export const solutionWords: Words<Irrigant["solution"]> = {
   ethanol: "ethanol",
   "sterile water": "sterile water",
   "hydrogen peroxide": "hydrogen peroxide",
+  "maleic acid": "maleic acid",
+  "phosphoric acid": "phosphoric acid",
+  iodine: "iodine",
   other: "other",
 };
 /** Activated, in words. */

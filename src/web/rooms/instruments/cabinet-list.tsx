@@ -88,7 +88,13 @@ interface KindOptions {
   readonly children: readonly ReactNode[];
 }
 
-const keysOfKinds: Readonly<Record<CabinetKind, string>> = { instrument: "i", sequence: "s", file: "f" };
+const keysOfKinds: Readonly<Record<CabinetKind, string>> = {
+  instrument: "i",
+  sequence: "s",
+  file: "f",
+  stock: "m",
+  template: "t",
+};
 
 function Kind({ kind, title, add, children }: KindOptions) {
   const now = useCabinetNow();

@@ -109,6 +109,5 @@ const saysOf = (item: CabinetItem): string =>
 
 function holdsOf(item: CabinetItem): string {
   if (item.kind === "sequence") return countOf(item.body.steps.length, "instrument");
-  if (item.kind === "file") return "";
-  return sizeNotTold(item).join("");
+  return item.kind === "instrument" ? sizeNotTold(item).join("") : "";
 }

@@ -5,13 +5,13 @@ import {
   solutionWords,
   solventWords,
   vasoconstrictorWords,
-} from "../../../../record/words/visit-words.ts";
-import { SelectField } from "../../../parts/fields/choice-field.tsx";
-import { NumberField } from "../../../parts/fields/number-field.tsx";
-import { Optional, Rows } from "../../../parts/fields/rows.tsx";
-import { TextField } from "../../../parts/fields/text-field.tsx";
-import { InstrumentsEntered } from "../entry/instruments-entered.tsx";
-import { rowName } from "./row-name.ts";
+} from "../../../../../record/words/visit-words.ts";
+import { SelectField } from "../../../../parts/fields/choice-field.tsx";
+import { NumberField } from "../../../../parts/fields/number-field.tsx";
+import { Optional, Rows } from "../../../../parts/fields/rows.tsx";
+import { TextField } from "../../../../parts/fields/text-field.tsx";
+import { InstrumentsEntered } from "../../entry/instruments-entered.tsx";
+import { rowName } from "../../forms/row-name.ts";
 
 /** What was used, in the order in which it was used. */
 export const Materials = () => (

@@ -3,10 +3,10 @@ import { ChoiceField, SelectField } from "../../../parts/fields/choice-field.tsx
 import { DayField } from "../../../parts/fields/day-field.tsx";
 import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
-import { BeforeWork } from "./visit-before.tsx";
-import { CanalTables } from "./visit-canals.tsx";
-import { Closing } from "./visit-closing.tsx";
-import { Materials } from "./visit-materials.tsx";
+import { BeforeWork } from "./before-work.tsx";
+import { CanalTables } from "./canal-tables.tsx";
+import { Closing } from "./closing.tsx";
+import { Materials } from "./materials/materials.tsx";
 
 /** One visit: the canals first, then what was used, then what was checked and said. */
 export const VisitForm = () => (

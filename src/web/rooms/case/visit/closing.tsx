@@ -3,7 +3,7 @@ import { SelectField } from "../../../parts/fields/choice-field.tsx";
 import { DayField } from "../../../parts/fields/day-field.tsx";
 import { Rows } from "../../../parts/fields/rows.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
-import { rowName } from "./row-name.ts";
+import { rowName } from "../forms/row-name.ts";
 
 /** Hold points and lot numbers. */
 export const Closing = () => (

@@ -5,8 +5,8 @@ import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { Rows } from "../../../parts/fields/rows.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
 import { useCanals } from "../canals.ts";
+import { rowName } from "../forms/row-name.ts";
 import { canalRowAtStart } from "../new-bodies.ts";
-import { rowName } from "./row-name.ts";
 
 const referencePoints = [
   "mesiobuccal cusp",

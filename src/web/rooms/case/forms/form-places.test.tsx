@@ -9,6 +9,7 @@ import { EditPart } from "../../../parts/fields/editing.tsx";
 import { DraftBook } from "../../../record/draft-book.ts";
 import { detailOf, type Mishap, withKind } from "../mishap/with-kind.ts";
 import { canalRowAtStart, newBodies } from "../new-bodies.ts";
+import { VisitForm } from "../visi./visit-form.tsx";
 import { AnatomyForm } from "./anatomy-form.tsx";
 import { CaseForm } from "./case-form.tsx";
 import { ConsentForm } from "./consent-form.tsx";
@@ -21,7 +22,6 @@ import { MishapForm } from "./mishap-form.tsx";
 import { PlanForm } from "./plan-form.tsx";
 import { RecallForm } from "./recall-form.tsx";
 import { ReviewForm } from "./review-form.tsx";
-import { VisitForm } from "./visit-form.tsx";
 
 const day = "2026-01-02";
 const reference = {

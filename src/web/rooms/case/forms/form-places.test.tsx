@@ -9,7 +9,7 @@ import { EditPart } from "../../../parts/fields/editing.tsx";
 import { DraftBook } from "../../../record/draft-book.ts";
 import { detailOf, type Mishap, withKind } from "../mishap/with-kind.ts";
 import { canalRowAtStart, newBodies } from "../new-bodies.ts";
-import { VisitForm } from "../visi./visit-form.tsx";
+import { VisitForm } from "../visit/visit-form.tsx";
 import { AnatomyForm } from "./anatomy-form.tsx";
 import { CaseForm } from "./case-form.tsx";
 import { ConsentForm } from "./consent-form.tsx";

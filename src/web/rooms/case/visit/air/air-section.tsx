@@ -1,0 +1,2 @@
+/** The solvent of a visit in the air that is breathed, and past the foramen. */
+export const AirSection = () => null;

@@ -2,8 +2,8 @@ import { type CaseId, caseId } from "../core/ids.ts";
 import { canalsAt } from "../core/tooth/canal-root.ts";
 import { type Part, type PartOf, partsOf, thePart } from "./parts.ts";
 
-/** Rises whenever the same parts may give other facts or uses of files; a store then works all of them out anew. */
-export const factsVersion = 2;
+/** Rises whenever the same parts may give other facts, uses of files or days that are due; a store then works all of them out anew. */
+export const factsVersion = 3;
 
 /** What lists and filters read about a case: one flat row, derived from the parts and rebuildable. */
 export interface CaseFacts {
@@ -112,7 +112,7 @@ function latest<P extends Part>(parts: readonly P[]): P | undefined {
 }
 
 /** Parts by their day; those of one day stay in the order in which they came. */
-function inOrder<P extends Part>(parts: readonly P[]): P[] {
+export function inOrder<P extends Part>(parts: readonly P[]): P[] {
   return [...parts].sort((a, b) => {
     const [earlier, later] = [dayOf(a) ?? "", dayOf(b) ?? ""];
     if (earlier === later) return 0;

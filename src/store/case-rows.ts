@@ -5,6 +5,7 @@ import { factsOf } from "../record/facts.ts";
 import type { Standing } from "../record/standing.ts";
 import { changeFromRow, changeToRow, factsToRow, partFromRow, partToRow } from "./column-codecs.ts";
 import type { Db } from "./dialect.ts";
+import { writeDue } from "./due-rows.ts";
 import { writeFileUses } from "./file-use-rows.ts";
 import { inPortions } from "./in-portions.ts";
 
@@ -138,7 +139,7 @@ async function checkFilmsAreKept(db: Db, hashes: readonly string[]): Promise<voi
 }
 
 /**
- * Writes the facts of a case, and the uses of counted files in it, anew from its parts.
+ * Writes the facts of a case, the uses of counted files in it and what it owes, anew from its parts.
  * @throws Refusal `input.impossible` when no part says which tooth of whom it is
  */
 export async function writeFacts(db: Db, { caseId, parts }: Pick<Standing, "caseId" | "parts">): Promise<void> {
@@ -151,4 +152,5 @@ export async function writeFacts(db: Db, { caseId, parts }: Pick<Standing, "case
   await db.deleteFrom("caseFacts").where("caseId", "=", caseId).execute();
   await db.insertInto("caseFacts").values(factsToRow(facts)).execute();
   await writeFileUses(db, { caseId, parts });
+  await writeDue(db, { caseId, parts });
 }

@@ -19,6 +19,7 @@ export const tablesSteps: readonly TablesStep[] = [
   },
   { version: 2, up: exercisesTable },
   { version: 3, up: cabinetTables },
+  { version: 4, up: dueTable },
 ];
 
 /** Exercises of the calibration room. */
@@ -30,6 +31,20 @@ async function exercisesTable(db: Kysely<unknown>): Promise<void> {
     .addColumn("row", "text", (c) => c.notNull())
     .addColumn("seal", "text", (c) => c.notNull())
     .execute();
+}
+
+/** What cases owe, by day. */
+async function dueTable(db: Kysely<unknown>): Promise<void> {
+  await db.schema
+    .createTable("due_things")
+    .addColumn("case_id", "text", (c) => c.notNull())
+    .addColumn("part_id", "text", (c) => c.notNull())
+    .addColumn("kind", "text", (c) => c.notNull())
+    .addColumn("day", "text", (c) => c.notNull())
+    .addColumn("asked_until", "text")
+    .addPrimaryKeyConstraint("due_things_key", ["case_id", "part_id", "kind"])
+    .execute();
+  await db.schema.createIndex("due_things_day").on("due_things").column("day").execute();
 }
 
 /** The clinic's cabinet, and what cases say of its counted files. */

@@ -20,7 +20,7 @@ export async function removeCaseRows(
   const files = [...(await documentFiles(db, caseId)), ...(await removeFilms(db, caseId))];
   for (const table of ["ledgerCurrent", "ledgerEntries", "documents", "caseFacts", "partRevisions"] as const)
     await db.deleteFrom(table).where("caseId", "=", caseId).execute();
-  for (const table of ["parts", "changes", "fileUses"] as const)
+  for (const table of ["parts", "changes", "fileUses", "dueThings"] as const)
     await db.deleteFrom(table).where("caseId", "=", caseId).execute();
   const tombstone = { caseId, headHash, at, who };
   const row = { caseId, headHash, at, who: toJsonText(who) };

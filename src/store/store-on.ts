@@ -5,6 +5,7 @@ import { filmsNamedBy, readChanges, readStanding } from "./case-rows.ts";
 import { factsFromRow, fromJsonText } from "./column-codecs.ts";
 import type { Db, OpenDatabase } from "./dialect.ts";
 import { keepDocument, readDocument, readDocuments } from "./document-rows.ts";
+import { readDue } from "./due-rows.ts";
 import { beginExercise, changeExercise, readExercise, readExercises, removeExercise } from "./exercise-rows.ts";
 import { readEntriesOfFileUsers, readFileUses } from "./file-use-rows.ts";
 import { keepFilm, readFilm } from "./film-rows.ts";
@@ -46,6 +47,7 @@ export function storeOn(database: OpenDatabase, home: string, lock: HomeLock | u
     redoInCabinet: (recorder, seen) => invertInCabinet(db, { what: "redo", seen }, recorder),
     fileUses: () => readFileUses(db),
     entriesOfFileUsers: (topic) => readEntriesOfFileUsers(db, topic),
+    due: (asked) => readDue(db, asked),
     cases: () => readCases(db),
     readCase: async (caseId) => stateOf(await db.transaction().execute((trx) => readStanding(trx, caseId))),
     readCaseAt: (caseId, sequence) => readCaseAt(db, caseId, sequence),

@@ -4,6 +4,7 @@ import type { CabinetGesture } from "../record/cabinet/cabinet-gesture.ts";
 import type { CabinetStanding } from "../record/cabinet/cabinet-standing.ts";
 import type { CaseFile } from "../record/case-file.ts";
 import type { Change, Gesture } from "../record/change.ts";
+import type { DueOfCase } from "../record/due.ts";
 import type { Exercise } from "../record/exercise.ts";
 import type { CaseFacts } from "../record/facts.ts";
 import type { FileUseOfCase } from "../record/file-uses.ts";
@@ -11,6 +12,7 @@ import type { LedgerEntry } from "../record/ledger-entry.ts";
 import type { Part } from "../record/parts.ts";
 import type { Settings } from "../record/settings.ts";
 import type { DocumentRow } from "./document-row.ts";
+import type { DueAsked } from "./due-rows.ts";
 
 /** A case as it stands, or stood, at one change. */
 export interface CaseState {
@@ -125,6 +127,9 @@ export interface Store {
   fileUses(): Promise<FileUseOfCase[]>;
   /** The entries of one topic that hold now in the cases that used a counted file. */
   entriesOfFileUsers(topic: string): Promise<LedgerEntry[]>;
+
+  /** What is due in all cases, by day. */
+  due(asked: DueAsked): Promise<DueOfCase[]>;
 
   /** Facts of all cases, newest first. */
   cases(): Promise<CaseFacts[]>;

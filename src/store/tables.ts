@@ -1,3 +1,4 @@
+import type { DueKind } from "../record/due.ts";
 import type { CaseFacts } from "../record/facts.ts";
 
 /** A value as JSON text; read and written only through column-codecs.ts. */
@@ -23,6 +24,7 @@ export interface Tables {
   cabinetChanges: CabinetChangeRow;
   cabinetItems: CabinetItemRow;
   fileUses: FileUseRow;
+  dueThings: DueRow;
   tombstones: { caseId: string; headHash: string; at: string; who: JsonText; seal: string };
   /** Files that are being written or taken away; a start removes those that no row names. */
   unfinishedFiles: { path: string };
@@ -71,6 +73,15 @@ export interface FileUseRow {
   seconds: number | null;
   turnsNet: number | null;
   turnsSwept: number | null;
+}
+
+/** One thing that a case owes. */
+export interface DueRow {
+  caseId: string;
+  partId: string;
+  kind: DueKind;
+  day: string;
+  askedUntil: string | null;
 }
 
 /** {@link CaseFacts} with 0 and 1 for no and yes. */

@@ -1,11 +1,13 @@
 import { Refusal } from "../core/refusal.ts";
 import { canonicalJson } from "../record/canonical-json.ts";
+import { dueOf } from "../record/due.ts";
 import { factsOf } from "../record/facts.ts";
 import { fileUsesOf } from "../record/file-uses.ts";
 import { replay, type Standing } from "../record/standing.ts";
 import { filmsNamedBy, readChanges } from "./case-rows.ts";
 import { factsFromRow, ledgerFromRow, partFromRow, sealOf } from "./column-codecs.ts";
 import type { Db } from "./dialect.ts";
+import { dueToRow } from "./due-rows.ts";
 import { fileUseToRow } from "./file-use-rows.ts";
 import type { StoreFault } from "./store.ts";
 
@@ -27,6 +29,7 @@ async function chainFaults(db: Db, caseId: string): Promise<StoreFault[]> {
       ...(await revisionFaults(db, standing)),
       ...(await factsFaults(db, standing)),
       ...(await fileUseFaults(db, standing)),
+      ...(await dueFaults(db, standing)),
       ...(await filmUseFaults(db, caseId, filmsNamedBy(changes))),
     ];
   } catch (error) {
@@ -68,6 +71,14 @@ async function fileUseFaults(db: Db, { caseId, parts }: Standing): Promise<Store
   const inOrder = uses.sort((a, b) => (a.visitId === b.visitId ? a.row - b.row : a.visitId < b.visitId ? -1 : 1));
   if (canonicalJson(rows) === canonicalJson(inOrder)) return [];
   return [faultOf(caseId)("facts", "the uses of counted files noted for it differ from its visits")];
+}
+
+async function dueFaults(db: Db, { caseId, parts }: Standing): Promise<StoreFault[]> {
+  const rows = await db.selectFrom("dueThings").selectAll().where("caseId", "=", caseId).execute();
+  const due = dueOf(parts).map((one) => dueToRow(caseId, one));
+  const [stored, owed] = [rows, due].map((some) => some.map(canonicalJson).sort().join());
+  if (stored === owed) return [];
+  return [faultOf(caseId)("facts", "the days that are due noted for it differ from its parts")];
 }
 
 async function filmUseFaults(db: Db, caseId: string, named: readonly string[]): Promise<StoreFault[]> {

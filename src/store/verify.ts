@@ -48,6 +48,7 @@ async function caseIdsOf({ db }: OpenDatabase): Promise<string[]> {
     "ledgerEntries",
     "filmUses",
     "fileUses",
+    "dueThings",
   ] as const)
     for (const { caseId } of await db.selectFrom(table).select("caseId").distinct().execute()) ids.add(caseId);
   return [...ids].sort();

@@ -47,6 +47,12 @@ program
   .option("--to <file>", "where to write it; default: its own name, here")
   .action(async (caseId, options) => (await import("./export-command.ts")).exportCommand(caseId, options));
 program
+  .command("due")
+  .description("write what is due in all cases as a calendar file, without detail of a patient")
+  .option("--to <file>", "where to write it", "canalog-due.ics")
+  .option("--demo", "with the invented cases of the demo")
+  .action(async (options) => (await import("./due-command.ts")).dueCommand(options));
+program
   .command("backup")
   .description("write the whole data folder to one file, verified")
   .argument("<file>")

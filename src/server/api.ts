@@ -6,6 +6,7 @@ import type { CabinetItem } from "../record/cabinet/cabinet-item.ts";
 import type { CalibrationFilm, PlaceKind } from "../record/calibration-film.ts";
 import type { Change } from "../record/change.ts";
 import type { DocumentKind } from "../record/document-kind.ts";
+import type { DueOfCase } from "../record/due.ts";
 import { type Exercise, exerciseMarkSchema } from "../record/exercise.ts";
 import type { CaseFacts } from "../record/facts.ts";
 import type { LedgerEntry } from "../record/ledger-entry.ts";
@@ -36,6 +37,7 @@ import type { Settings } from "../record/settings.ts";
  * GET    /api/cabinet                          CabinetView     GET /api/cabinet/changes gives ChangeLine[]
  * POST   /api/cabinet/gestures                 CabinetGesture gives CabinetView
  * POST   /api/cabinet/undo | /redo             { sequence }? as seen at the top gives CabinetView
+ * GET    /api/due?today&until?                 DueView[]       GET /api/due.ics?today&until?&demo? iCalendar
  * GET    /api/calibration                      CalibrationView
  * POST   /api/calibration/exercises            begins one, gives ExerciseView
  * GET    /api/calibration/exercises/:id        ExerciseView    DELETE removes one under way, gives CalibrationView
@@ -78,6 +80,12 @@ export interface CabinetView {
   /** What an undo or a redo would take back. */
   readonly undo?: ChangeLine;
   readonly redo?: ChangeLine;
+}
+
+/** One thing that a case owes, by day. */
+export interface DueView extends Omit<DueOfCase, "revision"> {
+  /** The case's short mark, as it stands in a calendar. */
+  readonly mark: string;
 }
 
 /** What a window needs to know at its start. */

@@ -15,6 +15,7 @@ import { comparisonRoutes } from "./routes/comparisons.ts";
 import { demoRoutes } from "./routes/demo.ts";
 import { documentRoutes } from "./routes/documents.ts";
 import { doorRoutes } from "./routes/door.ts";
+import { dueRoutes } from "./routes/due.ts";
 import { filmRoutes } from "./routes/films.ts";
 import { pageRoutes } from "./routes/pages.ts";
 import { settingsRoutes } from "./routes/settings.ts";
@@ -54,6 +55,7 @@ export async function buildApp(bench: Bench, onRoute?: (route: string) => void):
     documentRoutes,
     settingsRoutes,
     cabinetRoutes,
+    dueRoutes,
     calibrationRoutes,
     topicRoutes,
     toothRoutes,

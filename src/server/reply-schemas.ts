@@ -5,6 +5,7 @@ import { refusalCodes } from "../core/refusal.ts";
 import { cabinetKinds } from "../record/cabinet/cabinet-item.ts";
 import { placeKinds } from "../record/calibration-film.ts";
 import { documentKinds } from "../record/document-kind.ts";
+import { dueKinds } from "../record/due.ts";
 import { exerciseMarkSchema, exerciseSchema } from "../record/exercise.ts";
 import { partTypes } from "../record/parts.ts";
 import { settingsSchema } from "../record/settings.ts";
@@ -80,6 +81,10 @@ const cabinet = z.strictObject({
   ),
   files: z.record(text, fileTally),
   ...{ undo: changeLine.optional(), redo: changeLine.optional() },
+});
+const due = z.strictObject({
+  ...{ caseId: text, partId: text, kind: z.enum(dueKinds), on: z.iso.date() },
+  ...{ pseudonym: text, tooth: text, demo: z.boolean(), mark: z.string().regex(/^[0-9a-f]{6}$/) },
 });
 const printed = z.strictObject({ ledgerEntry: text, path: text, text });
 const documentView = z.strictObject({
@@ -161,6 +166,7 @@ export const replySchemas: Readonly<Record<string, z.ZodType>> = {
   "POST /api/cabinet/gestures": cabinet,
   "POST /api/cabinet/undo": cabinet,
   "POST /api/cabinet/redo": cabinet,
+  "GET /api/due": z.array(due),
   "GET /api/calibration": calibration,
   "POST /api/calibration/exercises": exercise,
   "GET /api/calibration/exercises/:id": exercise,
@@ -178,6 +184,7 @@ export const replySchemas: Readonly<Record<string, z.ZodType>> = {
 
 /** Routes of the API that answer with bytes. */
 export const byteRoutes: readonly string[] = [
+  "GET /api/due.ics",
   "GET /api/films/:hash",
   "GET /api/films/:hash/preview",
   "GET /api/comparisons/:entryId/:picture",

@@ -1,3 +1,10 @@
+import { useCabinet } from "../../../../record/cabinet.ts";
+import type { DialogOptions } from "./dialog-options.ts";
+import { FillingDialog } from "./filling-dialog.tsx";
+import { MedicamentDialog } from "./medicament-dialog.tsx";
+import { SolventDialog } from "./solvent-dialog.tsx";
+import { TemporaryDialog } from "./temporary-dialog.tsx";
+
 /** What can be entered by keys at the chair. */
 export type MaterialEntered =
   | "anaesthetic"
@@ -9,15 +16,23 @@ export type MaterialEntered =
   | "filling";
 
 /** What an entry dialog of a visit is given. */
-export interface MaterialDialogsOptions {
+interface MaterialDialogsOptions extends DialogOptions {
   /** Which one is open; none where absent. */
   readonly open: MaterialEntered | undefined;
-  readonly close: () => void;
-  /** The minute of the visit's clock; absent while it has not been started. */
-  readonly atMin: number | undefined;
 }
 
+const dialogs = {
+  solvent: SolventDialog,
+  medicament: MedicamentDialog,
+  temporary: TemporaryDialog,
+  filling: FillingDialog,
+};
+
 /** The dialog in which something that was given, used or left is entered by a few keys. Stands inside the visit's fields. */
-export function MaterialDialogs({ open }: MaterialDialogsOptions) {
-  return open === undefined ? null : null;
+export function MaterialDialogs({ open, close, atMin }: MaterialDialogsOptions) {
+  // Read while the page is open, so that the stock is there when a dialog opens.
+  useCabinet();
+  if (open === undefined || open === "anaesthetic" || open === "irrigant" || open === "ultrasound") return null;
+  const Open = dialogs[open];
+  return <Open {...{ close, atMin }} />;
 }

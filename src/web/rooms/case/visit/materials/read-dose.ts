@@ -55,8 +55,11 @@ export function readDose(typed: Typed): RowRead<Dose> {
   };
 }
 
+/** What is known of a dose before it is typed. */
+type DoseTold = { readonly [Field in "solvent" | "volumeMl" | "recoveredFraction" | "own"]?: Dose[Field] | undefined };
+
 /** A dose as it stands in the fields, without its minute. */
-export const doseTyped = ({ solvent, volumeMl, recoveredFraction, own }: Partial<Dose>): Typed => ({
+export const doseTyped = ({ solvent, volumeMl, recoveredFraction, own }: DoseTold = {}): Typed => ({
   ...{ solvent: solvent ?? "", volumeMl: asTyped(volumeMl), recoveredFraction: asTyped(recoveredFraction) },
   ...{ name: own?.name ?? "", molarMassGMol: asTyped(own?.molarMassGMol) },
   ...{ densityGMl: asTyped(own?.densityGMl), vapourPressureKPa: asTyped(own?.vapourPressureKPa) },

@@ -12,7 +12,7 @@ export interface Entry {
 }
 
 /** The fields of an entry, all empty at first. */
-export function useTyped(start: () => Typed = () => ({})) {
+function useTyped(start: () => Typed = () => ({})) {
   const [typed, setTyped] = useState<Typed>(start);
   const [saysAll, setSaysAll] = useState(false);
   return {
@@ -26,6 +26,20 @@ export function useTyped(start: () => Typed = () => ({})) {
       setSaysAll(false);
     },
   };
+}
+
+/** What is chosen and typed in a dialog, and how it is recorded once nothing is missing. */
+export function useChoosing(start?: () => Typed) {
+  const [chosen, setChosen] = useState<string>();
+  const [missed, setMissed] = useState(0);
+  const fields = useTyped(start);
+  const unlessMissing = (faults: Entry["faults"], act: () => void): void => {
+    if (chosen === undefined) return;
+    if (Object.keys(faults).length === 0) return act();
+    fields.sayAll();
+    setMissed((count) => count + 1);
+  };
+  return { chosen, setChosen, missed, fields, typed: fields.typed, unlessMissing };
 }
 
 /** What is said at a field now: a fault of what stands there at once, of an empty field only once it is asked for. */

@@ -2,9 +2,10 @@ import { z } from "zod";
 import type { Interval } from "../core/basis.ts";
 import type { Fault, RefusalCode } from "../core/refusal.ts";
 import type { FileTally, ShownInstrument } from "../ledger/cabinet-read.ts";
+import { type WhatIfAnswer, whatIfTopics } from "../ledger/what-if.ts";
 import type { CabinetItem } from "../record/cabinet/cabinet-item.ts";
 import type { CalibrationFilm, PlaceKind } from "../record/calibration-film.ts";
-import type { Change } from "../record/change.ts";
+import { type Change, gestureSchema } from "../record/change.ts";
 import type { DocumentKind } from "../record/document-kind.ts";
 import type { DueOfCase } from "../record/due.ts";
 import { type Exercise, exerciseMarkSchema } from "../record/exercise.ts";
@@ -25,6 +26,7 @@ import type { Settings } from "../record/settings.ts";
  * GET    /api/cases/:caseId/changes            ChangeLine[]
  * POST   /api/cases/:caseId/gestures           Gesture gives CaseView
  * POST   /api/cases/:caseId/undo | /redo       { sequence }? as seen at the top gives CaseView
+ * POST   /api/cases/:caseId/what-if            WhatIf gives WhatIfView; nothing is recorded
  * POST   /api/cases/:caseId/films?FilmImport   bytes of the file give FilmImported
  * POST   /api/cases/:caseId/documents          { as } gives Job
  * GET    /api/cases/:caseId/documents          DocumentView[]
@@ -98,6 +100,23 @@ export interface SessionView {
 
 /** What a new case needs. */
 export const newCaseSchema = z.strictObject({ case: casePart.body });
+/** Questions "what if": each one sum by its subject, with operations as in a gesture laid over the case as it stands. */
+export const whatIfSchema = z.strictObject({
+  asks: z
+    .array(
+      z.strictObject({
+        topic: z.enum(whatIfTopics),
+        subject: z.string().min(1).max(200),
+        operations: z.array(gestureSchema.shape.operations.element).max(20),
+      }),
+    )
+    .min(1)
+    .max(12),
+});
+/** What was asked, in the same order. */
+export interface WhatIfView {
+  readonly answers: readonly WhatIfAnswer[];
+}
 const count = z.coerce.number().int().min(0).max(20_000);
 /** How a film is taken in: its file's name (only for messages), the day, and what is done at import. */
 export const filmImportSchema = z.object({

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { intervalSchema } from "../core/basis.ts";
 import { instrumentTopic } from "../core/instrument/instrument-topic.ts";
 import { refusalCodes } from "../core/refusal.ts";
+import { whatIfTopics } from "../ledger/what-if.ts";
 import { cabinetKinds } from "../record/cabinet/cabinet-item.ts";
 import { placeKinds } from "../record/calibration-film.ts";
 import { documentKinds } from "../record/document-kind.ts";
@@ -86,6 +87,14 @@ const due = z.strictObject({
   ...{ caseId: text, partId: text, kind: z.enum(dueKinds), on: z.iso.date() },
   ...{ pseudonym: text, tooth: text, demo: z.boolean(), mark: z.string().regex(/^[0-9a-f]{6}$/) },
 });
+const whatIf = z.strictObject({
+  answers: z.array(
+    z.strictObject({
+      ...{ topic: z.enum(whatIfTopics), subject: text, output: z.unknown().optional() },
+      ...{ refusal: z.array(text).min(1).optional(), gap: text.optional() },
+    }),
+  ),
+});
 const printed = z.strictObject({ ledgerEntry: text, path: text, text });
 const documentView = z.strictObject({
   ...{ id: text, as: z.enum(documentKinds), fileName: text, at: text, who: text },
@@ -152,6 +161,7 @@ export const replySchemas: Readonly<Record<string, z.ZodType>> = {
   "POST /api/cases/:caseId/gestures": caseView,
   "POST /api/cases/:caseId/undo": caseView,
   "POST /api/cases/:caseId/redo": caseView,
+  "POST /api/cases/:caseId/what-if": whatIf,
   "POST /api/cases/:caseId/films": z.strictObject({ partId: text, case: caseView }),
   "POST /api/cases/:caseId/documents": job,
   "GET /api/cases/:caseId/documents": z.array(documentView),

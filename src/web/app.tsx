@@ -11,6 +11,7 @@ import { FirstStart } from "./rooms/first-start/first-start.tsx";
 import { LogbookRoom } from "./rooms/logbook/logbook-room.tsx";
 
 const CaseRoom = lazy(async () => ({ default: (await import("./rooms/case/case-room.tsx")).CaseRoom }));
+const DueRoom = lazy(async () => ({ default: (await import("./rooms/logbook/due/due-room.tsx")).DueRoom }));
 const DocumentsRoom = lazy(async () => ({
   default: (await import("./rooms/documents/documents-room.tsx")).DocumentsRoom,
 }));
@@ -82,6 +83,9 @@ function Rooms() {
       <Route path="/case/:caseId/documents">{({ caseId }) => <DocumentsRoom key={caseId} caseId={caseId} />}</Route>
       <Route path="/case/:caseId/:moment?">
         {({ caseId, moment }) => <CaseRoom key={caseId} caseId={caseId} moment={moment ?? ""} />}
+      </Route>
+      <Route path="/due">
+        <DueRoom />
       </Route>
       <Route path="/instruments/:item?">{({ item }) => <CabinetRoom item={item ?? ""} />}</Route>
       <Route path="/methods/:topic?">{({ topic }) => <MethodsRoom topic={topic ?? ""} />}</Route>

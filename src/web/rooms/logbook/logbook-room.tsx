@@ -12,6 +12,7 @@ import { type ToothView, useCases, useSession, useSettings, useTeeth } from "../
 import { toothInNotation } from "../../words/tooth-words.ts";
 import { CaseTable } from "./case-table.tsx";
 import { DemoLine } from "./demo-line.tsx";
+import { DueLink } from "./due/due-link.tsx";
 import { FilterLine } from "./filter-line.tsx";
 import {
   everyCase,
@@ -45,6 +46,7 @@ export function LogbookRoom() {
   remembered.sorting = sorting;
   useShortcut("n", "Logbook", "New case", () => setAdding(true));
   const [, go] = useLocation();
+  useShortcut("d", "Logbook", "What is due", () => go("/due"));
   useShortcut("c", "Logbook", "Calibration: your own click error", () => go("/calibration"));
   useShortcut("i", "Logbook", "Instruments: the clinic's cabinet", () => go("/instruments"));
   useShortcut("/", "Logbook", "Find a case", () => document.getElementById("logbook-find")?.focus());
@@ -93,6 +95,7 @@ function rowsOf(
 
 const Ways = ({ add }: { readonly add: () => void }) => (
   <>
+    <DueLink />
     <Link href="/instruments" className="button button-bare" aria-keyshortcuts="i">
       Instruments <KeyHint keys="i" />
     </Link>

@@ -1,4 +1,4 @@
-import { dayOf } from "../record/facts.ts";
+import { dayOf } from "../record/day-of.ts";
 import type { Part } from "../record/parts.ts";
 
 /** The part with the last day; of those of one day the one that came last; undefined where there is none. */

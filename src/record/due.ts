@@ -1,5 +1,5 @@
 import { dayAfter } from "./day-after.ts";
-import { inOrder } from "./facts.ts";
+import { inOrder } from "./in-order.ts";
 import { type Part, type PartOf, partsOf } from "./parts.ts";
 
 /** What a case can owe, in the order in which it is listed. The rules D1 to D6 stand in docs/due.md. */
@@ -44,6 +44,10 @@ export function dueOf(parts: readonly Part[]): Due[] {
   const place = ({ on, kind, partId }: Due) => `${on} ${dueKinds.indexOf(kind)} ${partId}`;
   return due.sort((a, b) => (place(a) < place(b) ? -1 : 1));
 }
+
+/** The day on which the patient is expected next, for a visit or a recall; undefined where none was named. */
+export const nextDueOf = (parts: readonly Part[]): Due | undefined =>
+  dueOf(parts).find(({ kind }) => kind === "visit" || kind === "recall");
 
 type Parts<Kind extends Part["kind"]> = readonly PartOf<Kind>[];
 

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { aboutBody, consentBody } from "../../test/samples/gestures.ts";
-import { dayOf, factsOf } from "./facts.ts";
+import { dayOf } from "./day-of.ts";
+import { factsOf } from "./facts.ts";
 import type { Part } from "./parts.ts";
 import { readPart } from "./read-part.ts";
 
@@ -74,6 +75,15 @@ test("the last recall tells how the tooth is, its highest score the bone", () =>
     lastScore: null,
     retained: true,
   });
+});
+
+test("the next day is the one that was named last, and none is left once a recall names none or the tooth is lost", () => {
+  const treated = visit("visit-1", "2026-03-01", [], { nextOn: "2026-09-01" });
+  const next = (...parts: Part[]) => factsOf("case-1", [about, treated, ...parts])?.nextOn;
+  expect(next()).toBe("2026-09-01");
+  expect(next(recall("recall-1", "2026-09-03", [], { nextOn: "2027-03-01" }))).toBe("2027-03-01");
+  expect(next(recall("recall-1", "2026-09-03", []))).toBeNull();
+  expect(next(recall("recall-1", "2026-09-03", [], { retained: "lost", nextOn: "2027-03-01" }))).toBeNull();
 });
 
 test("of two diagnoses the later day holds, of one day the one that came last", () => {

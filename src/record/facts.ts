@@ -1,5 +1,8 @@
 import { type CaseId, caseId } from "../core/ids.ts";
 import { canalsAt } from "../core/tooth/canal-root.ts";
+import { dayOf } from "./day-of.ts";
+import { nextDueOf } from "./due.ts";
+import { inOrder, latest } from "./in-order.ts";
 import { type Part, type PartOf, partsOf, thePart } from "./parts.ts";
 
 /** Rises whenever the same parts may give other facts, uses of files or days that are due; a store then works all of them out anew. */
@@ -29,6 +32,7 @@ export interface CaseFacts {
   readonly lastScore: number | null;
   readonly retained: boolean | null;
   readonly symptoms: string | null;
+  /** When the patient is expected next, for a visit or a recall. */
   readonly nextOn: string | null;
   readonly help: string | null;
 }
@@ -46,16 +50,6 @@ export function factsOf(id: string, parts: readonly Part[]): CaseFacts | undefin
     ...fillingFacts(parts),
     ...recallFacts(parts),
   };
-}
-
-/** The day that a part stands for, or undefined where it has none. */
-export function dayOf(part: Part): string | undefined {
-  const body: object = part.body;
-  for (const field of ["on", "takenOn", "madeOn", "presentedOn"]) {
-    const value: unknown = Reflect.get(body, field);
-    if (typeof value === "string") return value;
-  }
-  return undefined;
 }
 
 function daysOf(parts: readonly Part[]): string[] {
@@ -103,19 +97,6 @@ function recallFacts(parts: readonly Part[]) {
     lastScore: scores.length > 0 ? Math.max(...scores) : null,
     retained: last === undefined ? null : last.body.retained === "retained",
     symptoms: last?.body.symptoms ?? null,
-    nextOn: last?.body.nextOn ?? latest(partsOf(parts, "visit"))?.body.nextOn ?? null,
+    nextOn: nextDueOf(parts)?.on ?? null,
   };
-}
-
-function latest<P extends Part>(parts: readonly P[]): P | undefined {
-  return inOrder(parts).at(-1);
-}
-
-/** Parts by their day; those of one day stay in the order in which they came. */
-export function inOrder<P extends Part>(parts: readonly P[]): P[] {
-  return [...parts].sort((a, b) => {
-    const [earlier, later] = [dayOf(a) ?? "", dayOf(b) ?? ""];
-    if (earlier === later) return 0;
-    return earlier < later ? -1 : 1;
-  });
 }

@@ -1,4 +1,4 @@
-import { dayOf } from "./facts.ts";
+import { dayOf } from "./day-of.ts";
 import { type Part, type PartOf, partsOf } from "./parts.ts";
 
 /**

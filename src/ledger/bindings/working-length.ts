@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { workingLengthTopic } from "../../core/radiograph/working-length-topic.ts";
-import { dayOf } from "../../record/facts.ts";
+import { dayOf } from "../../record/day-of.ts";
 import type { InputPath } from "../../record/ledger-entry.ts";
 import { type Part, type PartOf, partsOf } from "../../record/parts.ts";
 import type { Binding, BindingContext, Gap, Question } from "../binding.ts";

@@ -1,4 +1,4 @@
-import { dayOf } from "../../record/facts.ts";
+import { dayOf } from "../../record/day-of.ts";
 import { type BodyOf, partsOf } from "../../record/parts.ts";
 import type { Words } from "../../record/words/case-words.ts";
 import {

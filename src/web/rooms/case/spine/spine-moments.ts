@@ -1,4 +1,4 @@
-import { dayOf } from "../../../../record/facts.ts";
+import { dayOf } from "../../../../record/day-of.ts";
 import { type Part, type PartKind, type PartOf, partsOf, thePart } from "../../../../record/parts.ts";
 import { daysBetween, distanceInWords, spanInWords } from "../../../parts/days-in-words.ts";
 import { countOf } from "../../../parts/figures-in-words.ts";

@@ -5,6 +5,7 @@ export default defineConfig({
   test: {
     environment: "node",
     include: ["test/journeys/**/*.journey.ts"],
+    globalSetup: "test/journeys/home-with-demo.ts",
     fileParallelism: false,
     testTimeout: 900_000,
     hookTimeout: 120_000,

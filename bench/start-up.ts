@@ -4,7 +4,7 @@ import { type Measured, measured, millisecondsOf } from "./timing.ts";
 
 /** From the command to the printed address: with a new data folder and the demo, and with one that is there. */
 export async function startUp(): Promise<Measured[]> {
-  const home = newHome("with the demo");
+  const home = newHome("before the first start");
   const seconds = async (folder: string): Promise<number> => {
     let stop = async (): Promise<unknown> => undefined;
     const took = await millisecondsOf(async () => {

@@ -24,7 +24,8 @@ export interface BenchInBrowser {
 }
 
 interface Options {
-  readonly demo?: boolean;
+  /** Whether the demo is there; a first start loads it anew, as for a new user. */
+  readonly demo?: boolean | "by the first start";
   /** The name of who writes; without it the first start asks. */
   readonly who?: string;
   readonly home?: string;
@@ -38,7 +39,7 @@ const still = ["disable-component-update", "disable-sync"];
 
 /** Starts the program on a new data folder and opens its address in a new browser. */
 export async function benchInBrowser(options: Options = {}): Promise<BenchInBrowser> {
-  const home = options.home ?? newHome(options.demo === true ? "with the demo" : "without the demo");
+  const home = options.home ?? homeFor(options.demo);
   const server = await startServer(home);
   const profile = mkdtempSync(join(tmpdir(), "canalog-browser-"));
   const context = await chromium.launchPersistentContext(profile, {
@@ -67,6 +68,11 @@ export async function benchInBrowser(options: Options = {}): Promise<BenchInBrow
       expect(code, "exit code after Ctrl-C").toBe(0);
     },
   };
+}
+
+function homeFor(demo: Options["demo"]): string {
+  if (demo === "by the first start") return newHome("before the first start");
+  return newHome(demo === true ? "with the demo" : "without the demo");
 }
 
 /** Hears every complaint of every page, and keeps those that nobody expected. */

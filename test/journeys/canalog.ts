@@ -1,8 +1,8 @@
 import { type ChildProcess, spawn } from "node:child_process";
-import { mkdtempSync, writeFileSync } from "node:fs";
+import { cpSync, mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { onTestFailed } from "vitest";
+import { inject, onTestFailed } from "vitest";
 
 /** The checkout, and the program as a person starts it. */
 export const root = join(import.meta.dirname, "..", "..");
@@ -74,10 +74,14 @@ export function afterFailure(end: () => unknown): void {
   }
 }
 
+/** What a new data folder begins with: the demo as the first start brought it, once for all journeys; that start itself; or nothing. */
+type Beginning = "with the demo" | "before the first start" | "without the demo";
+
 /** A new data folder; without the demo unless it is asked for, so that a journey begins at once. */
-export function newHome(demo: "with the demo" | "without the demo"): string {
+export function newHome(beginning: Beginning): string {
   const home = mkdtempSync(join(tmpdir(), "canalog-journey-"));
-  if (demo === "without the demo") writeFileSync(join(home, "demo.json"), '{"state":"removed"}');
+  if (beginning === "without the demo") writeFileSync(join(home, "demo.json"), '{"state":"removed"}');
+  if (beginning === "with the demo") cpSync(inject("homeWithDemo"), home, { recursive: true });
   return home;
 }
 

@@ -14,7 +14,7 @@ const invented = "Demo: invented";
 
 describe("the demo", () => {
   it("is there at the first start, says everywhere that it is invented, and goes with one press", async () => {
-    const bench = await benchInBrowser({ demo: true });
+    const bench = await benchInBrowser({ demo: "by the first start" });
     const { page } = bench;
     failingShot(page, "demo");
     const hand = byPointer(page);

@@ -1,4 +1,5 @@
 import type { Binding } from "./binding.ts";
+import { anaestheticBinding } from "./bindings/anaesthetic.ts";
 import { bendBinding } from "./bindings/bend.ts";
 import { calibrateBinding } from "./bindings/calibrate.ts";
 import { canalsBinding } from "./bindings/canals.ts";
@@ -12,16 +13,19 @@ import { fitBinding } from "./bindings/fit.ts";
 import { fractureBinding } from "./bindings/fracture.ts";
 import { fragmentOnFilmBinding } from "./bindings/fragment-on-film.ts";
 import { instrumentBinding } from "./bindings/instrument.ts";
+import { irrigationBinding } from "./bindings/irrigation.ts";
 import { lesionBinding } from "./bindings/lesion.ts";
 import { levelOnCanalBinding } from "./bindings/level-on-canal.ts";
 import { lifeUsedBinding } from "./bindings/life-used.ts";
 import { missedCanalBinding } from "./bindings/missed-canal.ts";
 import { planBinding } from "./bindings/plan.ts";
 import { removalBinding } from "./bindings/removal.ts";
+import { solventBinding } from "./bindings/solvent.ts";
 import { testStrengthBinding } from "./bindings/test-strength.ts";
 import { toothBinding } from "./bindings/tooth.ts";
 import { tubeShiftBinding } from "./bindings/tube-shift.ts";
 import { twoViewBinding } from "./bindings/two-view.ts";
+import { ultrasonicHeatBinding } from "./bindings/ultrasonic-heat.ts";
 import { wallOnFilmBinding } from "./bindings/wall-on-film.ts";
 import { workingLengthBinding } from "./bindings/working-length.ts";
 
@@ -52,4 +56,8 @@ export const bindings: readonly Binding[] = [
   testStrengthBinding,
   difficultyBinding,
   planBinding,
+  anaestheticBinding,
+  solventBinding,
+  irrigationBinding,
+  ultrasonicHeatBinding,
 ];

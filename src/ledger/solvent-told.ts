@@ -13,6 +13,9 @@ export const solventSubject = (visitId: string, name?: string): string =>
 export const solventForPatientSubject = (visitId: string, name?: string): string =>
   `solvent for the patient of ${visitId}${name === undefined ? "" : ` ${name}`}`;
 
+/** What stands in the ledger for what passed the foramen, where it could not be held against anything. */
+export const extrusionSubject = (visitId: string): string => `extrusion of ${visitId}`;
+
 /** See {@link SolventTold}; of a visit with several solvents takes the name of one. */
 export const solventTold = (
   entries: readonly LedgerEntry[],
@@ -34,3 +37,15 @@ export const solventSubjects = (entries: readonly LedgerEntry[], visitId: string
 /** The same of an answer to a question "what if". */
 export const solventIfTold = (answer: WhatIfAnswer | undefined): SumIfTold<SolventTold> | undefined =>
   sumIfTold(solventOutput, answer);
+
+/** What passed the foramen against published doses, or why it is held against none; undefined where nothing is told to have passed. */
+export function extrusionTold(
+  entries: readonly LedgerEntry[],
+  visitId: string,
+): SumTold<NonNullable<SolventTold["extrusion"]>> | undefined {
+  const gap = sumTold(solventOutput, entries, extrusionSubject(visitId));
+  if (gap !== undefined && gap.why !== undefined) return gap;
+  const told = solventTold(entries, visitId);
+  const extrusion = told?.output?.extrusion;
+  return told === undefined || extrusion === undefined ? undefined : { entryId: told.entryId, output: extrusion };
+}

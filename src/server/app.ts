@@ -21,6 +21,7 @@ import { pageRoutes } from "./routes/pages.ts";
 import { settingsRoutes } from "./routes/settings.ts";
 import { toothRoutes } from "./routes/teeth.ts";
 import { topicRoutes } from "./routes/topics.ts";
+import { whatIfRoutes } from "./routes/what-if.ts";
 
 const megabyte = 1024 * 1024;
 
@@ -50,6 +51,7 @@ export async function buildApp(bench: Bench, onRoute?: (route: string) => void):
   });
   for (const routes of [
     caseRoutes,
+    whatIfRoutes,
     filmRoutes,
     comparisonRoutes,
     documentRoutes,

@@ -35,7 +35,6 @@ export const anaestheticTopic = defineTopic({
   input: anaestheticInput,
   output: anaestheticOutput,
   sources,
-  asked: "onTheShell",
   compute: anaesthetic,
 });
 
@@ -85,14 +84,21 @@ const basisOf = ({ input, set, mass, vasoconstrictors }: Told) => ({
     "Agents add up as fractions of their own limits (from memory).",
     "A cartridge holds what its label says, and all of it is given.",
     ...(input.cardiacRisk === undefined ? ["Whether there is cardiac risk was not said: taken as none."] : []),
-    ...(input.confirmed === undefined || input.confirmed.length === 0
-      ? []
-      : [`Confirmed although unusual: ${input.confirmed.join(", ")}.`]),
+    ...(input.ageIsLeast === true && input.ageYears !== undefined
+      ? [`Age: ${input.ageYears} years at least, as the year of birth allows; it may be one more.`]
+      : []),
+    ...confirmedText(input),
   ],
   sources: [...new Set([...setSources(set, input), recalled.id, ...vasoconstrictors.map((row) => row.source ?? "")])]
     .filter((id) => sources.some((source) => source.id === id))
     .concat(mass.byFormula ? [devine.id] : []),
 });
+
+/** What was confirmed, of all of it or of one dose. */
+function confirmedText({ confirmed = [], given, planned }: AnaestheticInput): string[] {
+  const all = [...confirmed, ...given.flatMap((dose) => dose.confirmed ?? []), ...(planned?.confirmed ?? [])];
+  return all.length === 0 ? [] : [`Confirmed although unusual: ${[...new Set(all)].join(", ")}.`];
+}
 
 /** Sources of an agent's limit, and of what cautions quote of lidocaine. */
 const setSources = ({ limits }: Told["set"], { given, planned }: AnaestheticInput): string[] =>

@@ -27,7 +27,6 @@ export const irrigationTopic = defineTopic({
   input: irrigationInput,
   output: irrigationOutput,
   sources,
-  asked: "onTheShell",
   compute: irrigation,
 });
 

@@ -26,7 +26,6 @@ export const solventTopic = defineTopic({
   input: solventInput,
   output: solventOutput,
   sources: solventSources,
-  asked: "onTheShell",
   compute: solvent,
 });
 

@@ -21,7 +21,6 @@ export const ultrasonicHeatTopic = defineTopic({
   input: ultrasonicHeatInput,
   output: ultrasonicHeatOutput,
   sources,
-  asked: "onTheShell",
   compute: ultrasonicHeat,
 });
 

@@ -44,8 +44,13 @@ const unlikelyCount = (cartridges: number, path: string): Unlikely[] =>
         },
       ];
 
-const isConfirmed = ({ path, confirmable }: Unlikely, { confirmed = [] }: AnaestheticInput): boolean =>
-  confirmable && confirmed.some((name) => path === name || path.endsWith(`.${name}`));
+function isConfirmed({ path, confirmable }: Unlikely, input: AnaestheticInput): boolean {
+  const [, index] = /^given\[(\d+)\]\./.exec(path) ?? [];
+  const dose =
+    index === undefined ? (path.startsWith("planned.") ? input.planned : undefined) : input.given[Number(index)];
+  const confirmed = [...(input.confirmed ?? []), ...(dose?.confirmed ?? [])];
+  return confirmable && confirmed.some((name) => path === name || path.endsWith(`.${name}`));
+}
 
 function ownLimitFaults(limitSet: AnaestheticInput["limitSet"]): Fault[] {
   if (limitSet === undefined || typeof limitSet === "string") return [];

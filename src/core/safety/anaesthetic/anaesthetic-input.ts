@@ -42,11 +42,17 @@ const vasoconstrictor = z
 /** A vasoconstrictor and its strength. */
 export type Vasoconstrictor = z.infer<typeof vasoconstrictor>;
 
+/** What can be confirmed to be as it is written although it is unusual. */
+const confirmable = z.enum(["bodyMassKg", "percent", "ratio", "iuPerMl", "cartridgeMl", "cartridges"]);
+/** One of them by name. */
+export type Confirmable = z.infer<typeof confirmable>;
+
 const solution = {
   agent,
   percent: z.number().gt(0).max(100).describe("4 for 4 %, which is 40 mg/ml."),
   vasoconstrictor: vasoconstrictor.optional(),
   cartridgeMl: z.number().gt(0).max(50).describe("Volume of a cartridge, as 1.7, 1.8 or 2.2 ml."),
+  confirmed: z.array(confirmable).max(6).optional().describe("What of this one a person confirmed although unusual."),
 };
 
 const givenDose = z.strictObject({
@@ -75,7 +81,7 @@ const plannedDose = z.strictObject({
 export type PlannedDose = z.infer<typeof plannedDose>;
 
 /** What a cartridge holds, given or planned. */
-export type Solution = Omit<PlannedDose, "cartridges">;
+export type Solution = Omit<PlannedDose, "cartridges" | "confirmed">;
 
 const ownDoseLimit = z.strictObject({
   agent,
@@ -92,15 +98,11 @@ const ownVasoconstrictorLimit = z.strictObject({
   source: z.string().min(1).max(300),
 });
 
-/** What can be confirmed to be as it is written although it is unusual. */
-const confirmable = z.enum(["bodyMassKg", "percent", "ratio", "iuPerMl", "cartridgeMl", "cartridges"]);
-/** One of them by name. */
-export type Confirmable = z.infer<typeof confirmable>;
-
 /** What the anaesthetic that is left to give is computed from. */
 export const anaestheticInput = z.strictObject({
   bodyMassKg: z.number().min(2).max(400).describe("In kilograms."),
   ageYears: z.number().min(0).max(120).optional(),
+  ageIsLeast: z.boolean().optional().describe("Whether the age is the lower of the two that a year of birth allows."),
   heightCm: z.number().min(45).max(250).optional().describe("With sex: the ideal mass of an adult in obesity."),
   sex: z.enum(["female", "male"]).optional(),
   idealMassKg: z.number().min(2).max(200).optional().describe("Given by a person; goes before height and sex."),

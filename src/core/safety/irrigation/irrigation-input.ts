@@ -52,7 +52,7 @@ const step = z.strictObject({
 export type Step = z.infer<typeof step>;
 
 const protocolLine = z.strictObject({
-  solution: z.enum(solutionNames),
+  solution,
   minutesAtLeast: z.number().min(0).max(240).optional(),
   minutesAtMost: z.number().min(0).max(240).optional(),
   volumeMlAtLeast: z.number().min(0).max(500).optional(),

@@ -1,6 +1,5 @@
 import { z } from "zod";
 import { outputParts } from "../../basis.ts";
-import { solutionNames } from "./irrigation-input.ts";
 
 const total = z.strictObject({
   solution: z.string(),
@@ -31,7 +30,7 @@ const clash = z.strictObject({
 export type Clash = z.infer<typeof clash>;
 
 const protocol = z.strictObject({
-  solution: z.enum(solutionNames),
+  solution: z.string(),
   what: z.enum(["minutesAtLeast", "minutesAtMost", "volumeMlAtLeast"]),
   wanted: z.number(),
   found: z.number(),

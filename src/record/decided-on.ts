@@ -8,5 +8,6 @@ import { type Part, partsOf } from "./parts.ts";
 export function decidedOn(parts: readonly Part[]): readonly string[] {
   const plans = partsOf(parts, "plan").flatMap(({ body }) => [body.planEntry, body.difficultyEntry]);
   const diagnoses = partsOf(parts, "diagnosis").map(({ body }) => body.suggestion);
-  return [...new Set([...diagnoses, ...plans].filter((id) => id !== undefined))];
+  const told = partsOf(parts, "handback").map(({ body }) => body.figure?.entry);
+  return [...new Set([...diagnoses, ...plans, ...told].filter((id) => id !== undefined))];
 }

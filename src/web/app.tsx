@@ -1,5 +1,6 @@
 import { lazy, Suspense, useState } from "react";
 import { Route, Switch } from "wouter";
+import { EmergencyLink } from "./parts/emergency-link.tsx";
 import { NothingHere } from "./parts/nothing-here.tsx";
 import { Opening } from "./parts/opening.tsx";
 import { RoomBoundary } from "./parts/room-boundary.tsx";
@@ -7,6 +8,7 @@ import { SayRefusal } from "./parts/say-refusal.tsx";
 import { ShortcutSheet } from "./parts/shortcut-sheet.tsx";
 import { useShortcut } from "./parts/shortcuts.ts";
 import { useSettings } from "./record/readings.ts";
+import { EmergencyRoom } from "./rooms/emergency/emergency-room.tsx";
 import { FirstStart } from "./rooms/first-start/first-start.tsx";
 import { LogbookRoom } from "./rooms/logbook/logbook-room.tsx";
 
@@ -38,16 +40,31 @@ const CompareRoom = lazy(async () => ({
   default: (await import("./rooms/light-box/compare/compare-room.tsx")).CompareRoom,
 }));
 
-/** The whole window: the first question if nobody has answered it, otherwise the room that the address names. */
-export function App() {
+/** The whole window: the room that is asked for, and the emergency page that can lie above any of them. */
+export const App = () => (
+  <>
+    <Window />
+    <EmergencyRoom />
+  </>
+);
+
+/** The first question if nobody has answered it, otherwise the room that the address names. */
+function Window() {
   const settings = useSettings();
   const [sheet, setSheet] = useState(false);
   useShortcut("?", "Everywhere", "This sheet", () => setSheet(true));
-  if (settings.error) return <SayRefusal of={settings.error} retry={() => void settings.refetch()} whole />;
+  if (settings.error)
+    return (
+      <>
+        <Corner />
+        <SayRefusal of={settings.error} retry={() => void settings.refetch()} whole />
+      </>
+    );
   if (settings.data === undefined) return <Opening />;
   if (settings.data.who === "")
     return (
       <RoomBoundary>
+        <Corner />
         <FirstStart settings={settings.data} />
       </RoomBoundary>
     );
@@ -62,6 +79,13 @@ export function App() {
     </>
   );
 }
+
+/** The way to the emergency page where no head is. */
+const Corner = () => (
+  <header className="emergency-corner">
+    <EmergencyLink />
+  </header>
+);
 
 function Rooms() {
   return (

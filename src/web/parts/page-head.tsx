@@ -1,5 +1,6 @@
 import type { ReactNode } from "react";
 import { Link, useRoute } from "wouter";
+import { EmergencyLink } from "./emergency-link.tsx";
 import "./page-head.css";
 
 interface PageHeadOptions {
@@ -8,7 +9,7 @@ interface PageHeadOptions {
   readonly end?: ReactNode;
 }
 
-/** The line at the top of every room: the mark that leads to the logbook, what the room is about, and what can be done. */
+/** The line at the top of every room: the mark that leads to the logbook, what the room is about, what can be done, and the emergency page. */
 export function PageHead({ children, end }: PageHeadOptions) {
   const [atHome] = useRoute("/");
   return (
@@ -23,6 +24,7 @@ export function PageHead({ children, end }: PageHeadOptions) {
       </Link>
       <div className="page-head-about">{children}</div>
       <div className="page-head-end">{end}</div>
+      <EmergencyLink />
     </header>
   );
 }

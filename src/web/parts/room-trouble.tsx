@@ -1,6 +1,7 @@
 import { useEffect, useRef } from "react";
 import { Link } from "wouter";
 import { Button } from "./button.tsx";
+import { EmergencyLink } from "./emergency-link.tsx";
 import type { Ground } from "./ground.ts";
 import "./say-refusal.css";
 
@@ -17,6 +18,9 @@ export function RoomTrouble({ error, ground, openAgain }: RoomTroubleOptions) {
   useEffect(() => heading.current?.focus(), []);
   return (
     <main className="room-trouble" data-room={ground}>
+      <div className="emergency-corner">
+        <EmergencyLink />
+      </div>
       <div className="say-whole">
         <h1 ref={heading} tabIndex={-1}>
           This page stopped

@@ -12,6 +12,9 @@ const known = new Map<string, Shortcut>();
 /** The shortcuts that work now, for the sheet that lists them. */
 export const shortcutsNow = (): readonly Shortcut[] => [...known.values()];
 
+/** A function key types nothing, so it may act in a text field and above an open dialog too. */
+const isFunctionKey = (keys: string): boolean => /^F\d+$/.test(keys);
+
 /** Whether a key press belongs to a field that takes text. */
 export function inTextField(target: EventTarget | null): boolean {
   if (!(target instanceof HTMLElement)) return false;
@@ -29,8 +32,9 @@ export function keysOf(event: Pick<KeyboardEvent, "key" | "ctrlKey" | "metaKey" 
   return [...held, ...shift, letter].join("+");
 }
 
-/** Whether a key may act now: never bare letters inside a text field, and never behind an open dialog. */
+/** Whether a key may act now: never bare letters inside a text field, and never behind an open dialog; a function key always. */
 function mayAct(event: KeyboardEvent, keys: string): boolean {
+  if (isFunctionKey(keys)) return true;
   if (event.defaultPrevented || document.querySelector("dialog[open], [role=dialog], [role=menu]")) return false;
   return keys.includes("Control+") || !inTextField(event.target);
 }
@@ -45,10 +49,11 @@ export function useShortcut(keys: string, room: string, does: string, act: (even
       if (keysOf(event) !== keys || !mayAct(event, keys)) return;
       if (latest.current(event) !== false) event.preventDefault();
     };
-    window.addEventListener("keydown", press);
+    const first = { capture: isFunctionKey(keys) };
+    window.addEventListener("keydown", press, first);
     return () => {
       known.delete(keys + room);
-      window.removeEventListener("keydown", press);
+      window.removeEventListener("keydown", press, first);
     };
   }, [keys, room, does]);
 }

@@ -1,5 +1,8 @@
 /** Bodies that are written by their letters. */
-const bodies: Readonly<Record<string, string>> = { Aae: "AAE", Ese: "ESE", Iso: "ISO" };
+const bodies: Readonly<Record<string, string>> = {
+  ...{ Aae: "AAE", Ese: "ESE", Iso: "ISO" },
+  ...{ Epa: "EPA", Iris: "IRIS", Niosh: "NIOSH", Idlh: "IDLH", Osha: "OSHA", Ec: "EC", Eu: "EU" },
+};
 
 /**
  * `Ng Gulabivala 2011` from the id of a published source, `ESE 2019, deep caries` where it is one of several of a year;

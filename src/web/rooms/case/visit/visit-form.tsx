@@ -3,6 +3,7 @@ import { ChoiceField, SelectField } from "../../../parts/fields/choice-field.tsx
 import { DayField } from "../../../parts/fields/day-field.tsx";
 import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
+import { AirSection } from "./air/air-section.tsx";
 import { BeforeWork } from "./before-work.tsx";
 import { CanalTables } from "./canal-tables.tsx";
 import { Closing } from "./closing.tsx";
@@ -19,6 +20,7 @@ export const VisitForm = () => (
     </div>
     <CanalTables />
     <Materials />
+    <AirSection />
     <Closing />
     <BeforeWork />
     <section className="form-part">

@@ -39,5 +39,6 @@ export const templateStep = z.strictObject(asked);
 export const visitStep = z.strictObject({
   ...asked,
   doneAtMin: atMin.optional(),
+  done: z.literal(true).optional().describe("Done, at a minute that nobody noted."),
   leftOut: line.optional().describe("Why it was left out."),
 });

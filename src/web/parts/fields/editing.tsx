@@ -126,3 +126,10 @@ export function useField(at: BodyPath, label: string): Field {
     change?.((before) => withValueAt(before, place, next), `${lowered(fullLabel)}: ${inWords}`, when);
   return { id: useId(), value: valueAt(body, place), fault, readOnly: change === undefined, fullLabel, write };
 }
+
+/** What was refused under a place of the sheet; paths inside it. */
+export function useFaultsUnder(at: BodyPath): readonly Fault[] {
+  const { faults, at: outer } = useEditing();
+  const place = `${joined(outer, at)}.`;
+  return faults.flatMap(({ path, says }) => (path.startsWith(place) ? [{ path: path.slice(place.length), says }] : []));
+}

@@ -1,129 +1,143 @@
-import { type FormEvent, type ReactNode, useState } from "react";
-import { Link } from "wouter";
+import { useQueryClient } from "@tanstack/react-query";
+import { type ReactNode, useCallback, useEffect, useState } from "react";
 import type { Settings } from "../../../record/settings.ts";
-import { notationWords, roleWords } from "../../../record/words/case-words.ts";
-import { useAnnounce } from "../../parts/announcer.tsx";
-import { Button } from "../../parts/button.tsx";
+import { type SectionName, sectionNames } from "../../../record/settings-sections.ts";
+import { KeyHint } from "../../parts/key-hint.tsx";
+import { Opening } from "../../parts/opening.tsx";
 import { PageHead } from "../../parts/page-head.tsx";
 import { SayRefusal } from "../../parts/say-refusal.tsx";
+import { useShortcut } from "../../parts/shortcuts.ts";
 import { useTitle } from "../../parts/use-title.ts";
-import { useKeepSettings, useSession, useSettings } from "../../record/readings.ts";
-import { clickSigmaOrigin } from "../../words/click-sigma-words.ts";
-import { sentenceInWords } from "../../words/value-words.ts";
-import { Choice } from "../first-start/first-start.tsx";
+import { useSession, useSettings } from "../../record/readings.ts";
+import { AirLimits } from "./air-limits.tsx";
+import { AnaestheticLimits } from "./anaesthetic-limits.tsx";
+import { EmergencyFields } from "./emergency-fields.tsx";
+import { FilmsFields } from "./films-fields.tsx";
+import { IrrigationFields } from "./irrigation-fields.tsx";
+import { RoomSection } from "./room-section.tsx";
 import "./settings-room.css";
+import { sectionTitles } from "./section-titles.ts";
+import { SettingsSection } from "./settings-section.tsx";
+import { YouFields } from "./you-fields.tsx";
 
-/** What the person set once. */
+/** What the person and the clinic set once. */
 export function SettingsRoom() {
   useTitle("Settings");
-  const settings = useSettings();
+  const { data, error, refetch } = useSettings();
+  useReadAnew();
   return (
     <>
       <PageHead>
         <h1 className="settings-title">Settings</h1>
       </PageHead>
-      <main className="settings-page">{settings.data && <SettingsForm settings={settings.data} />}</main>
+      {data && <Sections settings={data} />}
+      {!data && (error ? <SayRefusal of={error} retry={() => void refetch()} whole /> : <Opening says="Opening" />)}
     </>
   );
 }
 
-function SettingsForm({ settings }: { readonly settings: Settings }) {
-  const [draft, setDraft] = useState({
-    ...settings,
-    clickSigmaPx: String(settings.clickSigmaPx),
-    stopShortMm: String(settings.stopShortMm),
-  });
-  const keep = useKeepSettings();
-  const announce = useAnnounce();
+/** Another window may have kept something since. */
+function useReadAnew(): void {
+  const client = useQueryClient();
+  useEffect(() => void client.invalidateQueries({ queryKey: ["settings"] }), [client]);
+}
+
+function Sections({ settings }: { readonly settings: Settings }) {
   const session = useSession();
-  const change = (part: Partial<typeof draft>) => setDraft((before) => ({ ...before, ...part }));
-  const numbers = [draft.clickSigmaPx, draft.stopShortMm].map((text) => Number(text.replace(",", ".")));
-  const [clickSigmaPx = 0, stopShortMm = 0] = numbers;
-  const submit = (event: FormEvent) => {
-    event.preventDefault();
-    keep.mutate({ ...draft, clickSigmaPx, stopShortMm }, { onSuccess: () => announce("Settings saved") });
-  };
+  const [unsaved, setUnsaved] = useState<readonly SectionName[]>([]);
+  const tellChanged = useCallback(
+    (name: SectionName, isChanged: boolean) =>
+      setUnsaved((before) => [...before.filter((one) => one !== name), ...(isChanged ? [name] : [])]),
+    [],
+  );
   return (
-    <form className="settings-form" onSubmit={submit}>
-      <label>
-        <span className="field-label">Name under which changes are recorded</span>
-        <input className="field-line" value={draft.who} onChange={({ target }) => change({ who: target.value })} />
-      </label>
-      <Choice label="Part" words={roleWords} value={draft.role} choose={(role) => change({ role })} />
-      <Choice
-        label="Notation of teeth"
-        words={notationWords}
-        value={draft.notation}
-        choose={(notation) => change({ notation })}
-      />
-      <Figure
-        label="Click error"
-        unit="px"
-        says="How far a click of yours misses, as a standard deviation per axis. Every measure on a film carries it."
-        origin={<Origin settings={settings} />}
-        value={draft.clickSigmaPx}
-        change={(text) => change({ clickSigmaPx: text })}
-      />
-      <Figure
-        label="Stop short of the apex"
-        unit="mm"
-        says="How far short of the radiographic apex a length stops; 0.5 is common practice."
-        value={draft.stopShortMm}
-        change={(text) => change({ stopShortMm: text })}
-      />
-      {keep.error && <SayRefusal of={keep.error} />}
-      <Button
-        type="submit"
-        weight="strong"
-        disabled={keep.isPending || draft.who.trim() === "" || numbers.some(Number.isNaN)}
-      >
-        Save
-      </Button>
-      {session.data && (
-        <p className="quiet settings-where">
-          Canalog {session.data.version}. The record is kept in {session.data.home}.
-        </p>
-      )}
-    </form>
+    <div className="settings-columns">
+      <SectionIndex unsaved={unsaved} />
+      <main className="settings-page">
+        {sectionNames.map((name) => (
+          <SettingsSection key={name} {...{ name, settings, tellChanged, says: saysOf(name) }}>
+            {fieldsOf(name, settings)}
+          </SettingsSection>
+        ))}
+        {session.data && (
+          <p className="quiet settings-where">
+            Canalog {session.data.version}. The record is kept in {session.data.home}.
+          </p>
+        )}
+      </main>
+    </div>
   );
 }
 
-interface FigureOptions {
-  readonly label: string;
-  readonly unit: string;
-  readonly says: string;
-  readonly origin?: ReactNode;
-  readonly value: string;
-  readonly change: (text: string) => void;
+function SectionIndex({ unsaved }: { readonly unsaved: readonly SectionName[] }) {
+  return (
+    <nav className="settings-index" aria-label="Sections of the settings">
+      <ol>
+        {sectionNames.map((name, index) => (
+          <IndexLine key={name} name={name} digit={String(index + 1)} isUnsaved={unsaved.includes(name)} />
+        ))}
+      </ol>
+    </nav>
+  );
 }
 
-/** Where the click error came from, and the way to measure it. */
-const Origin = ({ settings }: { readonly settings: Settings }) => (
-  <span className="settings-origin">
-    {sentenceInWords(clickSigmaOrigin(settings))}.{" "}
-    {settings.clickSigmaFrom === undefined ? (
-      <Link href="/calibration">Measure it</Link>
-    ) : (
-      <Link href={`/calibration/clicks/${settings.clickSigmaFrom.exerciseId}`}>Its exercise</Link>
-    )}
-  </span>
-);
+interface IndexLineOptions {
+  readonly name: SectionName;
+  readonly digit: string;
+  readonly isUnsaved: boolean;
+}
 
-const Figure = ({ label, unit, says, origin, value, change }: FigureOptions) => (
-  <div className="settings-figure">
-    <label>
-      <span className="field-label">{label}</span>
-      <span className="field-number">
-        <input
-          className="field-line"
-          inputMode="decimal"
-          value={value}
-          onChange={({ target }) => change(target.value)}
-        />
-        <span className="field-unit">{unit}</span>
-      </span>
-      <span className="quiet">{says}</span>
-    </label>
-    {origin}
-  </div>
-);
+function IndexLine({ name, digit, isUnsaved }: IndexLineOptions) {
+  const go = () => document.getElementById(`${name}-title`)?.focus();
+  useShortcut(digit, "Settings", `Section: ${sectionTitles[name].toLowerCase()}`, go);
+  return (
+    <li>
+      <a href={`#${name}`} className="settings-index-line" onClick={go} aria-keyshortcuts={digit}>
+        <KeyHint keys={digit} />
+        <span>{sectionTitles[name]}</span>
+        {isUnsaved && <span className="settings-state">◆ not saved</span>}
+      </a>
+    </li>
+  );
+}
+
+const copies =
+  "A visit takes a copy when it begins. What you change here changes no past visit; an open visit takes it by a press of its own.";
+
+function saysOf(name: SectionName): string {
+  switch (name) {
+    case "you":
+      return "Who writes on this machine, and how a tooth is written.";
+    case "films":
+      return "What measures on films rest on.";
+    case "room":
+      return `The room in which solvents are used. Nothing is filled in for you: without a room there is no sum of its air. ${copies}`;
+    case "air":
+      return `Limits that bind where you work, beside the published ones, which always count. ${copies}`;
+    case "anaesthetic":
+      return `Whose limits count for a visit's local anaesthetic. ${copies}`;
+    case "irrigation":
+      return `What your clinic wants of irrigants and needles. What stays empty is taken as it says. ${copies}`;
+    case "emergency":
+      return "What the emergency page shows first: your own calls and protocols go before the usual first steps. They are read at the moment of need, so every machine of the clinic needs them.";
+  }
+}
+
+function fieldsOf(name: SectionName, settings: Settings): ReactNode {
+  switch (name) {
+    case "you":
+      return <YouFields />;
+    case "films":
+      return <FilmsFields settings={settings} />;
+    case "room":
+      return <RoomSection />;
+    case "air":
+      return <AirLimits />;
+    case "anaesthetic":
+      return <AnaestheticLimits />;
+    case "irrigation":
+      return <IrrigationFields />;
+    case "emergency":
+      return <EmergencyFields />;
+  }
+}

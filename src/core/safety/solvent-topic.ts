@@ -21,7 +21,7 @@ import { solventSources } from "./solvent/solvent-sources.ts";
  */
 export const solventTopic = defineTopic({
   name: "solvent",
-  version: 1,
+  version: 2,
   summary: "Solvent vapour over the visit against every limit by its own averaging time, and what passed the foramen.",
   input: solventInput,
   output: solventOutput,

@@ -48,7 +48,7 @@ export function roomAnswer(
   const zones: ZoneLooks[] = zonesOf({ air }).map((zone) => zoneWithDay(zone, looks, otherMgM3));
   const dispensedMl = input.doses.reduce((sum, { volumeMl }) => sum + volumeMl, 0);
   return {
-    ...zonesTold(input, { looks, zones, units, rates }),
+    ...zonesTold(input, { looks, zones, units, rates, otherMgM3 }),
     limits: heldToLimits(limits, zones, units),
     ...volumeAtFirstLimit({ laws, looks, doses, dispensedMl, limits, otherMgM3, units }),
     massBalance: massBalance(input, facts, middleOf(looks), air),
@@ -75,12 +75,16 @@ interface Told {
   readonly zones: readonly ZoneLooks[];
   readonly units: GasUnits;
   readonly rates: RatesAsked;
+  readonly otherMgM3: number;
 }
 
-function zonesTold({ doses }: SolventInput, { looks, zones, units, rates }: Told): Pick<RoomPart, "far" | "near"> {
+function zonesTold(
+  { doses }: SolventInput,
+  { looks, zones, units, rates, otherMgM3 }: Told,
+): Pick<RoomPart, "far" | "near"> {
   const atOnce = rates.kind === "instant";
   const times = seriesTimes(middleOf(looks), atOnce ? doses.map(({ atMin }) => atMin) : []);
-  const told = zones.map((zone) => zoneTold(zone, { looks, times, units, atOnce }));
+  const told = zones.map((zone) => zoneTold(zone, { looks, times, units, atOnce, otherMgM3 }));
   const [far, near] = told;
   if (far === undefined) throw new Error("a room has a far zone");
   return { far, ...(near === undefined ? {} : { near }) };

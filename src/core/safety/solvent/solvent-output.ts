@@ -29,6 +29,21 @@ const zone = z.strictObject({
       highMgM3: z.number().optional(),
     }),
   ),
+  means: z
+    .array(
+      z.strictObject({
+        averagingMin: z.union([z.literal(15), z.literal(60), z.literal(480)]),
+        series: z.array(
+          z.strictObject({
+            tMin: z.number(),
+            ...level,
+            lowPpm: z.number().optional().describe("Over the range of rates."),
+            highPpm: z.number().optional(),
+          }),
+        ),
+      }),
+    )
+    .describe("Each running mean over the minutes before a time, at the times of the series, to seven figures."),
 });
 /** One zone of the room. */
 export type Zone = z.infer<typeof zone>;

@@ -1,4 +1,5 @@
 import type { ZoneLooks } from "./held-to-limits.ts";
+import { meanSeries } from "./mean-series.ts";
 import type { GasUnits } from "./molar-volume.ts";
 import { middleOf, type RoomLook } from "./room-look.ts";
 import type { ZoneName } from "./room-modes.ts";
@@ -25,7 +26,14 @@ export function zoneTold(
     times,
     units,
     atOnce,
-  }: { looks: readonly RoomLook[]; times: readonly number[]; units: GasUnits; atOnce: boolean },
+    otherMgM3,
+  }: {
+    looks: readonly RoomLook[];
+    times: readonly number[];
+    units: GasUnits;
+    atOnce: boolean;
+    otherMgM3: number;
+  },
 ): Zone {
   const told = (of: (figures: ZoneFigures) => number) => levelOver(of(middle), all.map(of), units);
   return {
@@ -35,6 +43,7 @@ export function zoneTold(
     mean480: told(({ mean480 }) => mean480),
     upperBound: atOnce && zone === "near",
     series: zoneSeries(zone, times, middleOf(looks), looks),
+    means: meanSeries({ zone, looks, times, units, otherMgM3 }),
   };
 }
 

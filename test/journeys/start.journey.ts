@@ -60,8 +60,7 @@ describe("the commands", () => {
   });
 
   it("take a film in, make a document, check, back up and bring back all of it", { timeout: 120_000 }, async () => {
-    const home = newHome("before the first start");
-    await (await startServer(home)).stop();
+    const home = newHome("with the demo");
     const film = join(root, "data/samples/dicom-synthetic/io_rod.dcm");
     const taken = ["--case", "demo-b", "--taken-on", "2026-03-04", "--purpose", "recall"];
     expect(await canalog(home, ["import", film, ...taken])).toMatchObject({ code: 0 });

@@ -28,10 +28,17 @@ describe("the demo's cabinet", () => {
     const shipped = readFileSync("data/demo/cabinet.json", "utf8");
     expect(shipped === made, "run node scripts/demo/make-cabinet.mjs").toBe(true);
     expect(items.every(({ body }) => body.demo === true)).toBe(true);
-    const counts = (["instrument", "file", "sequence"] as const).map(
+    const counts = (["instrument", "file", "sequence", "stock", "template"] as const).map(
       (of) => items.filter(({ kind }) => kind === of).length,
     );
-    expect(counts).toEqual([10, 4, 2]);
+    expect(counts).toEqual([10, 4, 2, 12, 2]);
+  });
+
+  it("has templates that offer only what the cabinet holds", () => {
+    const stock = new Set(items.flatMap(({ kind, id }) => (kind === "stock" ? [id] : [])));
+    const offered = items.flatMap((item) => (item.kind === "template" ? item.body.stock : []));
+    expect(offered.length).toBeGreaterThan(10);
+    expect(offered.filter((id) => !stock.has(id))).toEqual([]);
   });
 
   it("holds instruments that can be; one is of no size of the series", () => {

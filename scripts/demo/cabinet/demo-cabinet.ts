@@ -1,6 +1,8 @@
 import type { CabinetGesture, CabinetOperation } from "../../../src/record/cabinet/cabinet-gesture.ts";
 import type { CabinetItemOf, CabinetKind } from "../../../src/record/cabinet/cabinet-item.ts";
 import { demoFiles } from "./demo-files.ts";
+import { demoStock } from "./demo-stock.ts";
+import { demoTemplates } from "./demo-templates.ts";
 
 type Instrument = CabinetItemOf<"instrument">["body"];
 
@@ -71,8 +73,12 @@ const sequences: readonly CabinetOperation[] = [
   }),
 ];
 
-/** The demo's cabinet as one gesture: invented instruments, two sequences and four counted files. */
+const files = demoFiles.map(({ id, body }) => put("file", id, { ...body, demo }));
+const stock = Object.entries(demoStock).map(([id, body]) => put("stock", id, body));
+const templates = Object.entries(demoTemplates).map(([id, body]) => put("template", id, body));
+
+/** The demo's cabinet as one gesture: invented instruments, counted files, sequences, materials and two kinds of visit. */
 export const demoCabinet = (): CabinetGesture => ({
   words: "The demo's cabinet added",
-  operations: [...instruments, ...demoFiles.map(({ id, body }) => put("file", id, { ...body, demo })), ...sequences],
+  operations: [...instruments, ...files, ...sequences, ...stock, ...templates],
 });

@@ -14,7 +14,7 @@ export function DueLink() {
   return (
     <Link href="/due" className="button button-bare due-link" aria-keyshortcuts="d">
       Due
-      {week > 0 && <span className="due-link-count">{numberInWords(week, 0)} this week</span>}
+      {week > 0 && <span className="due-link-count due-link-week">{numberInWords(week, 0)} this week</span>}
       {overdue > 0 && (
         <span className="due-link-count look">
           <span aria-hidden="true">▲ </span>

@@ -73,10 +73,7 @@ function Row({ due, today }: { readonly due: DueView; readonly today: string }) 
         {tooth}
       </span>
       <span>{due.pseudonym}</span>
-      <span className="due-row-mark">
-        <span className="unseen">mark in the calendar </span>
-        {due.mark}
-      </span>
+      <span className="due-row-mark">mark {due.mark}</span>
       <span>{due.demo && <span className="due-row-demo">Demo: invented</span>}</span>
     </Link>
   );

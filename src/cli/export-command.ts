@@ -15,7 +15,7 @@ import { progressLine } from "./progress-line.ts";
 import { recordHome } from "./record-home.ts";
 import { shipped } from "./shipped.ts";
 
-/** `canalog export CASE --as deck|handout|consent|piece`: a document, written whole or not at all. */
+/** `canalog export CASE --as deck|handout|consent|piece|letter`: a document, written whole or not at all. */
 export async function exportCommand(caseId: string, options: { as: string; to?: string }): Promise<void> {
   const as = documentKinds.find((kind) => kind === options.as);
   if (as === undefined)

@@ -43,7 +43,7 @@ program
   .command("export")
   .description("write a document of a case")
   .argument("<case>", "its id, as the end of its address says: /case/ID")
-  .requiredOption("--as <document>", "deck, handout, consent or piece")
+  .requiredOption("--as <document>", "deck, handout, consent, piece or letter")
   .option("--to <file>", "where to write it; default: its own name, here")
   .action(async (caseId, options) => (await import("./export-command.ts")).exportCommand(caseId, options));
 program

@@ -16,6 +16,7 @@ const lastStep = {
   handout: "Setting the hand-out",
   consent: "Setting the consent page",
   piece: "Setting the page about the piece",
+  letter: "Setting the letter",
 } as const;
 
 /**

@@ -15,4 +15,6 @@ export interface CaseSource {
   readonly methods: ReadonlyMap<string, string>;
   readonly notation: "twoDigit" | "universal" | "quadrant";
   readonly theme: ThemeName;
+  /** Whom the clinic calls first; absent where the settings name no one. */
+  readonly firstCall?: { readonly who: string; readonly number: string } | undefined;
 }

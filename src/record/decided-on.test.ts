@@ -14,7 +14,7 @@ const diagnosis = (suggestion: string | undefined) =>
 it("names each entry that a decision was made on once, and none where none was kept", () => {
   const parts = [diagnosis(a), plan("one", { planEntry: b, difficultyEntry: c }), plan("two", { planEntry: b })];
   expect(decidedOn(parts)).toEqual([a, b, c]);
-  const figure = { entry: a, way: "retreat", outcome: "one" } as const;
+  const figure = { entry: "a".repeat(64), way: "retreat", outcome: "one" } as const;
   const words = { restoreWith: "", orificesMarkedBy: "", warnings: "", prognosis: "" };
   expect(decidedOn([part("handback", "back", { on: "2024-02-01", ...words, figure })])).toEqual([a]);
   expect(decidedOn([diagnosis(undefined), plan("one", {})])).toEqual([]);

@@ -5,6 +5,7 @@ import type { CaseSource } from "../pages/case-source.ts";
 import { consentSheet } from "../pages/consent-sheet.ts";
 import { deck } from "../pages/deck.ts";
 import { handout } from "../pages/handout.ts";
+import { letter } from "../pages/letter.ts";
 import { comparedPicture, numbersIn, type PageModel } from "../pages/page-model.ts";
 import { pieceSheet } from "../pages/piece-sheet.ts";
 import { decidedOn } from "../record/decided-on.ts";
@@ -22,6 +23,7 @@ const models: Readonly<Record<DocumentKind, (source: CaseSource) => PageModel>> 
   handout,
   consent: consentSheet,
   piece: pieceSheet,
+  letter,
 };
 
 /** Where a document is made from and kept. */
@@ -55,6 +57,7 @@ export async function writeDocument(
     references: new Map([...guideSources, ...topics.flatMap((topic) => topic.sources)].map((one) => [one.id, one])),
     methods: new Map(topics.map((topic) => [topic.name, topic.summary])),
     theme: "paper",
+    firstCall: settings.emergency?.calls[0],
   };
   const model = models[asked.as](source);
   const bytes = await place.documents.make(

@@ -30,6 +30,10 @@ export const paperLooks: Readonly<Record<Exclude<PageModel["as"], "deck">, Paper
     ...{ body: 8.4, quietEm: 1, caption: 6.8, footer: 7.5, title: 17, section: 10.5, heading: 8.2 },
     ...{ leading: 0.5, spacing: 0.6, wideMm: 74, besideMm: 66 },
   },
+  letter: {
+    ...{ body: 9, quietEm: 0.95, caption: 7.5, footer: 7.5, title: 15, section: 11, heading: 9 },
+    ...{ leading: 0.5, spacing: 0.6, wideMm: 70, besideMm: 60 },
+  },
   consent: large,
   piece: large,
 };

@@ -65,7 +65,8 @@ export const shortSource = (id: string, references: CaseSource["references"]): s
   `${sourceName(id)}${references.get(id)?.verification === "seen" ? "" : "*"}`;
 
 /** What stands under every document. */
-const caution = "These figures support, and never replace, licensed judgement, product labelling and local rules.";
+export const caution =
+  "These figures support, and never replace, licensed judgement, product labelling and local rules.";
 
 function sourceIdsOf({ ledger, kept = [] }: CaseSource, pages: readonly Page[]): string[] {
   const printed = new Set(numbersIn({ pages }).map(({ ledgerEntry }) => ledgerEntry));

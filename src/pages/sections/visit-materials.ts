@@ -20,7 +20,7 @@ type Visit = BodyOf<"visit">;
 /** Each injection: what, how much, where, when. */
 export function anaestheticTable({ anaesthetic }: Visit): Table[] {
   const rows = anaesthetic.map((one) => [
-    `${sentence(agentWords[one.agent])} ${one.percent} %${vasoconstrictorOf(one.vasoconstrictor)}`,
+    sentence(solutionInWords(one)),
     `${one.cartridges} × ${one.cartridgeMl} ml`,
     one.technique ?? "–",
     minuteText(one.atMin),
@@ -28,6 +28,10 @@ export function anaestheticTable({ anaesthetic }: Visit): Table[] {
   const columns = { Given: 0.42, Cartridges: 0.16, Technique: 0.3, "At minute": 0.12 };
   return tableOf("Local anaesthetic", columns, rows);
 }
+
+/** `lidocaine 2 %, epinephrine 1:100 000`. */
+export const solutionInWords = (one: Visit["anaesthetic"][number]): string =>
+  `${agentWords[one.agent]} ${one.percent} %${vasoconstrictorOf(one.vasoconstrictor)}`;
 
 function vasoconstrictorOf(given: Visit["anaesthetic"][number]["vasoconstrictor"]): string {
   if (given === undefined) return "";
@@ -108,7 +112,13 @@ export function filledWith({ canals }: Visit): Block[] {
 }
 
 /** What stayed in the tooth when the patient left. */
-export function leftInTooth({ medicament, temporary, orificeBarrier, buildUp }: Visit): Block[] {
+export function leftInTooth(visit: Visit): Block[] {
+  const lines = leftInWords(visit).map(says);
+  return lines.length === 0 ? [] : [{ kind: "text", heading: "Left in the tooth", lines }];
+}
+
+/** The same as words: `Temporary filling: glass ionomer, 4 mm`. */
+export function leftInWords({ medicament, temporary, orificeBarrier, buildUp }: Visit): readonly string[] {
   const detail = medicament?.detail === undefined || medicament.detail === "" ? "" : `, ${medicament.detail}`;
   const thickness = temporary?.thicknessMm === undefined ? "" : `, ${temporary.thicknessMm} mm`;
   const left = [
@@ -117,8 +127,7 @@ export function leftInTooth({ medicament, temporary, orificeBarrier, buildUp }: 
     ["Barrier at the orifice", orificeBarrier ?? ""],
     ["Build-up", buildUp ?? ""],
   ].filter(([, words]) => words !== "");
-  const lines = left.map(([name, words]) => says(`${name}: ${words}`));
-  return lines.length === 0 ? [] : [{ kind: "text", heading: "Left in the tooth", lines }];
+  return left.map(([name, words]) => `${name}: ${words}`);
 }
 
 /** Where the work was held up to be seen, by whom, and what was said. */

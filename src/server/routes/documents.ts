@@ -12,6 +12,7 @@ const mediaTypes = {
   handout: "application/pdf",
   consent: "application/pdf",
   piece: "application/pdf",
+  letter: "application/pdf",
 } as const;
 
 /** Documents: made as long work with progress, kept, and given back. */

@@ -18,7 +18,10 @@ interface DocumentEntryOptions {
   readonly isFresh: boolean;
 }
 
-const kinds = { deck: "Deck", handout: "Hand-out", consent: "Consent page", piece: "Page about a piece" } as const;
+const kinds = {
+  ...{ deck: "Deck", handout: "Hand-out", consent: "Consent page", piece: "Page about a piece" },
+  letter: "Letter of hand-back",
+} as const;
 
 /** One document that left the bench: what it is, what it tells, which numbers it carries. */
 export function DocumentEntry({ caseId, made, sequence, isFresh }: DocumentEntryOptions) {

@@ -45,17 +45,21 @@ function curvesOf({ near, far }: SolventTold, averagingMin: Averaging): readonly
   return zones.map(([zone, air]) => ({ zone, points: pointsOf(air, averagingMin) }));
 }
 
-/** What was told in mg/m3, in ppm: by the peak, which is told in both. */
 function pointsOf(air: Zone, averagingMin: Averaging): VapourCurve["points"] {
-  const inPpm = air.peak.mgM3 > 0 ? air.peak.ppm / air.peak.mgM3 : 0;
-  return seriesOf(air, averagingMin).map(({ tMin, mgM3, lowMgM3, highMgM3 }) => ({
+  return averagingMin === 0
+    ? momentsOf(air)
+    : (air.means.find((mean) => mean.averagingMin === averagingMin)?.series ?? []);
+}
+
+/** Moments are told in mg/m3; in ppm they are by the peak, which is told in both. */
+function momentsOf({ peak, series }: Zone): VapourCurve["points"] {
+  const inPpm = peak.mgM3 > 0 ? peak.ppm / peak.mgM3 : 0;
+  return series.map(({ tMin, mgM3, lowMgM3, highMgM3 }) => ({
     ...{ tMin, ppm: mgM3 * inPpm },
     lowPpm: lowMgM3 === undefined ? undefined : lowMgM3 * inPpm,
     highPpm: highMgM3 === undefined ? undefined : highMgM3 * inPpm,
   }));
 }
-
-const seriesOf = (air: Zone, averagingMin: Averaging): Zone["series"] => (averagingMin === 0 ? air.series : []);
 
 /** Each limit in the zones asked for, as parts of it, the strictest first. */
 export const limitsFigure = (

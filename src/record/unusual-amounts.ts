@@ -40,8 +40,9 @@ const soldPercent: Readonly<Partial<Record<Irrigant["solution"], readonly [low: 
  * @source the thresholds of the sum of the anaesthetic (common practice); docs/methods/anaesthetic.md C10
  */
 export function unusualInjection(injection: Injection): AmountAsked[] {
-  const { cartridges } = injection;
-  const ofSolution = unlikelySolution(injection, "").flatMap(({ path, says, confirmable }) => {
+  const { cartridges, agent, percent, vasoconstrictor, cartridgeMl } = injection;
+  const solution = { agent, percent, cartridgeMl, ...(vasoconstrictor === undefined ? {} : { vasoconstrictor }) };
+  const ofSolution = unlikelySolution(solution, "").flatMap(({ path, says, confirmable }) => {
     const at = path.replace(/^\./, "");
     const name = confirmableNames.find((one) => at.endsWith(one));
     if (!confirmable || name === undefined) return [];

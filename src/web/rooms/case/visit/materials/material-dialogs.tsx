@@ -1,9 +1,12 @@
 import { useCabinet } from "../../../../record/cabinet.ts";
+import { AnaestheticDialog } from "./anaesthetic-dialog.tsx";
 import type { DialogOptions } from "./dialog-options.ts";
 import { FillingDialog } from "./filling-dialog.tsx";
+import { IrrigantDialog } from "./irrigant-dialog.tsx";
 import { MedicamentDialog } from "./medicament-dialog.tsx";
 import { SolventDialog } from "./solvent-dialog.tsx";
 import { TemporaryDialog } from "./temporary-dialog.tsx";
+import { UltrasoundDialog } from "./ultrasound-dialog.tsx";
 
 /** What can be entered by keys at the chair. */
 export type MaterialEntered =
@@ -22,6 +25,9 @@ interface MaterialDialogsOptions extends DialogOptions {
 }
 
 const dialogs = {
+  irrigant: IrrigantDialog,
+  anaesthetic: AnaestheticDialog,
+  ultrasound: UltrasoundDialog,
   solvent: SolventDialog,
   medicament: MedicamentDialog,
   temporary: TemporaryDialog,
@@ -32,7 +38,7 @@ const dialogs = {
 export function MaterialDialogs({ open, close, atMin }: MaterialDialogsOptions) {
   // Read while the page is open, so that the stock is there when a dialog opens.
   useCabinet();
-  if (open === undefined || open === "anaesthetic" || open === "irrigant" || open === "ultrasound") return null;
+  if (open === undefined) return null;
   const Open = dialogs[open];
   return <Open {...{ close, atMin }} />;
 }

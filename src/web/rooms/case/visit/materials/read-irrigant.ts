@@ -89,8 +89,11 @@ export const needleTyped = (needle: Needle | undefined): Typed =>
         freeMovement: needle.freeMovement === undefined ? "" : needle.freeMovement ? "free" : "locked",
       };
 
+/** What is known of an irrigant before it is typed. */
+type IrrigantTold = { readonly [Field in keyof Irrigant]?: Irrigant[Field] | undefined };
+
 /** An irrigant as it stands in the fields, without its minute. */
-export const irrigantTyped = ({ needle, ...row }: Partial<Irrigant>): Typed => ({
+export const irrigantTyped = ({ needle, ...row }: IrrigantTold = {}): Typed => ({
   ...{ solution: row.solution ?? "", named: row.named ?? "", activated: row.activated ?? "", canal: row.canal ?? "" },
   ...{ percent: asTyped(row.percent), volumeMl: asTyped(row.volumeMl), minutes: asTyped(row.minutes) },
   ...needleTyped(needle),

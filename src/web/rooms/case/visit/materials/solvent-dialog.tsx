@@ -8,7 +8,7 @@ import { EntryShell } from "./entry-shell.tsx";
 import { anotherOne } from "./offers.tsx";
 import { doseTyped, readDose, solventInWords } from "./read-dose.ts";
 import { useChoosing } from "./use-entry.ts";
-import { minuteTyped, offerOf, useStock } from "./use-stock.ts";
+import { minuteTyped, offerOf, useStock, usualFrom } from "./use-stock.ts";
 import { useVisit } from "./use-visit.ts";
 
 /** One dose of a solvent. */
@@ -72,10 +72,6 @@ export function SolventDialog({ close, atMin }: DialogOptions) {
 }
 
 const volumeSays = (volumeMl: number | undefined): string => (volumeMl === undefined ? "" : `usually ${volumeMl} ml`);
-
-/** Says of an amount that stands as the clinic's usual that it is. */
-export const usualFrom = (usual: number | undefined, typed: string | undefined): string | undefined =>
-  usual !== undefined && typed === String(usual) ? "the clinic's usual" : undefined;
 
 interface AnotherSolventOptions {
   readonly entry: Parameters<typeof AmountField>[0]["entry"];

@@ -12,7 +12,7 @@ export interface Entry {
 }
 
 /** The fields of an entry, all empty at first. */
-function useTyped(start: () => Typed = () => ({})) {
+export function useTyped(start: () => Typed = () => ({})) {
   const [typed, setTyped] = useState<Typed>(start);
   const [saysAll, setSaysAll] = useState(false);
   return {
@@ -35,9 +35,11 @@ export function useChoosing(start?: () => Typed) {
   const fields = useTyped(start);
   const unlessMissing = (faults: Entry["faults"], act: () => void): void => {
     if (chosen === undefined) return;
-    if (Object.keys(faults).length === 0) return act();
-    fields.sayAll();
-    setMissed((count) => count + 1);
+    if (Object.keys(faults).length === 0) act();
+    else {
+      fields.sayAll();
+      setMissed((count) => count + 1);
+    }
   };
   return { chosen, setChosen, missed, fields, typed: fields.typed, unlessMissing };
 }

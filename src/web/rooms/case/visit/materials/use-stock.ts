@@ -24,3 +24,7 @@ export const offerOf = (item: Stock, says: string, on: string): Offer => ({
 /** The minute of the clock as it stands in a field; empty while no clock runs. */
 export const minuteTyped = (atMin: number | undefined): string =>
   atMin === undefined ? "" : String(Math.floor(atMin));
+
+/** Says of an amount that stands as the clinic's usual that it is. */
+export const usualFrom = (usual: number | undefined, typed: string | undefined): string | undefined =>
+  usual !== undefined && typed === String(usual) ? "the clinic's usual" : undefined;

@@ -1,0 +1,8 @@
+import { sourceInWords } from "../../../../words/value-words.ts";
+
+/** Where a statement is from: `Khatib 2020, Orhan 2016`; recalled ones say so. */
+export function sourcesInWords(source: string, mark: string): string {
+  const names = source.split(", ").map(sourceInWords).join(", ");
+  if (mark === "memory") return `${names}, from memory`;
+  return mark === "own" ? `${names}, given by the person` : names;
+}

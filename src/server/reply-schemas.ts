@@ -75,7 +75,9 @@ const fileTally = z.strictObject({
 });
 const cabinet = z.strictObject({
   sequence: counts,
-  items: z.array(z.discriminatedUnion("kind", [item("instrument"), item("file"), item("sequence")])),
+  items: z.array(
+    z.discriminatedUnion("kind", [item("instrument"), item("file"), item("sequence"), item("stock"), item("template")]),
+  ),
   shown: z.record(
     text,
     z.union([z.strictObject({ output: instrumentTopic.output }), z.strictObject({ refused: z.array(text).min(1) })]),

@@ -32,6 +32,7 @@ export function DocumentsRoom({ caseId }: { readonly caseId: string }) {
     "Make a page about a piece",
     () => view && isWeighed(view.parts) && making.start("piece"),
   );
+  useShortcut("5", "Documents", "Make a letter of hand-back", () => making.start("letter"));
   if (view === undefined && error) return <SayRefusal of={error} whole />;
   if (view === undefined) return <Opening says="Opening the documents" />;
   const list = [...(documents.data ?? [])].sort((a, b) => (a.at < b.at ? 1 : -1));
@@ -92,6 +93,17 @@ export function DocumentsRoom({ caseId }: { readonly caseId: string }) {
                 busy={making.busy || !isWeighed(view.parts)}
               />
             )}
+            <Way
+              name="Letter of hand-back"
+              says={
+                view.parts.some(({ kind }) => kind === "handback")
+                  ? "for the dentist who restores the tooth: what must be done by when, warnings, what was done, outlook (PDF)"
+                  : "for the dentist who restores the tooth; no hand-back is recorded yet, so it says what is missing (PDF)"
+              }
+              hint="5"
+              make={() => making.start("letter")}
+              busy={making.busy}
+            />
           </div>
           <Progress job={making.job} error={making.error} />
         </section>

@@ -123,9 +123,9 @@ function asFarAsTold(typed: Typed): Irrigant | undefined {
 
 const isRinse = (solution: Irrigant["solution"]): boolean => solution === "sterile water" || solution === "saline";
 
-const stockSays = ({ body: { holds } }: StockOf<"irrigant">): string =>
+const stockSays = ({ body: { name, holds } }: StockOf<"irrigant">): string =>
   [
-    irrigantInWords(holds),
+    ...(name === irrigantInWords(holds) ? [] : [irrigantInWords(holds)]),
     ...(holds.volumeMl === undefined ? [] : [`usually ${holds.volumeMl} ml`]),
     ...(holds.minutes === undefined ? [] : [`${holds.minutes} min`]),
     ...(holds.activated === undefined ? [] : [activatedWords[holds.activated]]),

@@ -1,5 +1,7 @@
 import type { BodyOf } from "../../../../src/record/parts.ts";
+import { dayAfter } from "../calendar.ts";
 import { type Moment, write } from "../case-of-moments.ts";
+import { clinicOfDemo, clock, namedAgain, needle, stepsOf } from "../clinic-of-demo.ts";
 import { published } from "../published.ts";
 import { visit } from "../usual-bodies.ts";
 import { days } from "./days.ts";
@@ -29,7 +31,7 @@ const solvent: Visit["solvent"] = [
   { solvent: "chloroform", volumeMl: 0.1, atMin: 51, recoveredFraction: 0.6 },
 ];
 
-const sideVented = (depthFromStopMm: number) => ({ depthFromStopMm, sideVented: true });
+const activated = { solution: "sodium hypochlorite", percent: 3, activated: "ultrasonic", needle: needle(2) } as const;
 const irrigation: Visit["irrigation"] = [
   {
     solution: "sodium hypochlorite",
@@ -38,7 +40,7 @@ const irrigation: Visit["irrigation"] = [
     minutes: 4,
     atMin: 58,
     activated: "no",
-    needle: sideVented(4),
+    needle: needle(4),
   },
   {
     solution: "sodium hypochlorite",
@@ -47,18 +49,12 @@ const irrigation: Visit["irrigation"] = [
     minutes: 16,
     atMin: 66,
     activated: "no",
-    needle: sideVented(3),
+    needle: needle(3),
   },
-  {
-    solution: "sodium hypochlorite",
-    percent: 3,
-    volumeMl: 8,
-    minutes: 6,
-    atMin: 98,
-    activated: "ultrasonic",
-    needle: sideVented(2),
-  },
-  { solution: "saline", volumeMl: 5, minutes: 1, atMin: 106, activated: "no", needle: sideVented(2) },
+  { ...activated, canal: "MB2", volumeMl: 3, minutes: 2, atMin: 100 },
+  { ...activated, canal: "DB", volumeMl: 2, minutes: 2, atMin: 102 },
+  { ...activated, canal: "P", volumeMl: 3, minutes: 2, atMin: 104 },
+  { solution: "saline", volumeMl: 5, minutes: 1, atMin: 106, activated: "no", needle: needle(2) },
 ];
 
 const hand = { alloy: "stainlessSteel", movement: "hand" } as const;
@@ -100,32 +96,53 @@ const canals: Visit["canals"] = [
   { canal: "P", state: "medicated", patency: "patent", ...lengths.P, apicalSize: 40, taper: 0.04 },
 ];
 
+/** The floor between MB1 and MB2 is opened with a fine tip, dry, with air. */
+const ultrasonics: Visit["ultrasonics"] = [57, 58, 59, 60].map((atMin) => ({
+  ...{ atMin, canal: "MB2", on: "root canal", seconds: 15, restSeconds: 30, coolant: "air", power: 20 },
+}));
+
+const { startedAt, endedAt, minutes } = clock(days.firstVisit, "08:35", 118);
+const asked = { agent: "articaine", percent: 4, cartridgeMl: 1.7 } as const;
+
 const begun = visit({
   on: days.firstVisit,
+  startedAt,
+  clinic: clinicOfDemo,
+  ...stepsOf("demo-template-retreatment", [0, 1, 4]),
+  timeOutCheck: namedAgain("26"),
   aim: "Take out the amalgam and the old root filling, find the second mesiobuccal canal, shape all four and dress them.",
   help: "supervised",
-  holdPoints: [
-    { at: "access", seenBy: "supervisor", says: "No crack under the amalgam; floor followed, no perforation" },
-  ],
-  vitalSigns: { systolicMmHg: 134, diastolicMmHg: 82, pulsePerMin: 74 },
+  holdPoints: [],
+  vitalSigns: { bodyMassKg: 68, systolicMmHg: 134, diastolicMmHg: 82, pulsePerMin: 74 },
   instrumentSet: { set: "Retreatment set 3", steriliserCycle: "cycle 1182", countedOut: 31, countedIn: 31 },
   anaesthetic,
+  nextAnaesthetic: { ...asked, vasoconstrictor: { name: "epinephrine", ratio: 100_000 }, cartridges: 1 },
   painBefore: 3,
   note: "No change in health since the first day. Lip closed off with a mouth prop because of the long visit.",
 });
 
 const finished = (films: readonly string[]): Visit => ({
   ...begun,
-  minutes: 118,
+  ...{ minutes, endedAt },
+  ...stepsOf("demo-template-retreatment", [
+    ...[0, 1, 4, 9, 20, 55, 62, 84],
+    "Three of four; an instrument parted in MB1 at minute 92",
+    ...[107, 112, 115, 115, 116, 101, 117],
+  ]),
   holdPoints: [
-    ...begun.holdPoints,
+    {
+      ...{ at: "access", seenBy: "supervisor", atMin: 20 },
+      says: "No crack under the amalgam; floor followed, no perforation",
+    },
     {
       at: "workingLength",
+      atMin: 84,
       seenBy: "supervisor",
       says: "Lengths agreed on the film; MB1 and MB2 seen apart at 12 degrees",
     },
     {
       at: "other",
+      atMin: 99,
       seenBy: "supervisor",
       says: "Fragment seen; stop for today, dress, bypass next time. Not to be drilled after",
     },
@@ -135,18 +152,41 @@ const finished = (films: readonly string[]): Visit => ({
   irrigation,
   instruments,
   solvent,
+  ultrasonics,
   medicament: {
     kind: "calciumHydroxide",
+    changeBy: days.secondVisit,
     detail: "water-based paste, spiral in P and DB, needle in MB2 and above the fragment in MB1",
   },
   temporary: { material: "glass ionomer over a foam pellet", thicknessMm: 3.5 },
   lots: [
-    { material: "calcium hydroxide paste", lot: "K2231", expires: "2025-08-31" },
+    { material: "calcium hydroxide paste", lot: "K2231", expires: "2025-08-31", stays: false },
+    { material: "glass ionomer", lot: "G6620", expires: "2025-03-31" },
     { material: "articaine 4 % with epinephrine 1:100 000", lot: "A0917", expires: "2025-02-28" },
   ],
   films: [...films],
   painAfter24h: 4,
   painAfter7d: 1,
+  afterwards: [
+    {
+      ...{ on: dayAfter(days.firstVisit, 1), what: "asked", pain: 4 },
+      ...{ says: "Pressure when biting, no swelling", did: "One ibuprofen more; to call if it swells" },
+    },
+    {
+      ...{ on: dayAfter(days.firstVisit, 3), what: "call", pain: 5 },
+      ...{
+        says: "Worse on the third evening, still no swelling",
+        did: "Bite looked at the next noon, eased by 0.2 mm",
+      },
+    },
+    { on: dayAfter(days.firstVisit, 7), what: "asked", pain: 1, says: "Nearly gone" },
+  ],
+  log: [
+    { atMin: 20, says: "Amalgam out, no crack" },
+    { atMin: 61, says: "Size 08 dropped into MB2" },
+    { atMin: 92, says: "Size 25 .06 parted in MB1; stopped" },
+    { atMin: 101, says: "Patient told, sitting up, film on the screen" },
+  ],
   told: "Told at once and sitting up, shown on the film: a piece of an instrument of about 3 mm has broken off in one canal of the front cheek-side root and is still there. Why it happens, that the tooth was not damaged by it, that we try to pass it next time and do not drill after it, and that a piece left behind does not by itself lower the chance of healing much; what counts is how clean the canal becomes. Question whether it can wander: no. Agreed to go on. Ibuprofen 400 mg if needed, not more than three a day because of the blood pressure.",
   note: "Floor map followed under the microscope from the MB1 orifice to the palatal one: 2 mm groove, troughed 1 mm deep with a fine ultrasonic tip; a size 08 dropped into MB2 at minute 61. Old sealer soft, gutta-percha well condensed in P, loose in MB1. The instrument in MB1 was in its second use, in a canal shaped before: it had been run to 20 mm twice, and I went in a third time to smooth the middle third. No unwinding seen on the rest of it. Mesial wall rebuilt in composite first. On the film the instrument in MB2 stands 0.5 mm short of its final length. Film of the fragment at minute 97.",
   nextOn: days.secondVisit,
@@ -162,7 +202,7 @@ export const firstVisit = (films: readonly string[]): readonly Moment[] => [
   },
   {
     day: days.firstVisit,
-    time: "09:22",
+    time: "09:38",
     words: "Second mesiobuccal canal found and entered",
     writes: [
       searchEnded,

@@ -100,7 +100,7 @@ const weighed: Removal = {
 /** The weighing with the rules for stopping, before anything was tried. */
 export const removalWeighed: Writing = write("removal", "removal-1", weighed);
 
-/** The same after two attempts by the clock. */
+/** The same after three attempts by the clock. */
 export const removalEnded: Writing = write("removal", "removal-1", {
   ...weighed,
   attempts: [
@@ -111,6 +111,11 @@ export const removalEnded: Writing = write("removal", "removal-1", {
     {
       ...{ at: `${days.secondVisit}T09:26:00Z`, minutes: 5, tool: "bypassFile", tip: "size 08, bent at its tip" },
       ...{ moved: "bypassed", note: "Palatal side, slow quarter turns; at length, locator steady at 21" },
+    },
+    {
+      ...{ at: `${days.secondVisit}T09:38:00Z`, minutes: 4, tool: "ultrasonicTip" },
+      tip: "size 15 file, power 20, water, four bursts of 10 s above the bend",
+      ...{ moved: "nothing", note: "Not pursued; the third and last attempt that the rules allow" },
     },
   ],
   result: {

@@ -1,5 +1,7 @@
 import type { BodyOf } from "../../../../src/record/parts.ts";
+import { dayAfter } from "../calendar.ts";
 import { type Moment, write } from "../case-of-moments.ts";
+import { clinicOfDemo, clock, namedAgain, needle } from "../clinic-of-demo.ts";
 import { visit } from "../usual-bodies.ts";
 import { days } from "./days.ts";
 import { mishapAfterwards, removalEnded } from "./fragment.ts";
@@ -47,7 +49,6 @@ const instruments: Visit["instruments"] = [
   { canal: "MB1", size: 25, taper: 0.02, alloy: "nickelTitanium", movement: "hand", depthMm: 20.5, seconds: 90 },
 ];
 
-const sideVented = (depthFromStopMm: number) => ({ depthFromStopMm, sideVented: true });
 const irrigation: Visit["irrigation"] = [
   {
     solution: "sodium hypochlorite",
@@ -56,7 +57,7 @@ const irrigation: Visit["irrigation"] = [
     minutes: 12,
     atMin: 12,
     activated: "no",
-    needle: sideVented(4),
+    needle: needle(4),
   },
   {
     solution: "sodium hypochlorite",
@@ -65,11 +66,11 @@ const irrigation: Visit["irrigation"] = [
     minutes: 10,
     atMin: 46,
     activated: "ultrasonic",
-    needle: sideVented(2),
+    needle: needle(2),
   },
-  { solution: "saline", volumeMl: 4, minutes: 1, atMin: 57, activated: "no", needle: sideVented(2) },
-  { solution: "EDTA", percent: 17, volumeMl: 4, minutes: 2, atMin: 58, activated: "no", needle: sideVented(2) },
-  { solution: "saline", volumeMl: 4, minutes: 1, atMin: 60, activated: "no", needle: sideVented(2) },
+  { solution: "saline", volumeMl: 4, minutes: 1, atMin: 57, activated: "no", needle: needle(2) },
+  { solution: "EDTA", percent: 17, volumeMl: 4, minutes: 2, atMin: 58, activated: "no", needle: needle(2) },
+  { solution: "saline", volumeMl: 4, minutes: 1, atMin: 60, activated: "no", needle: needle(2) },
   {
     solution: "sodium hypochlorite",
     percent: 3,
@@ -77,21 +78,29 @@ const irrigation: Visit["irrigation"] = [
     minutes: 2,
     atMin: 61,
     activated: "ultrasonic",
-    needle: sideVented(2),
+    needle: needle(2),
   },
 ];
+
+/** A file beside the fragment, held above the beginning of the bend as the rules for stopping say. */
+const ultrasonics: Visit["ultrasonics"] = [36, 37, 38, 39].map((atMin) => ({
+  ...{ atMin, canal: "MB1", on: "fragment", alloy: "nickelTitanium", seconds: 10, restSeconds: 30 },
+  ...{ coolant: "water", power: 20 },
+}));
 
 const finished = (films: readonly string[]): Visit =>
   visit({
     on: days.secondVisit,
-    minutes: 96,
+    ...clock(days.secondVisit, "09:02", 96),
+    clinic: clinicOfDemo,
+    timeOutCheck: namedAgain("26"),
     aim: "Pass the fragment in MB1, clean and fill all four canals, build up.",
     help: "supervised",
     holdPoints: [
-      { at: "other", seenBy: "supervisor", says: "Size 10 beside the fragment at full length, on the film" },
-      { at: "coneFit", seenBy: "supervisor", says: "Cones to length in all four; MB1 beside the fragment" },
+      { at: "other", atMin: 33, seenBy: "supervisor", says: "Size 10 beside the fragment at full length, on the film" },
+      { at: "coneFit", atMin: 66, seenBy: "supervisor", says: "Cones to length in all four; MB1 beside the fragment" },
     ],
-    vitalSigns: { systolicMmHg: 130, diastolicMmHg: 80, pulsePerMin: 70 },
+    vitalSigns: { bodyMassKg: 68, systolicMmHg: 130, diastolicMmHg: 80, pulsePerMin: 70 },
     instrumentSet: { set: "Endodontic set 7", steriliserCycle: "cycle 1214", countedOut: 27, countedIn: 27 },
     anaesthetic: [
       {
@@ -102,18 +111,30 @@ const finished = (films: readonly string[]): Visit =>
     canals,
     irrigation,
     instruments,
+    ultrasonics,
+    medicamentOut: "removed",
     orificeBarrier: "flowable composite, 1 mm, tinted, over each orifice",
     buildUp: "composite in layers",
     lots: [
-      { material: "calcium silicate sealer", lot: "S5540", expires: "2025-11-30" },
-      { material: "composite", lot: "C8812", expires: "2026-03-31" },
+      { material: "gutta-percha cones", lot: "T1933", expires: "2026-09-30", stays: true },
+      { material: "calcium silicate sealer", lot: "S5540", expires: "2025-11-30", stays: true },
+      { material: "composite", lot: "C8812", expires: "2026-03-31", stays: true },
     ],
     films: [...films],
     painBefore: 1,
     painAfter24h: 2,
     painAfter7d: 0,
+    afterwards: [
+      { on: dayAfter(days.secondVisit, 1), what: "asked", pain: 2, says: "Dull, no tablet taken" },
+      { on: dayAfter(days.secondVisit, 7), what: "asked", pain: 0, says: "Nothing any more" },
+    ],
+    log: [
+      { atMin: 6, says: "Dressing out of all four, canals dry" },
+      { atMin: 29, says: "Size 08 beside the fragment at length" },
+      { atMin: 71, says: "Cones agreed on the film, filling begun" },
+    ],
     told: "The piece could be passed: a fine instrument went alongside it to the end, and the canal was cleaned and filled around it. It stays in the tooth. The cusps must be covered within a few weeks. What to expect for a week; film again after six months, and why one a year later and two years later.",
-    note: "Dressing out with saline and ultrasound. Size 08 bent at the tip, slow quarter turns to the palatal side of the fragment: at length after five minutes, locator steady at 21. No engine in MB1 below the bend. The fragment moved by nothing; not pursued.",
+    note: "Dressing out with saline and ultrasound. Size 08 bent at the tip, slow quarter turns to the palatal side of the fragment: at length after five minutes, locator steady at 21. No engine in MB1 below the bend. Four bursts of an ultrasonic file beside it, with water, held above the bend: the fragment moved by nothing; not pursued.",
     nextOn: days.sixMonths,
   });
 
@@ -138,6 +159,7 @@ export const secondVisit = (films: readonly string[]): readonly Moment[] => [
     writes: [
       write("handback", "handback-1", {
         on: days.secondVisit,
+        to: "referringDentist",
         restoreWith: "Composite over all cusps on the build-up, indirect later if it wears; no post",
         restoreBy: days.crown,
         orificesMarkedBy: "tinted flowable composite over each orifice",
@@ -145,6 +167,11 @@ export const secondVisit = (films: readonly string[]): readonly Moment[] => [
           "A fragment of nickel-titanium, 3.0 mm, lies in the apical third of MB1, passed and filled around. No post in the mesiobuccal root: the groove between MB1 and MB2 was troughed by 1 mm and the wall toward the furcation is thin there.",
         prognosis:
           "Favourable for the tooth. Guarded for the lesion until the first recall: canal that was never treated now cleaned, fragment bypassed. If the lesion is not smaller after two years, resection of the mesiobuccal root.",
+        recallOn: days.sixMonths,
+        recallAsks:
+          "Film, percussion, palpation and probing with us after six months, then at one and two years. Please send the day on which the cusps were covered.",
+        painAdvice:
+          "Some pressure when biting for a few days. Call us when it swells, when there is fever, or when pain grows after the third day.",
       }),
     ],
   },

@@ -13,7 +13,7 @@ export function CallFirst({ clinic, unread, toSettings }: CallFirstOptions) {
   const [first, ...others] = clinic?.calls ?? [];
   return (
     <section className="emergency-calls" aria-label="Whom to call">
-      <h3>Call first</h3>
+      <h2>Call first</h2>
       {first === undefined ? (
         <p className="emergency-number">Your local emergency number</p>
       ) : (
@@ -31,7 +31,7 @@ export function CallFirst({ clinic, unread, toSettings }: CallFirstOptions) {
           ))}
         </ul>
       )}
-      <h3>Kit and oxygen</h3>
+      <h2>Kit and oxygen</h2>
       <p className="emergency-kit">{clinic?.kit || "Where they are is not written in the settings."}</p>
     </section>
   );

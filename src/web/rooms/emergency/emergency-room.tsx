@@ -66,11 +66,14 @@ function Open({ place }: { readonly place: Shown }) {
         </header>
         <div className="emergency-beside">
           <CallFirst {...calls} toSettings={toSettings} />
-          <Choice place={place} />
+          {place !== "choice" && <Choice place={place} />}
         </div>
         <div className="emergency-told">
           {place === "choice" ? (
-            <p className="emergency-ask">What has happened? Press 1 to 4.</p>
+            <>
+              <p className="emergency-ask">What has happened?</p>
+              <Choice place={place} />
+            </>
           ) : (
             <EmergencySheet guide={emergencyGuide(place)} protocol={clinic?.protocols[place]} />
           )}
@@ -89,7 +92,9 @@ function useTop(element: RefObject<HTMLDialogElement | null>, place: Shown): voi
     return () => dialog?.close();
   }, [element]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another sheet is another place to begin
-  useEffect(() => element.current?.scrollTo(0, 0), [element, place]);
+  useEffect(() => {
+    element.current?.scrollTo(0, 0);
+  }, [element, place]);
 }
 
 /** Escape goes back and reaches nothing below; a digit chooses, p prints. */

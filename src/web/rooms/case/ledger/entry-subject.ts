@@ -9,6 +9,7 @@ import { titles } from "../spine/spine-moments.ts";
 import { instrumentSubject } from "./instrument-subject.ts";
 import { entryName } from "./ledger-lines.ts";
 import type { EntrySubject } from "./subject-words.ts";
+import { visitSubject } from "./visit-subject.ts";
 
 /** Where one input of a sum came from: in words, and the address of the place. */
 export interface InputOrigin {
@@ -25,7 +26,7 @@ const aboutNoFilm: EntrySubject = { canal: "", film: "", day: "" };
 /** See {@link EntrySubject}. */
 export function entrySubject(entry: Pick<LedgerEntry, "subject" | "topic">, parts: readonly Part[]): EntrySubject {
   const about = entry.subject.split(" of ").at(-1) ?? "";
-  const used = instrumentSubject(entry.topic, about, parts);
+  const used = visitSubject(entry.topic, entry.subject, parts) ?? instrumentSubject(entry.topic, about, parts);
   if (used !== undefined) return used;
   if (entry.topic === "twoView" || entry.topic === "tubeShift") return subjectInSpace(about, parts);
   const part = parts.find(({ id }) => id === about);
@@ -122,7 +123,7 @@ export function inputOrigin({ input, record }: InputPath, parts: readonly Part[]
 }
 
 function placeOf(part: Part, parts: readonly Part[], caseId: string, rest: readonly string[]) {
-  const field = valueInWords(rest.at(-1) ?? "").toLowerCase();
+  const field = fieldInWords(rest);
   if (part.kind === "film")
     return { from: `${filmWords(part, parts)}: ${field}`, href: `/case/${caseId}/light-box/${part.id}` };
   if (part.kind === "mark")
@@ -131,6 +132,13 @@ function placeOf(part: Part, parts: readonly Part[], caseId: string, rest: reado
     return { from: `two dates compared: ${field}`, href: `/case/${caseId}/light-box/compare/${part.id}` };
   if (part.kind === "search") return { from: `search: ${searchPlace(rest)}`, href: `/case/${caseId}/hidden` };
   return { from: `${titles[part.kind].toLowerCase()}: ${field}`, href: `/case/${caseId}/${part.id}` };
+}
+
+/** A field by its name, a row of a list by the list and its number: `anaesthetic 2`. */
+function fieldInWords(rest: readonly string[]): string {
+  const last = rest.at(-1) ?? "";
+  if (!/^\d+$/.test(last)) return valueInWords(last).toLowerCase();
+  return `${valueInWords(rest.at(-2) ?? "").toLowerCase()} ${Number(last) + 1}`.trim();
 }
 
 /** A look of a search by its number, else the field. */

@@ -5,6 +5,7 @@ import { countOf } from "../../../parts/figures-in-words.ts";
 import { sentenceInWords } from "../../../words/value-words.ts";
 import { fitLines, fractureLines, instrumentLines, lifeLines, removalLines } from "./instrument-lines.ts";
 import type { LedgerLine } from "./ledger-line.ts";
+import { anaestheticLines, heatLines, irrigationLines, solventLines } from "./visit-lines.ts";
 
 /** What the entry of such an answer is called. */
 export const listNames: Readonly<Record<string, string>> = {
@@ -15,6 +16,10 @@ export const listNames: Readonly<Record<string, string>> = {
   fit: "Instruments that fit the piece",
   fracture: "How it broke",
   removal: "Its removal weighed",
+  anaesthetic: "Anaesthetic",
+  solvent: "Solvent",
+  irrigation: "Irrigants",
+  ultrasonicHeat: "Ultrasound",
 };
 
 /** The lines of an answer that is a list and no number: the first says how much is in it. */
@@ -26,6 +31,10 @@ export const listLines: Readonly<Record<string, (output: unknown) => readonly Le
   fit: fitLines,
   fracture: fractureLines,
   removal: removalLines,
+  anaesthetic: anaestheticLines,
+  solvent: solventLines,
+  irrigation: irrigationLines,
+  ultrasonicHeat: heatLines,
 };
 
 function planLines(output: unknown): readonly LedgerLine[] {

@@ -42,7 +42,7 @@ const right = 440;
 const small = 11.5;
 const titleHeight = 26;
 /** Where the doses are named, between the first panel and its title. */
-const doseStrip = 18;
+const doseStrip = 28;
 const title = (theme: Theme) => ({ size: small, fill: theme.ink, weight: "medium" }) as const;
 
 /** A momentary curve never stands beside a limit of a longer time: each has its own panel over the same minutes. */
@@ -194,7 +194,7 @@ function doseNodes(doses: readonly Dose[], place: PanelPlace): SvgNode[] {
     return element("path", { "data-part": "dose", d: `M${x} ${y}l-4 -7h8Z`, fill: theme.ink });
   });
   const labels = doseWords(doses, axes).map(({ text, x }) =>
-    labelNode({ text, x, y: axes.plot.top - 6, size: small, fill: theme.ink }),
+    labelNode({ text, x, y: axes.plot.top - 13, size: small, fill: theme.ink }),
   );
   return [...wedges, ...labels];
 }
@@ -211,7 +211,7 @@ function doseWords(doses: readonly Dose[], { x }: Axes): { readonly text: string
   }
   return groups.map((group) => {
     const text = volumesText(group);
-    return { text, x: Math.min(right - textWidth(text, small) - 2, x(group[0]?.atMin ?? 0) + 7) };
+    return { text, x: Math.min(right - textWidth(text, small) - 2, x(group[0]?.atMin ?? 0) - 4) };
   });
 }
 

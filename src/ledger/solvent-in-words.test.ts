@@ -1,7 +1,15 @@
 import { describe, expect, it } from "vitest";
 import type { SolventInput } from "../core/safety/solvent/solvent-input.ts";
 import { solventTopic } from "../core/safety/solvent-topic.ts";
-import { breathed, firstLimitInWords, marginInWords, nearestLimit, solventHeadline } from "./solvent-in-words.ts";
+import {
+  breathed,
+  firstLimitInWords,
+  marginInWords,
+  nearestLimit,
+  rateInWords,
+  rateTaken,
+  solventHeadline,
+} from "./solvent-in-words.ts";
 import type { SolventTold } from "./solvent-told.ts";
 
 const nearField = { radiusM: 0.5, airSpeedMPerMin: 3.6 };
@@ -15,10 +23,15 @@ const told = (more: Partial<SolventInput> = {}): SolventTold =>
     ...more,
   });
 
+const headline = (sum: SolventTold, name: string): string => {
+  const { leads, follows } = solventHeadline(sum, name);
+  return `${leads} ${follows}`;
+};
+
 describe("solventHeadline", () => {
   // 0.1 ml in 30 m3 with ten changes: 0.279 ppm over the worst hour near the mouth, against 2 ppm (docs/methods/solvent.md).
   it("names the limit that most is reached of, by how much, and where", () => {
-    expect(solventHeadline(told(), "chloroform")).toBe(
+    expect(headline(told(), "chloroform")).toBe(
       "7.2 times below the 60-minute limit of NIOSH (United States) 2005, 2 ppm, in the air near the mouth.",
     );
   });
@@ -29,7 +42,7 @@ describe("solventHeadline", () => {
       room: { volumeM3: 30, airChangesPerHour: 0 },
       nearField: undefined,
     });
-    expect(solventHeadline(many, "chloroform")).toMatch(
+    expect(headline(many, "chloroform")).toMatch(
       /^\d[\d.]* times the .* limit of .*, in the room, mixed throughout\.$/,
     );
   });
@@ -39,18 +52,18 @@ describe("solventHeadline", () => {
     const nearest = nearestLimit(ranged);
     const ends = ranged.limits.map(({ ratio, ratioWithin }) => ratioWithin?.high ?? ratio);
     expect(nearest?.ratioWithin?.high).toBe(Math.max(...ends));
-    expect(solventHeadline(ranged, "chloroform")).toMatch(/; the range of rates gives [\d.]+ to [\d.]+ of it\.$/);
+    expect(headline(ranged, "chloroform")).toMatch(/; the range of rates gives [\d.]+ to [\d.]+ of it\.$/);
   });
 
   it("says that no limit was read, and that this is no comfort", () => {
-    expect(solventHeadline(told({ solvent: "eucalyptol" }), "eucalyptol")).toBe(
-      "No list that was read sets a limit for eucalyptol; that says nothing about its harm.",
+    expect(headline(told({ solvent: "eucalyptol" }), "eucalyptol")).toBe(
+      "No limit for eucalyptol is set in any list that was read; that says nothing about its harm.",
     );
   });
 
   it("never calls anything safe", () => {
     for (const one of [told(), told({ doses: [] })])
-      expect(solventHeadline(one, "chloroform") + (firstLimitInWords(one) ?? "")).not.toMatch(/\bsafe/i);
+      expect(headline(one, "chloroform") + (firstLimitInWords(one) ?? "")).not.toMatch(/\bsafe/i);
   });
 });
 
@@ -97,5 +110,18 @@ describe("marginInWords", () => {
     const [margin] =
       told({ doses: [{ atMin: 0, volumeMl: 0.1 }], extrusion: { massMg, bodyMassKg: 70 } }).extrusion?.margins ?? [];
     expect(margin && marginInWords(margin)).toBe(words);
+  });
+});
+
+describe("the rate of evaporation", () => {
+  it("is told with where it comes from: assumed, a range, or one number", () => {
+    const assumed = told({ evaporation: undefined });
+    expect(rateTaken(assumed)).toEqual({ ratePerMin: 0.252 });
+    expect(rateInWords(assumed)).toBe("the middle of 0.0318 to 2, which is assumed");
+    const given = { kind: "firstOrder", ratePerMin: { low: 0.1, high: 0.4 } } as const;
+    expect(rateInWords(told({ evaporation: given }))).toBe("the middle of 0.1 to 0.4, as recorded");
+    expect(rateTaken(told())).toEqual({ ratePerMin: 0.2 });
+    expect(rateInWords(told())).toBe("as recorded");
+    expect(rateTaken(told({ evaporation: { kind: "instant" } }))).toEqual({});
   });
 });

@@ -68,20 +68,42 @@ export function limitInWords({ averagingMin, authority, year, ppm }: Limit): str
   return `${kind} of ${authority}${year === undefined ? "" : ` ${year}`}, ${Number(ppm.toPrecision(3))} ppm`;
 }
 
-/** The one sentence of a visit's solvent: the limit that most is reached of, by how much, where, and over the rates. */
-export function solventHeadline(told: SolventTold, name: string): string {
+/** The one sentence of a visit's solvent; the number that it begins with stands apart, for whoever asks where it comes from. */
+export interface Headline {
+  readonly leads: string;
+  readonly follows: string;
+}
+
+/** The limit that most is reached of, by how much, where, and over the rates. */
+export function solventHeadline(told: SolventTold, name: string): Headline {
   const nearest = nearestLimit(told);
-  if (nearest === undefined) return `No list that was read sets a limit for ${name}; that says nothing about its harm.`;
+  if (nearest === undefined)
+    return {
+      leads: "No limit",
+      follows: `for ${name} is set in any list that was read; that says nothing about its harm.`,
+    };
   const { ratio, ratioWithin, zone } = nearest;
   const where = zoneInWords(told, zone);
   const range =
     ratioWithin === undefined || ratioFigure(ratioWithin.low) === ratioFigure(ratioWithin.high)
       ? ""
       : `; the range of rates gives ${ratioFigure(ratioWithin.low)} to ${ratioFigure(ratioWithin.high)} of it`;
-  return `${sentenceStart(timesText(ratio))} ${limitInWords(nearest)}, in ${where}${range}.`;
+  return { leads: sentenceStart(timesText(ratio)), follows: `${limitInWords(nearest)}, in ${where}${range}.` };
 }
 
 const sentenceStart = (text: string): string => `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
+
+/** The rate of evaporation that single numbers are told for, in three figures. */
+export const rateTaken = ({
+  evaporation: { ratePerMin },
+}: Pick<SolventTold, "evaporation">): { ratePerMin?: number } =>
+  ratePerMin === undefined ? {} : { ratePerMin: Number(ratePerMin.toPrecision(3)) };
+
+/** Where that rate comes from: `the middle of 0.0318 to 2, which is assumed`. */
+export function rateInWords({ evaporation: { within, origin } }: Pick<SolventTold, "evaporation">): string {
+  const from = origin === "given" ? "as recorded" : "which is assumed";
+  return within === undefined ? from : `the middle of ${within.low} to ${within.high}, ${from}`;
+}
 
 /** How what passed the foramen stands to a dose: `2.2 times below`, `4.6 times`. */
 export const marginInWords = ({ margin }: NonNullable<SolventTold["extrusion"]>["margins"][number]): string =>

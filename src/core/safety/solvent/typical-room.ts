@@ -23,8 +23,18 @@ export const typicalRoom = {
   volumeM3: [{ value: 31.2, says: "3 x 4 x 2.6 m; no typical volume is published", mark: "assumption" }],
   airChangesPerHour: [
     { value: fewest, says: `the fewest ${measured}`, source: ren.id, mark: "seen" },
-    { value: scotland.averageAirChangesPerHour, says: "average in Scotland then", source: scotland.id, mark: "seen" },
-    { value: scotland.leastAirChangesPerHour, says: "asked for in Scotland", source: scotland.id, mark: "seen" },
+    {
+      value: scotland.averageAirChangesPerHour,
+      says: "average in Scotland in 2021",
+      source: scotland.id,
+      mark: "seen",
+    },
+    {
+      value: scotland.leastAirChangesPerHour,
+      says: "asked for in Scotland, at least",
+      source: scotland.id,
+      mark: "seen",
+    },
     { value: most, says: `the most ${measured}`, source: ren.id, mark: "seen" },
   ],
   radiusM: [{ value: 0.5, says: "about an arm's reach round the mouth", mark: "assumption" }],

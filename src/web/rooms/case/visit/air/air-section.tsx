@@ -16,6 +16,9 @@ export function AirSection() {
   const wanting = visit.solvent.flatMap((dose, row) =>
     dose.solvent === "other" && dose.own === undefined ? [row] : [],
   );
+  // What is asked for above is not said to be missing again.
+  const reckoned =
+    visit.clinic?.room === undefined ? [] : names.filter((name) => wanting.length === 0 || name !== "other");
   if (names.length === 0)
     return (
       <section className="form-part" aria-labelledby="air-title">
@@ -31,7 +34,7 @@ export function AirSection() {
         <h2 id="air-title">Solvent in the air</h2>
         <RoomOfVisit />
         {wanting.length > 0 && <OwnSolvent rows={wanting} />}
-        {names.map((name) => (
+        {reckoned.map((name) => (
           <SolventInAir key={name} {...{ id, revision, visit, name }} named={names.length > 1 ? name : undefined} />
         ))}
         <OtherCases />

@@ -23,9 +23,11 @@ export function RoomOfVisit() {
       <summary>
         {room === undefined ? <span className="look">◆ {says}</span> : `The room of this visit: ${says}`}
       </summary>
-      <TakeClinicSettings readOnly={readOnly} />
-      <RoomHere room={room} readOnly={readOnly} />
-      <EvaporationFields />
+      <div className="air-room-form">
+        <TakeClinicSettings readOnly={readOnly} />
+        <RoomHere room={room} readOnly={readOnly} />
+        <EvaporationFields />
+      </div>
     </details>
   );
 }

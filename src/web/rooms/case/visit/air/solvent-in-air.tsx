@@ -1,6 +1,12 @@
 import { useMemo, useState } from "react";
 import { Link } from "wouter";
-import { breathed, firstLimitInWords, solventHeadline } from "../../../../../ledger/solvent-in-words.ts";
+import {
+  breathed,
+  firstLimitInWords,
+  rateInWords,
+  rateTaken,
+  solventHeadline,
+} from "../../../../../ledger/solvent-in-words.ts";
 import {
   type SolventTold,
   solventForPatientTold,
@@ -58,32 +64,30 @@ function ReckonedInAir({ id, revision, visit, name, named, told, entryId }: Reck
   const { answer, isOld, error, isSupposed } = useSupposed({ id, revision, visit, name, named }, supposed);
   const patient = solventForPatientTold(ledger, id, named);
   const by = { staff: told, patient: patient?.output, assistantIn: visit.clinic?.room?.assistantIn };
-  const recorded = {
-    ...(told.evaporation.ratePerMin === undefined ? {} : { ratePerMin: told.evaporation.ratePerMin }),
-    ...supposedAsRecorded(visit, name),
-  };
+  const recorded = { ...rateTaken(told), ...supposedAsRecorded(visit, name) };
+  const headline = solventHeadline(told, name);
   const shownAnswer = isSupposed ? answer?.output : undefined;
   return (
     <section className="form-part" aria-label={`${capital(name)} in the air`}>
       <p className="air-headline">
         {named !== undefined && `${capital(name)}. `}
         <a className="air-number" href={`#${entryId}`}>
-          {solventHeadline(told, name)}
-        </a>
+          {headline.leads}
+        </a>{" "}
+        {headline.follows}
       </p>
       <p>{firstLimitInWords(told)}</p>
       <WhoBreathes {...{ by, entryId }} patientEntryId={patient?.entryId} />
       <div className="air-side" data-old={isOld}>
-        <WhatIfFields {...{ recorded, supposed, suppose }} />
+        <WhatIfFields {...{ recorded, supposed, suppose }} rate={rateInWords(told)} />
         <div className="air-answer" aria-live="polite" aria-busy={isOld}>
           {isSupposed && isOld && (
             <p className="quiet">◌ The answer to this is on its way; below stands the one before.</p>
           )}
-          {shownAnswer && (
-            <p>
-              What if: {solventHeadline(shownAnswer, name)} {firstLimitInWords(shownAnswer)}
-            </p>
+          {!isSupposed && (
+            <p className="quiet">Change a figure: what would be stands here, and dotted in the figures below.</p>
           )}
+          {shownAnswer && <AnswerInWords told={shownAnswer} name={name} />}
           {isSupposed && answer?.why !== undefined && (
             <p className="look">◆ Not reckoned: {refusalInWords(answer.why)}</p>
           )}
@@ -104,6 +108,15 @@ function ReckonedInAir({ id, revision, visit, name, named, told, entryId }: Reck
     </section>
   );
 }
+
+const AnswerInWords = ({ told, name }: { readonly told: SolventTold; readonly name: string }) => {
+  const { leads, follows } = solventHeadline(told, name);
+  return (
+    <p>
+      What if: <strong>{leads}</strong> {follows} {firstLimitInWords(told)}
+    </p>
+  );
+};
 
 /** What the sum would say of the visit as it is supposed; the answer before stands until the next has come. */
 function useSupposed({ id, revision, visit, name, named }: SolventInAirOptions, supposed: Supposed) {

@@ -1,6 +1,7 @@
-import { useId } from "react";
+import { useId, useRef } from "react";
 import type { Supposed } from "../../../../../ledger/visit-supposed.ts";
 import { Button } from "../../../../parts/button.tsx";
+import { KeyHint } from "../../../../parts/key-hint.tsx";
 import { useShortcut } from "../../../../parts/shortcuts.ts";
 import { FigureField } from "./figure-field.tsx";
 import { placeOf, type SupposedScale, supposedScales, valueAtPlace } from "./supposed-scales.ts";
@@ -10,20 +11,29 @@ interface WhatIfFieldsOptions {
   readonly recorded: Supposed;
   readonly supposed: Supposed;
   readonly suppose: (supposed: Supposed) => void;
+  /** Where the rate of evaporation comes from. */
+  readonly rate: string;
 }
 
 /** Sliders and figures that begin at what is recorded; nothing that is set here is recorded. */
-export function WhatIfFields({ recorded, supposed, suppose }: WhatIfFieldsOptions) {
+export function WhatIfFields({ recorded, supposed, suppose, rate }: WhatIfFieldsOptions) {
   const isOther = Object.keys(supposed).length > 0;
   const putBack = () => suppose({});
+  const fields = useRef<HTMLFieldSetElement>(null);
+  useShortcut("v", "Solvent", "Go to the what-if of the solvent", () =>
+    fields.current?.querySelector<HTMLInputElement>("input[type=range]")?.focus(),
+  );
   useShortcut("y", "Solvent", "Put the what-if back to what is recorded", putBack);
   return (
-    <fieldset className="air-what-if">
-      <legend className="field-label">What if. Nothing that you set here is recorded.</legend>
+    <fieldset className="air-what-if" ref={fields}>
+      <legend className="field-label">
+        What if. Nothing that you set here is recorded. <KeyHint keys="v" />
+      </legend>
       {supposedScales(recorded).map((scale) => (
         <OneScale
           key={scale.name}
           {...{ scale }}
+          from={scale.name === "ratePerMin" ? rate : "as recorded"}
           recorded={recorded[scale.name]}
           supposed={supposed[scale.name]}
           suppose={(value) => suppose(withSupposed(supposed, scale.name, value, recorded[scale.name]))}
@@ -54,9 +64,11 @@ interface OneScaleOptions {
   readonly recorded: number | undefined;
   readonly supposed: number | undefined;
   readonly suppose: (value: number | undefined) => void;
+  /** Where what stands there unchanged comes from. */
+  readonly from: string;
 }
 
-function OneScale({ scale, recorded, supposed, suppose }: OneScaleOptions) {
+function OneScale({ scale, recorded, supposed, suppose, from }: OneScaleOptions) {
   const id = useId();
   const value = supposed ?? recorded;
   const { label, unit, least, most, step } = scale;
@@ -76,7 +88,7 @@ function OneScale({ scale, recorded, supposed, suppose }: OneScaleOptions) {
           onChange={({ target }) => suppose(valueAtPlace(scale, target.valueAsNumber))}
         />
         <span className="quiet">
-          {supposed === undefined ? "as recorded" : `◇ recorded: ${recorded ?? "differs from dose to dose"}`}
+          {supposed === undefined ? from : `◇ ${recorded ?? "differs from dose to dose"}: ${from}`}
         </span>
       </div>
     </div>

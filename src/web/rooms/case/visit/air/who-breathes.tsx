@@ -1,6 +1,6 @@
 import { ratioFigure } from "../../../../../core/times-text.ts";
 import { type Standing, standingWords } from "../../../../../figures/limit-marks.ts";
-import { type Breathed, type BreathedBy, breathed } from "../../../../../ledger/solvent-in-words.ts";
+import { type Breathed, type BreathedBy, breathed, limitInWords } from "../../../../../ledger/solvent-in-words.ts";
 import { quantityInWords } from "../../../../parts/figures-in-words.ts";
 import { capital } from "../../../../words/capital.ts";
 
@@ -64,7 +64,7 @@ const OnePerson = ({ one, entryId }: { readonly one: Breathed; readonly entryId:
     <td>
       {one.nearest === undefined
         ? "no limit was read"
-        : `${standingSigns[one.nearest.stands]} ${ratioFigure(one.nearest.ratio)} of ${one.nearest.authority}, ${standingWords[one.nearest.stands]}`}
+        : `${standingSigns[one.nearest.stands]} ${ratioFigure(one.nearest.ratio)} of ${limitInWords(one.nearest)}; ${standingWords[one.nearest.stands]}`}
     </td>
   </tr>
 );

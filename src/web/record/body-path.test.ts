@@ -27,6 +27,7 @@ describe("places of a body", () => {
 
   it("match the paths of faults", () => {
     expect(placeOfFault("canals[1].locatorMm")).toBe("canals.1.locatorMm");
+    expect(placeOfFault("operations[0].body.holds.percent")).toBe("holds.percent");
     expect(placeOfFault("on")).toBe("on");
   });
 });

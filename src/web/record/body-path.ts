@@ -20,5 +20,9 @@ export function withValueAt(body: unknown, at: BodyPath, value: unknown): unknow
 
 const isHolder = (value: unknown): value is object => typeof value === "object" && value !== null;
 
-/** A fault's path as the record writes it, `canals[0].locatorMm`, as a place of a body. */
-export const placeOfFault = (path: string): BodyPath => path.replace(/\[(\d+)\]/g, ".$1").replace(/^\./, "");
+/** A fault's path as the record writes it, `canals[0].locatorMm` or `operations[0].body.canals[0].locatorMm`, as a place of a body. */
+export const placeOfFault = (path: string): BodyPath =>
+  path
+    .replace(/^operations\[0\]\.body(\.|$)/, "")
+    .replace(/\[(\d+)\]/g, ".$1")
+    .replace(/^\./, "");

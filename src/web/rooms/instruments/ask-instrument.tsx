@@ -5,16 +5,23 @@ import { Dialog } from "../../parts/dialog.tsx";
 import { useCabinetNow } from "./cabinet-now.ts";
 import { instrumentChoices } from "./item-names.ts";
 
-interface ChooseInstrumentOptions {
+interface ChooseItemOptions {
   readonly label: string;
   /** The words of the button. */
   readonly add: string;
-  readonly choose: (instrument: string) => void;
+  /** What can be chosen: name by id. */
+  readonly choices: Readonly<Record<string, string>>;
+  readonly choose: (item: string) => void;
 }
 
 /** An instrument of the cabinet, none before the person chooses one; the button takes it. */
-export function ChooseInstrument({ label, add, choose }: ChooseInstrumentOptions) {
+export function ChooseInstrument(options: Omit<ChooseItemOptions, "choices">) {
   const { view } = useCabinetNow();
+  return <ChooseItem {...options} choices={instrumentChoices(view.items)} />;
+}
+
+/** An item of the cabinet, none before the person chooses one; the button takes it. */
+export function ChooseItem({ label, add, choices, choose }: ChooseItemOptions) {
   const [chosen, set] = useState("");
   const id = useId();
   return (
@@ -33,7 +40,7 @@ export function ChooseInstrument({ label, add, choose }: ChooseInstrumentOptions
         </label>
         <select id={id} className="field-select" value={chosen} onChange={({ target }) => set(target.value)}>
           <option value="">not chosen yet</option>
-          {Object.entries(instrumentChoices(view.items)).map(([one, name]) => (
+          {Object.entries(choices).map(([one, name]) => (
             <option key={one} value={one}>
               {name}
             </option>
@@ -50,7 +57,7 @@ export function ChooseInstrument({ label, add, choose }: ChooseInstrumentOptions
 /** Asks which instrument a new file or sequence is of, where none is looked at. */
 export function AskInstrument() {
   const { asking, answer } = useCabinetNow();
-  if (asking === undefined) return null;
+  if (asking === undefined || asking === "stock") return null;
   const kind = cabinetKindWords[asking].toLowerCase();
   return (
     <Dialog title={`New ${kind}`} close={() => answer(undefined)}>

@@ -10,6 +10,9 @@ import { FilePage } from "./file-page.tsx";
 import { InstrumentPage } from "./instrument-page.tsx";
 import { nameOfItem, titleOfItem } from "./item-names.ts";
 import { SequencePage } from "./sequence-page.tsx";
+import { StockPage } from "./stock-page.tsx";
+import { templatesNaming } from "./stock-state.ts";
+import { TemplatePage } from "./template-page.tsx";
 
 interface CabinetItemPageOptions {
   readonly item: CabinetItem;
@@ -52,7 +55,9 @@ function useFirstFieldWhenAdded(id: string) {
 
 function pageOf(item: CabinetItem): ReactNode {
   if (item.kind === "instrument") return <InstrumentPage item={item} />;
-  return item.kind === "file" ? <FilePage item={item} /> : <SequencePage />;
+  if (item.kind === "file") return <FilePage item={item} />;
+  if (item.kind === "stock") return <StockPage item={item} />;
+  return item.kind === "template" ? <TemplatePage /> : <SequencePage />;
 }
 
 /** Asks once more before an item is taken out; one that something else names, or that was used, stays and says why. */
@@ -92,9 +97,14 @@ function whyItStays(item: CabinetItem, view: ReturnType<typeof useCabinetNow>["v
       ? "This file was counted: it stays. One that is not used any more is discarded, with the reason."
       : undefined;
   }
-  if (item.kind !== "instrument") return undefined;
-  const names = view.items.filter((one) => isOf(one, item.id)).map(nameOfItem);
+  const names = namesOf(item, view.items);
   return names.length === 0 ? undefined : `It stays while it is named by: ${names.join(", ")}.`;
+}
+
+/** What names an item, so that it can't be taken out. */
+function namesOf({ id, kind }: CabinetItem, items: readonly CabinetItem[]): readonly string[] {
+  if (kind === "stock") return templatesNaming(items, id);
+  return kind === "instrument" ? items.filter((one) => isOf(one, id)).map(nameOfItem) : [];
 }
 
 const isOf = (one: CabinetItem, instrument: string): boolean =>

@@ -1,9 +1,11 @@
 import type { KeyboardEvent, ReactNode } from "react";
 import { Link } from "wouter";
 import type { CabinetItem, CabinetKind } from "../../../record/cabinet/cabinet-item.ts";
-import { filesOf, sequencesOf } from "../../../record/cabinet/items-of-cabinet.ts";
+import { filesOf, sequencesOf, stockOf, templatesOf } from "../../../record/cabinet/items-of-cabinet.ts";
+import { stockKindWords } from "../../../record/words/stock-words.ts";
 import { movementWords } from "../../../record/words/visit-words.ts";
 import { Button } from "../../parts/button.tsx";
+import { today } from "../../parts/days-in-words.ts";
 import { countOf } from "../../parts/figures-in-words.ts";
 import { capital } from "../../words/capital.ts";
 import "./cabinet-list.css";
@@ -13,6 +15,7 @@ import { nameOfInstrument, nameOfItem, sizeNotTold } from "./item-names.ts";
 import { listedInstruments } from "./listed-instruments.ts";
 import { measuresOf } from "./measures-of.ts";
 import { SizeMark } from "./size-mark.tsx";
+import { isPast } from "./stock-state.ts";
 
 /** So many lines of one movement stand open at first. */
 const manyInstruments = 12;
@@ -32,6 +35,25 @@ export function CabinetList({ shown }: { readonly shown: string }) {
         <strong>Overview</strong>
         <span className="quiet">counted files, all drawn to scale</span>
       </Link>
+      <Kind kind="template" title="Templates of visits" add="Add a template">
+        {templatesOf(view.items).map((item) => (
+          <Line key={item.id} item={item} shown={shown}>
+            <span className="quiet">{countOf(item.body.steps.length, "step")}</span>
+          </Line>
+        ))}
+      </Kind>
+      <Kind kind="stock" title="Materials" add="Add a material">
+        {stockOf(view.items).map((item) => (
+          <Line key={item.id} item={item} shown={shown}>
+            <span className="quiet">{stockKindWords[item.body.holds.kind]}</span>
+            {isPast(item, today()) && (
+              <span className="file-flag" data-is="over">
+                expired
+              </span>
+            )}
+          </Line>
+        ))}
+      </Kind>
       <Kind kind="sequence" title="Sequences" add="Add a sequence">
         {sequencesOf(view.items).map((item) => (
           <Line key={item.id} item={item} shown={shown}>

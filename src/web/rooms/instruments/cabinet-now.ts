@@ -1,5 +1,5 @@
 import { createContext, useContext } from "react";
-import type { CabinetItem, CabinetKind } from "../../../record/cabinet/cabinet-item.ts";
+import type { CabinetItem, CabinetItemOf, CabinetKind } from "../../../record/cabinet/cabinet-item.ts";
 import type { CabinetView } from "../../../server/api.ts";
 import type { DraftBook } from "../../record/draft-book.ts";
 
@@ -15,6 +15,8 @@ export interface CabinetAsShown {
   readonly asking: CabinetKind | undefined;
   /** The instrument that was asked for; undefined adds nothing. */
   readonly answer: (instrument: string | undefined) => void;
+  /** The new material that was asked for; undefined adds nothing. */
+  readonly answerStock: (body: CabinetItemOf<"stock">["body"] | undefined) => void;
   /** Takes an item out; it stays in the history. */
   readonly takeOut: (item: CabinetItem) => void;
   /** Notes that a file was sterilised today. */

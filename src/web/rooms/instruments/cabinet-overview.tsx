@@ -32,8 +32,9 @@ export function CabinetOverview({ missing }: { readonly missing: boolean }) {
       {missing && <p role="status">The cabinet holds nothing of that address; it may have been taken out.</p>}
       {isEmpty && (
         <p className="cabinet-words">
-          The cabinet holds the clinic's own instruments: by geometry, alloy and movement, never by who made them. Once
-          they are here, a visit takes a whole sequence in a few key presses, and every file that is marked is counted.
+          The cabinet holds what the clinic keeps: instruments by geometry, alloy and movement, materials by kind and
+          strength, never by who made them. Once they are here, a visit takes a whole sequence or a material in a few
+          key presses, every file that is marked is counted, and a template lays out the steps of a visit.
         </p>
       )}
       <div className="cabinet-ways">

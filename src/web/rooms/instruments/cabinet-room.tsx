@@ -15,6 +15,7 @@ import { ConflictDialog } from "../case/conflict-dialog.tsx";
 import { SaveMark, SaveTrouble } from "../case/save-mark.tsx";
 import { useTakeBackKeys } from "../case/take-back-keys.ts";
 import { AskInstrument } from "./ask-instrument.tsx";
+import { AskStock } from "./ask-stock.tsx";
 import { CabinetItemPage } from "./cabinet-item-page.tsx";
 import { CabinetList } from "./cabinet-list.tsx";
 import { CabinetNow } from "./cabinet-now.ts";
@@ -22,9 +23,9 @@ import { CabinetOverview } from "./cabinet-overview.tsx";
 import "./cabinet-room.css";
 import { useCabinetGestures } from "./use-cabinet-gestures.ts";
 
-/** The room of the clinic's own instruments: what they measure, how files are counted, in which order they go in. */
+/** The room of what the clinic keeps: instruments and counted files, sequences, materials, templates of visits. */
 export function CabinetRoom({ item }: { readonly item: string }) {
-  useTitle("Instrument cabinet");
+  useTitle("Cabinet");
   const { view, recorded, error, again, save } = useCabinet();
   const { queue, book } = useCabinetDesk();
   useLeaveNothing(book, queue);
@@ -59,11 +60,13 @@ function Desk({ item, view, save }: DeskOptions) {
   const [, go] = useLocation();
   const now = useCabinetGestures(view, item);
   const shown = view.items.find(({ id }) => id === item);
-  useTakeBackKeys(book, undo, redo, "Instruments");
-  useShortcut("i", "Instruments", "New instrument", () => now.add("instrument"));
-  useShortcut("s", "Instruments", "New sequence", () => now.add("sequence"));
-  useShortcut("f", "Instruments", "New counted file", () => now.add("file"));
-  useShortcut("o", "Instruments", "Overview: counted files, all drawn", () => go("/instruments"));
+  useTakeBackKeys(book, undo, redo, "Cabinet");
+  useShortcut("i", "Cabinet", "New instrument", () => now.add("instrument"));
+  useShortcut("s", "Cabinet", "New sequence", () => now.add("sequence"));
+  useShortcut("f", "Cabinet", "New counted file", () => now.add("file"));
+  useShortcut("m", "Cabinet", "New material", () => now.add("stock"));
+  useShortcut("t", "Cabinet", "New template", () => now.add("template"));
+  useShortcut("o", "Cabinet", "Overview: counted files, all drawn", () => go("/instruments"));
   return (
     <CabinetNow.Provider value={now}>
       <div className="cabinet">
@@ -75,8 +78,8 @@ function Desk({ item, view, save }: DeskOptions) {
             </>
           }
         >
-          <h1 className="cabinet-title">Instrument cabinet</h1>
-          <span className="quiet">the clinic's own, by geometry and alloy</span>
+          <h1 className="cabinet-title">Cabinet</h1>
+          <span className="quiet">the clinic's own: by geometry and kind, not by maker</span>
         </PageHead>
         <SaveTrouble save={save} retry={() => queue.retry()} />
         <div className="cabinet-columns">
@@ -91,6 +94,7 @@ function Desk({ item, view, save }: DeskOptions) {
         </div>
       </div>
       <AskInstrument />
+      <AskStock />
     </CabinetNow.Provider>
   );
 }

@@ -43,7 +43,7 @@ export function FilePage({ item }: { readonly item: CabinetItemOf<"file"> }) {
 function InUse({ item }: { readonly item: CabinetItemOf<"file"> }) {
   const { sterilised } = useCabinetNow();
   const [asked, ask] = useState(false);
-  useShortcut("e", "Instruments", "This file was sterilised today", () => sterilised(item.id));
+  useShortcut("e", "Cabinet", "This file was sterilised today", () => sterilised(item.id));
   return (
     <Ways>
       <Button hint="e" onClick={() => sterilised(item.id)}>

@@ -8,7 +8,7 @@ const on = "2026-03-02";
 
 describe("a new item", () => {
   it("is taken by its form", () => {
-    for (const kind of ["instrument", "file", "sequence"] as const)
+    for (const kind of ["instrument", "file", "sequence", "template"] as const)
       expect(cabinetKinds[kind].safeParse(newItemBody(kind, [scout], { on, of: "scout" })).success, kind).toBe(true);
   });
 
@@ -19,6 +19,11 @@ describe("a new item", () => {
     expect(newItemBody("sequence", items, { on, of: "scout" })).toMatchObject({ steps: [{ instrument: "scout" }] });
     for (const kind of ["file", "sequence"] as const)
       for (const of of [undefined, "", "elsewhere"]) expect(newItemBody(kind, items, { on, of })).toBeUndefined();
+  });
+
+  it("of a template has no step and names nothing; a material is asked for", () => {
+    expect(newItemBody("template", [], { on })).toEqual({ name: "Template 1", steps: [], stock: [] });
+    expect(newItemBody("stock", [scout], { on, of: "scout" })).toBeUndefined();
   });
 
   it("of a file or a sequence needs an instrument", () => {

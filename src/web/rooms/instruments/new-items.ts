@@ -1,9 +1,10 @@
 import type { CabinetItem, CabinetItemOf, CabinetKind } from "../../../record/cabinet/cabinet-item.ts";
-import { filesOf, instrumentsOf, sequencesOf } from "../../../record/cabinet/items-of-cabinet.ts";
+import { filesOf, instrumentsOf, sequencesOf, templatesOf } from "../../../record/cabinet/items-of-cabinet.ts";
 
 /**
  * The body of a new item: an instrument as many are, to be changed; a counted file or a sequence of the instrument that
- * is named, or that a named file is of. Gives nothing for a file or a sequence of no instrument: the person is asked.
+ * is named, or that a named file is of; a template without a step. Gives nothing for a file or a sequence of no instrument, nor for a material:
+ * the person is asked.
  */
 export function newItemBody(
   kind: CabinetKind,
@@ -11,6 +12,8 @@ export function newItemBody(
   { on, of }: { readonly on: string; readonly of?: string | undefined },
 ): CabinetItem["body"] | undefined {
   if (kind === "instrument") return newInstrument(instrumentsOf(items).length + 1);
+  if (kind === "template") return { name: `Template ${templatesOf(items).length + 1}`, steps: [], stock: [] };
+  if (kind === "stock") return undefined;
   const instrument = instrumentOf(items, of);
   if (instrument === undefined) return undefined;
   if (kind === "sequence")

@@ -1,6 +1,6 @@
 import { useRef, useState } from "react";
 import { useLocation } from "wouter";
-import type { CabinetKind } from "../../../record/cabinet/cabinet-item.ts";
+import type { CabinetItem, CabinetKind } from "../../../record/cabinet/cabinet-item.ts";
 import { instrumentsOf } from "../../../record/cabinet/items-of-cabinet.ts";
 import { standardSeries } from "../../../record/cabinet/standard-series.ts";
 import { cabinetKindWords } from "../../../record/words/cabinet-words.ts";
@@ -21,13 +21,7 @@ export function useCabinetGestures(view: CabinetView, shown: string): CabinetAsS
   const [, go] = useLocation();
   const added = useRef<string>(undefined);
   const [asking, ask] = useState<CabinetKind>();
-  const addOf = (kind: CabinetKind, of: string): void => {
-    const body = newItemBody(kind, view.items, { on: today(), of });
-    if (body === undefined) {
-      if (instrumentsOf(view.items).length > 0) ask(kind);
-      else announce("Add an instrument first: a file and a sequence are of instruments");
-      return;
-    }
+  const put = (kind: CabinetKind, body: CabinetItem["body"]): void => {
     ask(undefined);
     const id = newPartId(kind);
     added.current = id;
@@ -36,6 +30,19 @@ export function useCabinetGestures(view: CabinetView, shown: string): CabinetAsS
       operations: [{ op: "put", id, kind, baseRevision: 0, body }],
     });
     go(`/instruments/${id}`);
+  };
+  const addOf = (kind: CabinetKind, of: string): void => {
+    const body = newItemBody(kind, view.items, { on: today(), of });
+    if (body === undefined) {
+      if (kind === "stock" || instrumentsOf(view.items).length > 0) ask(kind);
+      else announce("Add an instrument first: a file and a sequence are of instruments");
+      return;
+    }
+    put(kind, body);
+  };
+  const answerStock: CabinetAsShown["answerStock"] = (body) => {
+    if (body === undefined) ask(undefined);
+    else put("stock", body);
   };
   const add: CabinetAsShown["add"] = (kind) => addOf(kind, shown);
   const answer: CabinetAsShown["answer"] = (instrument) => {
@@ -67,5 +74,5 @@ export function useCabinetGestures(view: CabinetView, shown: string): CabinetAsS
     if (operations.length === 0) return announce("The standard's hand files are all here");
     void record({ words: "The standard's hand files added", operations });
   };
-  return { view, book, added, add, asking, answer, takeOut, sterilised, addHandFiles };
+  return { view, book, added, add, asking, answer, answerStock, takeOut, sterilised, addHandFiles };
 }

@@ -56,6 +56,19 @@ export const flareUpWords: Words<Visit["flareUp"]> = {
   unplannedCall: "unplanned call",
   notRecorded: "not recorded",
 };
+/** What came after a visit, in words. */
+export const afterwardsWords: Words<NonNullable<Visit["afterwards"]>[number]["what"]> = {
+  call: "unplanned call",
+  unplannedVisit: "unplanned visit",
+  flareUp: "flare-up",
+  asked: "asked how it went",
+};
+/** Medicament of the visit before, in words. */
+export const medicamentOutWords: Words<NonNullable<Visit["medicamentOut"]>> = {
+  removed: "removed",
+  partlyRemoved: "partly removed",
+  notRemoved: "not removed",
+};
 /** Hold point, in words. */
 export const holdPointWords: Words<Visit["holdPoints"][number]["at"]> = {
   access: "access",

@@ -8,6 +8,7 @@ import type { CaseView } from "../../../server/api.ts";
 import { useShortcut } from "../../parts/shortcuts.ts";
 import { useDraftBook } from "../../record/case-access.tsx";
 import { newPartId } from "../../record/new-part-id.ts";
+import { useSettings } from "../../record/readings.ts";
 import { useRecording } from "../../record/use-recording.ts";
 import { AnatomyPage } from "./anatomy-page.tsx";
 import { Canals } from "./canals.ts";
@@ -125,6 +126,7 @@ function shownMoment(moments: readonly Moment[], named: string): Moment | undefi
 function useGestures(caseId: string, view: CaseView, today: string, canals: Readonly<Record<string, CanalStanding>>) {
   const record = useRecording(caseId);
   const [, go] = useLocation();
+  const clinic = useSettings().data?.clinic;
   const tell = (words: string, operations: readonly Operation[]) => record({ words, operations: [...operations] });
   const put = (kind: Addable | "anatomy" | "search", words: string, body: unknown): string => {
     const id = newPartId(kind);
@@ -137,7 +139,7 @@ function useGestures(caseId: string, view: CaseView, today: string, canals: Read
       kind === "findings"
         ? newBodies.findings(today, view.facts.tooth)
         : kind === "visit"
-          ? newBodies.visit(today, canals)
+          ? newBodies.visit(today, canals, clinic)
           : newBodies[kind](today);
     added.current = put(kind, `${titles[kind]} added`, body);
     go(`/case/${caseId}/${added.current}`);

@@ -1,4 +1,5 @@
 import type { CanalStanding } from "../../../record/canal-states.ts";
+import type { ClinicRules } from "../../../record/clinic-rules.ts";
 import type { BodyOf } from "../../../record/parts.ts";
 
 type Tested = BodyOf<"findings">["teeth"][number];
@@ -49,8 +50,9 @@ export const newBodies = {
     ...{ on, to: "", explainedBy: "resident", answeredBy: "patient", answer: "undecided", capacity: "has" },
     ...{ imagesFor: [], note: "" },
   }),
-  visit: (on: string, canals: Readonly<Record<string, CanalStanding>>): BodyOf<"visit"> => ({
+  visit: (on: string, canals: Readonly<Record<string, CanalStanding>>, clinic?: ClinicRules): BodyOf<"visit"> => ({
     ...{ on, aim: "", holdPoints: [], timeOut: "notDone", historyConfirmed: false },
+    ...(clinic === undefined ? {} : { clinic }),
     isolation: { rubberDam: "notRecorded" },
     magnification: "notRecorded",
     anaesthetic: [],

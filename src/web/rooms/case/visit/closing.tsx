@@ -1,9 +1,13 @@
 import { holdPointWords, seenByWords } from "../../../../record/words/visit-words.ts";
+import { Button } from "../../../parts/button.tsx";
 import { SelectField } from "../../../parts/fields/choice-field.tsx";
 import { DayField } from "../../../parts/fields/day-field.tsx";
+import { NumberField } from "../../../parts/fields/number-field.tsx";
 import { Rows } from "../../../parts/fields/rows.tsx";
 import { TextField } from "../../../parts/fields/text-field.tsx";
 import { rowName } from "../forms/row-name.ts";
+import { useBenchWays } from "./bench/opened.ts";
+import { useBench } from "./bench/use-bench.ts";
 
 /** Hold points and lot numbers. */
 export const Closing = () => (
@@ -13,17 +17,18 @@ export const Closing = () => (
       <Rows
         at="holdPoints"
         label="Hold points"
-        add="Add a hold point"
-        start={() => ({ at: "access", seenBy: "supervisor", says: "" })}
+        start={() => ({})}
         nameOf={(row, index) => rowName(row, "at", `hold point ${index + 1}`)}
         columns={[
-          { head: "At", cell: <SelectField at="at" label="At" words={holdPointWords} bare /> },
+          { head: "Looked at", cell: <SelectField at="at" label="Looked at" words={holdPointWords} bare /> },
           { head: "Seen", cell: <SelectField at="seenBy" label="Seen by" words={seenByWords} bare /> },
+          { head: "At", unit: "min", cell: <NumberField at="atMin" label="At minute" unit="min" bare />, figure: true },
           { head: "Said", cell: <TextField at="says" label="Said" wraps bare />, wide: true },
         ]}
       />
+      <NoteHoldPoint />
     </section>
-    <section className="form-part">
+    <section className="form-part" id="visit-lots">
       <h2>Lots</h2>
       <Rows
         at="lots"
@@ -40,3 +45,13 @@ export const Closing = () => (
     </section>
   </>
 );
+
+function NoteHoldPoint() {
+  const { readOnly } = useBench("Hold point");
+  const { open } = useBenchWays();
+  return readOnly ? null : (
+    <Button hint="p" onClick={() => open("holdPoint")}>
+      Note a hold point
+    </Button>
+  );
+}

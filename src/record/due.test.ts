@@ -13,10 +13,11 @@ const visit = (id: string, on: string, more: Partial<BodyOf<"visit">> = {}) =>
   part(id, "visit", usualVisit({ on, aim: "", painAfter24h: 0, painAfter7d: 0, ...more }));
 const recall = (id: string, on: string, more: Partial<BodyOf<"recall">> = {}) =>
   part(id, "recall", usualRecall({ on, ...more }));
-const handback = (id: string, on: string, restoreBy?: string) =>
+const handback = (id: string, on: string, restoreBy?: string, recallOn?: string) =>
   part(id, "handback", {
     ...{ on, restoreWith: "a crown", orificesMarkedBy: "", warnings: "", prognosis: "" },
     ...(restoreBy === undefined ? {} : { restoreBy }),
+    ...(recallOn === undefined ? {} : { recallOn }),
   });
 const canal = (name: string, state: BodyOf<"visit">["canals"][number]["state"]) =>
   ({ canal: name, state, patency: "patent", reference: "cusp" }) as const;
@@ -70,6 +71,30 @@ describe("the next recall (D2)", () => {
     const first = recall("recall-1", "2026-08-20", { nextOn: "2027-03-01" });
     expect(owed(...handedBack, first)).toEqual(["recall 2027-03-01 recall-1"]);
     expect(owed(...handedBack, first, recall("recall-2", "2027-03-05"))).toEqual([]);
+  });
+
+  it("is not lost where the patient came once more after the hand-back", () => {
+    expect(owed(...handedBack, visit("visit-2", "2026-03-08"))).toEqual(["recall 2026-09-01 visit-1"]);
+    const between = recall("recall-1", "2026-03-02");
+    expect(owed(...handedBack.slice(0, 1), between, handback("handback-1", "2026-03-03"))).toEqual([]);
+  });
+
+  it("is the hand-back's own day where it names one, until a recall after it stands", () => {
+    const named = [
+      visit("visit-1", "2026-03-01", { nextOn: "2026-03-15" }),
+      handback("handback-1", "2026-03-04", undefined, "2026-09-04"),
+    ];
+    expect(owed(...named)).toEqual(["recall 2026-09-04 handback-1"]);
+    expect(owed(...named.slice(1))).toEqual(["recall 2026-09-04 handback-1"]);
+    expect(owed(...named, recall("recall-1", "2026-03-03"))).toEqual(["recall 2026-09-04 handback-1"]);
+    expect(owed(...named, recall("recall-1", "2026-09-10", { nextOn: "2027-03-10" }))).toEqual([
+      "recall 2027-03-10 recall-1",
+    ]);
+    expect(owed(...named, recall("recall-1", "2026-09-10"))).toEqual([]);
+    expect(owed(...named, visit("visit-2", "2026-05-01", { nextOn: "2026-05-15" }))).toEqual([
+      "visit 2026-05-15 visit-2",
+      "recall 2026-09-04 handback-1",
+    ]);
   });
 
   it("stays due beside the next visit of a tooth that was opened again", () => {

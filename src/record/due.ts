@@ -36,7 +36,8 @@ export function dueOf(parts: readonly Part[]): Due[] {
   const handbacks = inOrder(partsOf(parts, "handback"));
   if (recalls.at(-1)?.body.retained === "lost") return [];
   const due = [
-    ...nextDue(visits, handbacks, recalls),
+    ...visitDue(visits.at(-1), handbacks, recalls),
+    ...recallDue(visits, handbacks, recalls),
     ...medicamentDue(visits),
     ...restorationDue(handbacks.at(-1), recalls),
     ...visits.flatMap(painDue),
@@ -54,14 +55,23 @@ type Parts<Kind extends Part["kind"]> = readonly PartOf<Kind>[];
 const stays = (kind: DueKind, on: string | undefined, { id }: Pick<Part, "id">): Due[] =>
   on === undefined ? [] : [{ kind, on, partId: id, askedUntil: null }];
 
-/** The next visit (D1) or recall (D2): what was said last counts. */
-function nextDue(visits: Parts<"visit">, handbacks: Parts<"handback">, recalls: Parts<"recall">): Due[] {
-  const [visit, recall, handback] = [visits.at(-1), recalls.at(-1), handbacks.at(-1)];
+/** The next visit (D1) that the last one names, until the tooth was handed back or seen at a recall. */
+function visitDue(visit: PartOf<"visit"> | undefined, handbacks: Parts<"handback">, recalls: Parts<"recall">): Due[] {
+  if (visit === undefined) return [];
+  const isDone =
+    handbacks.some(({ body }) => body.on >= visit.body.on) || recalls.some(({ body }) => body.on > visit.body.on);
+  return isDone ? [] : stays("visit", visit.body.nextOn, visit);
+}
+
+/** The next recall (D2), as the last hand-back or a recall after it names it. */
+function recallDue(visits: Parts<"visit">, handbacks: Parts<"handback">, recalls: Parts<"recall">): Due[] {
+  const [handback, recall] = [handbacks.at(-1), recalls.at(-1)];
+  const seenAfter = (part: PartOf<"visit"> | PartOf<"handback">) => (recall?.body.on ?? "") > part.body.on;
   const ofRecall = recall === undefined ? [] : stays("recall", recall.body.nextOn, recall);
-  if (visit === undefined || (recall !== undefined && recall.body.on > visit.body.on)) return ofRecall;
-  const isHandedBack = handback !== undefined && handback.body.on >= visit.body.on;
-  if (!isHandedBack) return [...stays("visit", visit.body.nextOn, visit), ...ofRecall];
-  return visit.body.nextOn === undefined ? ofRecall : stays("recall", visit.body.nextOn, visit);
+  if (handback === undefined || seenAfter(handback)) return ofRecall;
+  if (handback.body.recallOn !== undefined) return stays("recall", handback.body.recallOn, handback);
+  const last = visits.filter(({ body }) => body.on <= handback.body.on).at(-1);
+  return last?.body.nextOn === undefined || seenAfter(last) ? ofRecall : stays("recall", last.body.nextOn, last);
 }
 
 /** The medicament that was left last (D3), until it is out or the canals are filled. */

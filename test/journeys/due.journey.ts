@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import ICAL from "ical.js";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
@@ -9,6 +10,7 @@ import type { BodyOf, PartKind } from "../../src/record/parts.ts";
 import type { CaseView } from "../../src/server/api.ts";
 import { today } from "../../src/web/parts/days-in-words.ts";
 import { type BenchInBrowser, benchInBrowser } from "./bench-in-browser.ts";
+import { canalog } from "./canalog.ts";
 import { faultsAtBothSizes } from "./faults-at-both-sizes.ts";
 import { failingShot } from "./shots.ts";
 
@@ -114,6 +116,18 @@ describe("what is due", () => {
     ]);
     expect(summaries.every((says) => says.includes(mark) || says.includes(caseMark(closed)))).toBe(true);
     for (const secret of ["P-1001", "P-1002", "D-7", demoMark, "1970", "female"]) expect(text).not.toContain(secret);
+
+    // The shell writes the same, and the demo's days with them where that is asked for.
+    const { home } = bench.server;
+    for (const [args, count] of [
+      [[], 6],
+      [["--demo"], 8],
+    ] as const) {
+      const file = join(home, "due.ics");
+      const ran = await canalog(home, ["due", "--to", file, ...args]);
+      expect([ran.code, ran.out]).toEqual([0, `Written: ${file} (${count} due)\n`]);
+      expect(readFileSync(file, "utf8").match(/BEGIN:VEVENT/g)).toHaveLength(count);
+    }
 
     // The third row by the arrows opens the visit that named the day.
     for (const key of ["ArrowDown", "ArrowDown", "ArrowDown", "ArrowDown", "ArrowUp", "Enter"])

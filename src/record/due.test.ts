@@ -68,6 +68,7 @@ describe("the next recall (D2)", () => {
 
   it("is done once a later recall stands, whose own next day counts from then on", () => {
     expect(owed(...handedBack, recall("recall-1", "2026-08-20"))).toEqual([]);
+    expect(owed(...handedBack, recall("recall-1", "2026-03-01"))).toEqual(["recall 2026-09-01 visit-1"]);
     const first = recall("recall-1", "2026-08-20", { nextOn: "2027-03-01" });
     expect(owed(...handedBack, first)).toEqual(["recall 2027-03-01 recall-1"]);
     expect(owed(...handedBack, first, recall("recall-2", "2027-03-05"))).toEqual([]);
@@ -152,6 +153,10 @@ describe("the restoration (D4)", () => {
   ] as const)("with a restoration that a recall found %s", (restoration, due) => {
     expect(owed(asked)).toEqual(["restoration 2026-03-29 handback-1"]);
     expect(owed(asked, recall("recall-1", "2026-09-01", { restoration }))).toEqual(due);
+  });
+
+  it("is done by a recall of the hand-back's own day", () => {
+    expect(owed(asked, recall("recall-1", "2026-03-01"))).toEqual([]);
   });
 
   it("is not done by a recall before the hand-back; a later hand-back takes its place", () => {

@@ -43,7 +43,7 @@ describe("solventHeadline", () => {
       nearField: undefined,
     });
     expect(headline(many, "chloroform")).toMatch(
-      /^\d[\d.]* times the .* limit of .*, in the room, mixed throughout\.$/,
+      /^\d[\d.]* times the .* limit of .*, in the room, mixed throughout; beside the mouth there is more\.$/,
     );
   });
 

@@ -83,7 +83,8 @@ export function solventHeadline(told: SolventTold, name: string): Headline {
       follows: `for ${name} is set in any list that was read; that says nothing about its harm.`,
     };
   const { ratio, ratioWithin, zone } = nearest;
-  const where = zoneInWords(told, zone);
+  const more = told.near === undefined ? "; beside the mouth there is more" : "";
+  const where = `${zoneInWords(told, zone)}${more}`;
   const range =
     ratioWithin === undefined || ratioFigure(ratioWithin.low) === ratioFigure(ratioWithin.high)
       ? ""

@@ -13,13 +13,15 @@ import { useVisitInAir } from "./use-visit-in-air.ts";
 export function RoomOfVisit() {
   const { clinic, readOnly } = useVisitInAir();
   const { room } = clinic;
+  // It stays as the person has it: a room that has just become whole does not close under their hands.
+  const [isOpen, setOpen] = useState(room === undefined);
   const says =
     room === undefined
       ? "The room of this visit is not told: without its volume and its changes of air nothing is reckoned."
       : `${room.name === undefined ? "" : `${room.name}: `}${room.volumeM3} m³, ${changesInWords(room.airChangesPerHour)}${room.nearField === undefined ? ", mixed throughout" : ""}`;
   if (room === undefined && readOnly) return <p className="quiet">{says}</p>;
   return (
-    <details className="air-room" open={room === undefined}>
+    <details className="air-room" open={isOpen} onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
       <summary>
         {room === undefined ? <span className="look">◆ {says}</span> : `The room of this visit: ${says}`}
       </summary>

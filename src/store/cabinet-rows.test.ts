@@ -46,6 +46,28 @@ test("what is put stands with its revision, in the order in which it came, after
   await restored.close();
 });
 
+test("a material and a template of it stand after a new start; undo takes the template back, and the chain holds", async () => {
+  const home = temporaryFolder();
+  const { store } = await openStore(home);
+  await store.recordInCabinet(putItem("bleach", "stock"), recording);
+  await store.recordInCabinet(putItem("first", "template"), recording);
+  await expect(store.recordInCabinet(removeItem("bleach", "stock", 1), recording)).rejects.toMatchObject({
+    code: "input.impossible",
+    faults: [{ path: "operations[0].id", says: "bleach is still named by template First visit" }],
+  });
+  await store.undoInCabinet(recording);
+  const redone = await store.redoInCabinet(recording);
+  expect(redone.items.map(({ id, kind, body }) => [id, kind, body])).toEqual([
+    ["bleach", "stock", cabinetBodies.stock],
+    ["first", "template", cabinetBodies.template],
+  ]);
+  await store.close();
+  const { store: again } = await openStore(home);
+  expect(await again.cabinet()).toEqual(redone);
+  expect(await again.verify()).toEqual([]);
+  await again.close();
+});
+
 test("a change of what somebody else has changed is a conflict with both versions, and nothing is lost", async () => {
   const { store } = await openStore(temporaryFolder());
   await filled(store);

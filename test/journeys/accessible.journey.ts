@@ -59,9 +59,9 @@ const rooms: readonly { name: string; address: string; ready: (page: Page) => Pr
     ready: (page) => page.getByRole("button", { name: /^Begin/ }).waitFor(),
   },
   {
-    name: "instrument cabinet",
+    name: "cabinet",
     address: "/instruments",
-    ready: (page) => page.getByRole("heading", { name: "Instrument cabinet" }).waitFor(),
+    ready: (page) => page.getByRole("heading", { name: "Cabinet", exact: true }).waitFor(),
   },
   { name: "instrument of the cabinet", address: "/instruments", ready: openInstrument },
   { name: "instruments into a canal", address: "/case/demo-a", ready: openInstrumentEntry },
@@ -179,7 +179,7 @@ async function openNewCase(page: Page): Promise<void> {
 }
 
 async function openInstrument(page: Page): Promise<void> {
-  await page.getByRole("heading", { name: "Instrument cabinet" }).waitFor();
+  await page.getByRole("heading", { name: "Cabinet", exact: true }).waitFor();
   await page.keyboard.press("i");
   await page.getByRole("heading", { name: "Geometry and alloy" }).waitFor();
   await page.getByRole("img", { name: /^Instruments to scale/ }).waitFor();

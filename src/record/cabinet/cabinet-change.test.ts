@@ -4,11 +4,13 @@ import { cabinetInverse, cabinetPatchesOf } from "./cabinet-change.ts";
 import type { CabinetGesture } from "./cabinet-gesture.ts";
 import type { CabinetItem } from "./cabinet-item.ts";
 
-const { instrument, file, sequence } = cabinetBodies;
+const { instrument, file, sequence, stock, template } = cabinetBodies;
 const items: readonly CabinetItem[] = [
   { id: "shaper", kind: "instrument", revision: 3, body: instrument },
   { id: "file-1", kind: "file", revision: 1, body: file },
   { id: "usual", kind: "sequence", revision: 1, body: sequence },
+  { id: "bleach", kind: "stock", revision: 2, body: stock },
+  { id: "first", kind: "template", revision: 1, body: template },
 ];
 const both = (...gestures: CabinetGesture[]): CabinetGesture => ({
   words: "Both",
@@ -35,6 +37,18 @@ test("an instrument and what names it can come, and go, in one gesture", () => {
     removeItem("usual", "sequence", 1),
   );
   expect(cabinetPatchesOf(going, items).map(({ after }) => after)).toEqual([null, null, null]);
+});
+
+test("a material and a template that names it can come, and go, in one gesture, and are taken back whole", () => {
+  const coming = both(putItem("first", "template"), putItem("bleach", "stock"));
+  const came = cabinetPatchesOf(coming, []);
+  expect(came.map(({ after }) => after)).toEqual([template, stock]);
+  expect(cabinetInverse(came).map(({ id, after }) => [id, after])).toEqual([
+    ["bleach", null],
+    ["first", null],
+  ]);
+  const going = both(removeItem("bleach", "stock", 2), removeItem("first", "template", 1));
+  expect(cabinetPatchesOf(going, items).map(({ after }) => after)).toEqual([null, null]);
 });
 
 const faultsOf = (gesture: unknown, stood = items): unknown => {
@@ -77,6 +91,30 @@ test.each([
     "shaper is still named by sequence Usual",
   ],
   [
+    "a template of a material that is not there",
+    putItem("first", "template", 1, { stock: ["bleach", "none"] }),
+    "operations[0].body.stock[1]",
+    "the cabinet has no material none",
+  ],
+  [
+    "a template of what is no material",
+    putItem("first", "template", 1, { stock: ["shaper"] }),
+    "operations[0].body.stock[0]",
+    "the cabinet has no material shaper",
+  ],
+  [
+    "a material taken out that a template still names",
+    removeItem("bleach", "stock", 2),
+    "operations[0].id",
+    "bleach is still named by template First visit",
+  ],
+  [
+    "a material as a template",
+    putItem("bleach", "template", 2, { stock: [] }),
+    "operations[0].kind",
+    "bleach is a material, not a template",
+  ],
+  [
     "an item touched twice",
     both(putItem("shaper", "instrument", 3, { rpm: 250 }), removeItem("shaper", "instrument", 3)),
     "operations[1].id",
@@ -96,6 +134,37 @@ test.each([
   ["a size that no instrument has", putItem("shaper", "instrument", 3, { size: 5 }), "operations[0].body.size"],
   ["a day that is none", putItem("file-1", "file", 1, { since: "2026-02-30" }), "operations[0].body.since"],
   ["a sequence without steps", putItem("usual", "sequence", 1, { steps: [] }), "operations[0].body.steps"],
+  [
+    "a material of no kind",
+    putItem("bleach", "stock", 2, { holds: { solution: "EDTA" } as never }),
+    "operations[0].body.holds.kind",
+  ],
+  [
+    "a strength above the whole",
+    putItem("bleach", "stock", 2, { holds: { kind: "irrigant", solution: "EDTA", percent: 170 } }),
+    "operations[0].body.holds.percent",
+  ],
+  [
+    "a usual volume below nothing",
+    putItem("bleach", "stock", 2, { holds: { kind: "solvent", solvent: "xylene", volumeMl: -1 } }),
+    "operations[0].body.holds.volumeMl",
+  ],
+  [
+    "a day of expiry that is none",
+    putItem("bleach", "stock", 2, { expires: "2026-13-01" }),
+    "operations[0].body.expires",
+  ],
+  ["a material without a name", putItem("bleach", "stock", 2, { name: " " }), "operations[0].body.name"],
+  [
+    "a step without words",
+    putItem("first", "template", 1, { steps: [{ says: "One" }, { says: "" }] }),
+    "operations[0].body.steps[1].says",
+  ],
+  [
+    "a hold point that there is not",
+    putItem("first", "template", 1, { steps: [{ says: "One", holdPoint: "lunch" as never }] }),
+    "operations[0].body.steps[0].holdPoint",
+  ],
   ["no words", { ...putItem("shaper", "instrument", 3), words: " " }, "words"],
   ["no operation", { words: "Nothing", operations: [] }, "operations"],
   [

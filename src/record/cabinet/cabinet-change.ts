@@ -85,4 +85,5 @@ function patchOf(operation: CabinetOperation, index: number, items: readonly Cab
   return { id, kind, version: cabinetVersion, before: stands?.body ?? null, after };
 }
 
-const aKind = (kind: CabinetKind): string => (kind === "instrument" ? "an instrument" : `a ${kind}`);
+const aKind = (kind: CabinetKind): string =>
+  kind === "instrument" ? "an instrument" : kind === "stock" ? "a material" : `a ${kind}`;

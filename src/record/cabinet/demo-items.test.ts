@@ -5,7 +5,7 @@ import { cabinetPatchesOf } from "./cabinet-change.ts";
 import type { CabinetItem } from "./cabinet-item.ts";
 import { demoTakenOut, withoutStanding } from "./demo-items.ts";
 
-const { instrument, file, sequence } = cabinetBodies;
+const { instrument, file, sequence, stock, template } = cabinetBodies;
 const demo = true as const;
 const ofDemo: readonly CabinetItem[] = [
   { id: "shaper", kind: "instrument", revision: 2, body: { ...instrument, demo } },
@@ -29,6 +29,14 @@ test.each([
   ["sequence", { id: "own-sequence", kind: "sequence", revision: 1, body: sequence }],
 ] as const)("a demo instrument that one's own %s names stays, as one's own", (_, mine) => {
   expect(after([...ofDemo, mine])).toEqual([{ id: "shaper", kind: "instrument", revision: 3, body: instrument }, mine]);
+});
+
+test("a demo material that one's own template names stays, as one's own; that of a demo template goes with it", () => {
+  const demoStock: CabinetItem = { id: "bleach", kind: "stock", revision: 4, body: { ...stock, demo } };
+  const mine: CabinetItem = { id: "own", kind: "template", revision: 1, body: template };
+  const theirs: CabinetItem = { id: "visit", kind: "template", revision: 1, body: { ...template, demo } };
+  expect(after([demoStock, mine, theirs])).toEqual([{ id: "bleach", kind: "stock", revision: 5, body: stock }, mine]);
+  expect(after([demoStock, theirs])).toEqual([]);
 });
 
 test("of a gesture, what stands already is left out", () => {

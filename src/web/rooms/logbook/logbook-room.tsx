@@ -48,7 +48,7 @@ export function LogbookRoom() {
   const [, go] = useLocation();
   useShortcut("d", "Logbook", "What is due", () => go("/due"));
   useShortcut("c", "Logbook", "Calibration: your own click error", () => go("/calibration"));
-  useShortcut("i", "Logbook", "Instruments: the clinic's cabinet", () => go("/instruments"));
+  useShortcut("i", "Logbook", "Cabinet: instruments, materials, templates", () => go("/instruments"));
   useShortcut("/", "Logbook", "Find a case", () => document.getElementById("logbook-find")?.focus());
   const notation = settings.data?.notation ?? "twoDigit";
   const rows = useMemo(() => rowsOf(cases.data ?? [], teeth.data, notation), [cases.data, teeth.data, notation]);
@@ -97,7 +97,7 @@ const Ways = ({ add }: { readonly add: () => void }) => (
   <>
     <DueLink />
     <Link href="/instruments" className="button button-bare" aria-keyshortcuts="i">
-      Instruments <KeyHint keys="i" />
+      Cabinet <KeyHint keys="i" />
     </Link>
     <Link href="/calibration" className="button button-bare" aria-keyshortcuts="c">
       Calibration <KeyHint keys="c" />

@@ -94,7 +94,8 @@ export function AnaestheticLimits() {
 /** What counts of each vasoconstrictor where no row stands. */
 function takenInWords(): string {
   const { epinephrine, epinephrineCardiac, levonordefrin } = vasoconstrictorTaken;
-  const from = (one: typeof epinephrine) => (one === undefined ? "" : ` (${sourceName(one.source)}, ${one.mark})`);
+  const from = (one: typeof epinephrine) =>
+    one === undefined ? "" : ` (${/\d/.test(one.source) ? sourceName(one.source) : "teaching documents"}, ${one.mark})`;
   return [
     `epinephrine ${epinephrine?.limit} µg, with a disease of the heart ${epinephrineCardiac?.limit} µg${from(epinephrine)}`,
     `levonordefrin ${levonordefrin?.limit} µg${from(levonordefrin)}`,

@@ -113,11 +113,11 @@ function saysOf(name: SectionName): string {
     case "room":
       return `The room in which solvents are used. Nothing is filled in for you: without a room there is no sum of its air. ${copies}`;
     case "air":
-      return `Limits that bind where you work, beside the published ones, which always count. ${copies}`;
+      return `Limits that bind where you work, beside the published ones, which always count. Visits keep a copy.`;
     case "anaesthetic":
-      return `Whose limits count for a visit's local anaesthetic. ${copies}`;
+      return `Whose limits count for a visit's local anaesthetic. Visits keep a copy.`;
     case "irrigation":
-      return `What your clinic wants of irrigants and needles. What stays empty is taken as it says. ${copies}`;
+      return `What your clinic wants of irrigants and needles. What stays empty is taken as it says. Visits keep a copy.`;
     case "emergency":
       return "What the emergency page shows first: your own calls and protocols go before the usual first steps. They are read at the moment of need, so every machine of the clinic needs them.";
   }

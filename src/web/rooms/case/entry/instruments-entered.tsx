@@ -71,7 +71,7 @@ function Ways() {
         Instruments into a canal
       </Button>
       <Link href="/instruments" className="button button-bare">
-        Instrument cabinet
+        Cabinet
       </Link>
       {open && <QuickEntry close={() => setOpen(false)} />}
     </div>

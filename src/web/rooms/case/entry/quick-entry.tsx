@@ -162,7 +162,7 @@ function useRows() {
 
 const EmptyCabinet = () => (
   <p>
-    The cabinet holds no instrument yet. <Link href="/instruments">Open the instrument cabinet</Link> and add the
-    clinic's own, or the standard's hand files in one press.
+    The cabinet holds no instrument yet. <Link href="/instruments">Open the cabinet</Link> and add the clinic's own, or
+    the standard's hand files in one press.
   </p>
 );

@@ -62,7 +62,7 @@ describe("an injection", () => {
         const confirmed = asked.flatMap(({ unusual }) => unusual ?? []);
         const compute = (names: typeof confirmed) => () =>
           anaestheticTopic.compute({
-            ...{ bodyMassKg: 70, ageYears: 40, given: [row] },
+            ...{ bodyMassKg: 70, ageYears: 40, given: [{ ...row, confirmed: [] }] },
             ...(names.length === 0 ? {} : { confirmed: names }),
           });
         expect(confirmed.length).toBe(asked.length);

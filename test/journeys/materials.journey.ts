@@ -96,8 +96,8 @@ describe("materials at the chair", () => {
     await open(page, "Note an injection");
     await page.keyboard.press("0");
     const byHand = page.getByRole("dialog", { name: "Injection" });
-    await byHand.getByText("lidocaine", { exact: true }).click();
-    await byHand.getByText("epinephrine", { exact: true }).click();
+    await byHand.getByRole("radio", { name: "lidocaine", exact: true }).check();
+    await byHand.getByRole("radio", { name: "epinephrine", exact: true }).check();
     await byHand.getByLabel("Strength", { exact: true }).fill("100000");
     await byHand.getByLabel("Vasoconstrictor, one to", { exact: true }).fill("4");
     await byHand.getByLabel("Cartridges", { exact: true }).fill("-1");

@@ -14,7 +14,7 @@ export function AskedOnce({ asks, isOver = false, entry }: AskedOnceOptions) {
   const heading = useId();
   if (asks.length === 0) return null;
   return (
-    <section className="entry-asked" aria-labelledby={heading} data-entry-asked tabIndex={-1}>
+    <section className="entry-asked" aria-labelledby={heading}>
       <h3 id={heading}>{isOver ? "▲ Over a limit" : "▲ Asked once before it is recorded"}</h3>
       <ul aria-live="polite">
         {asks.map((ask) => (

@@ -122,5 +122,5 @@ function focusFirst(page: HTMLElement | null): void {
 }
 
 function focusMissing(page: HTMLElement | null): void {
-  page?.querySelector<HTMLElement>("[aria-invalid=true], [data-entry-asked]")?.focus();
+  page?.querySelector<HTMLElement>("[aria-invalid=true]")?.focus();
 }

@@ -1,7 +1,7 @@
 import { partsOf } from "../record/parts.ts";
 import type { CaseSource } from "./case-source.ts";
 import { ledgerReader } from "./ledger-reader.ts";
-import { type Page, type PageModel, says } from "./page-model.ts";
+import { type Block, type Page, type PageModel, says } from "./page-model.ts";
 import { recallTable } from "./sections/after.ts";
 import { canalTables } from "./sections/canal-table.ts";
 import { spaceOnPaper } from "./sections/course-in-space.ts";
@@ -12,6 +12,7 @@ import { sourcePages } from "./sections/sources.ts";
 import { summaryPage } from "./sections/summary.ts";
 import { comparisonOnPaper } from "./sections/two-dates.ts";
 import { filledWith } from "./sections/visit-materials.ts";
+import { sumLines } from "./sections/visit-sums.ts";
 import { titleOf } from "./title-of.ts";
 
 /**
@@ -24,6 +25,7 @@ export function handout(source: CaseSource): PageModel {
     ...filmGallery(source),
     ...spaceOnPaper(source),
     ...canalPages(source),
+    ...dosesPage(source),
     ...mishapPage(source),
     ...recallPage(source),
     ...comparisonOnPaper(source),
@@ -41,6 +43,16 @@ function canalPages(source: CaseSource): Page[] {
   const from = { parts: source.parts, read: ledgerReader(source.ledger) };
   const blocks = [...canalTables(last.body, from), ...filledWith(last.body)];
   return [{ title: "Canals as the last visit left them", on: last.body.on, blocks, notes: [] }];
+}
+
+/** What each visit's amounts came to against published limits. */
+function dosesPage(source: CaseSource): Page[] {
+  const visits = partsOf(source.parts, "visit").sort((a, b) => (a.body.on < b.body.on ? -1 : 1));
+  const blocks = visits.flatMap((visit, at): Block[] => {
+    const lines = sumLines(visit, source);
+    return lines.length === 0 ? [] : [{ kind: "text", heading: `Visit ${at + 1}`, lines }];
+  });
+  return blocks.length === 0 ? [] : [{ title: "Doses against limits", on: "", blocks, notes: [] }];
 }
 
 function mishapPage(source: CaseSource): Page[] {

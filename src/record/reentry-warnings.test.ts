@@ -98,7 +98,7 @@ describe("what the record offers as warnings for a later re-entry", () => {
       "MB1 is blocked: a ledge.",
       "MB2 was not found.",
       "Over the orifices lies a barrier: flowable resin. Whether a solvent takes it is not recorded.",
-      "Over it lies a build-up: resin.",
+      "The access is closed with a build-up: resin.",
     ]);
   });
 

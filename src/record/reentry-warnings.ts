@@ -139,6 +139,6 @@ function stays(parts: readonly Part[]): ReentryWarning[] {
             says: `Over the orifices lies a barrier: ${barrier}. Whether a solvent takes it is not recorded.`,
           },
         ]),
-    ...(buildUp === undefined ? [] : [{ id: "buildUp", says: `Over it lies a build-up: ${buildUp}.` }]),
+    ...(buildUp === undefined ? [] : [{ id: "buildUp", says: `The access is closed with a build-up: ${buildUp}.` }]),
   ];
 }

@@ -20,6 +20,10 @@ export function handbackPages({ parts }: CaseSource): Page[] {
       ...textBlock("Orifices marked by", body.orificesMarkedBy),
       ...textBlock("For a later re-entry", body.warnings),
       ...textBlock("Outlook", body.prognosis),
+      ...textBlock(
+        "Recall",
+        body.recallOn === undefined ? "" : `${sentence(momentWords(body.recallOn, parts))}. ${body.recallAsks ?? ""}`,
+      ),
     ],
     notes: [],
   }));

@@ -1,7 +1,7 @@
-import { partsOf } from "../../record/parts.ts";
+import { type PartOf, partsOf } from "../../record/parts.ts";
 import { helpWords } from "../../record/words/visit-words.ts";
 import type { CaseSource } from "../case-source.ts";
-import { ledgerReader } from "../ledger-reader.ts";
+import { type LedgerReader, ledgerReader } from "../ledger-reader.ts";
 import { momentWords } from "../moment-words.ts";
 import type { Block, Page } from "../page-model.ts";
 import { toothFigure } from "../tooth-figure.ts";
@@ -16,13 +16,29 @@ import {
   leftInTooth,
   usedTable,
 } from "./visit-materials.ts";
+import { visitSums } from "./visit-sums.ts";
 
 /** Each visit as it was worked: what was checked, given, used, measured, filled, seen by whom and told. */
 export function visitPages(source: CaseSource): Page[] {
   const read = ledgerReader(source.ledger);
   const visits = partsOf(source.parts, "visit").sort((a, b) => (a.body.on < b.body.on ? -1 : 1));
-  return visits.map(({ body }, index) => ({
-    title: `Visit ${index + 1}`,
+  return visits.flatMap((visit, index) => [
+    workedPage(visit, index + 1, source, read),
+    ...sumsPage(visit, index + 1, source),
+  ]);
+}
+
+/** What the amounts come to, on a page that stands behind its visit. */
+function sumsPage(visit: PartOf<"visit">, number: number, source: CaseSource): Page[] {
+  const blocks = visitSums(visit, source);
+  if (blocks.length === 0) return [];
+  const { on } = visit.body;
+  return [{ title: `Visit ${number}, doses`, subtitle: momentWords(on, source.parts), on, blocks, notes: [] }];
+}
+
+function workedPage({ body }: PartOf<"visit">, number: number, source: CaseSource, read: LedgerReader): Page {
+  return {
+    title: `Visit ${number}`,
     on: body.on,
     subtitle: [
       momentWords(body.on, source.parts),
@@ -47,7 +63,7 @@ export function visitPages(source: CaseSource): Page[] {
       ...afterwards(body),
     ],
     notes: visitNotes(body),
-  }));
+  };
 }
 
 /** The tooth as the visit left it. */

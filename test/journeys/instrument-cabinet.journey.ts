@@ -275,6 +275,93 @@ describe("the instrument cabinet", () => {
   });
 });
 
+/** A material by its kind and a template that offers it first, by the keyboard. */
+it("keeps materials by kind and templates of visits", { timeout: 90_000 }, async () => {
+  const bench = await benchInBrowser({ who: "A. Resident" });
+  const { page } = bench;
+  failingShot(page, "cabinet-materials");
+  // A strength that can't be is refused on the way.
+  bench.expectComplaint(/400 \(Bad Request\)/);
+  await page.goto("/instruments");
+  await page.getByRole("heading", { name: "Nothing in the cabinet yet" }).waitFor();
+
+  // Its kind first; nothing is chosen before the person chooses, and a silence is no plain solution.
+  await page.keyboard.press("m");
+  const asked = page.getByRole("dialog", { name: "New material" });
+  expect(await asked.getByRole("button", { name: "Add the material" }).isDisabled()).toBe(true);
+  expect(await asked.getByRole("radio", { checked: true }).count()).toBe(0);
+  await asked.locator("label", { hasText: "local anaesthetic" }).click();
+  await asked.getByLabel("Agent").selectOption("lidocaine");
+  await asked.getByLabel("Strength").fill("20");
+  await asked.getByRole("button", { name: "Add the material" }).press("Enter");
+  await asked.getByText("with which? plain where there is none").waitFor();
+  await faultsAtBothSizes(page, "cabinet-new-material");
+  await asked.getByLabel("Strength", { exact: true }).fill("2");
+  await asked.getByLabel("Vasoconstrictor").selectOption("epinephrine");
+  await asked.getByLabel("Its strength, 1 in").fill("100000");
+  await asked.getByLabel("Volume of a cartridge").fill("1,8");
+  await asked.getByLabel("Expires").fill("2020-05-31");
+  await asked.getByRole("button", { name: "Add the material" }).press("Enter");
+  await page.getByRole("heading", { name: "lidocaine 2 %, epinephrine 1:100000", exact: true }).waitFor();
+  await page.getByText("Expired on 31 May 2020").waitFor();
+  const material = await theItem(bench, "stock");
+  expect(material.body).toEqual({
+    name: "lidocaine 2 %, epinephrine 1:100000",
+    holds: {
+      ...{ kind: "anaesthetic", agent: "lidocaine", percent: 2, cartridgeMl: 1.8 },
+      vasoconstrictor: { name: "epinephrine", ratio: 100_000 },
+    },
+    expires: "2020-05-31",
+  });
+  // What can't be is said at its field, and what stood stands.
+  await write(page, "Strength", "70");
+  await page.locator(".field-fault").first().waitFor();
+  await faultsAtBothSizes(page, "cabinet-material");
+  await write(page, "Strength", "2");
+  await write(page, "Lot of the package in use", "A-17");
+  await expect.poll(async () => (await theItem(bench, "stock")).body.lot).toBe("A-17");
+  await leaveFields(page);
+
+  await page.keyboard.press("t");
+  await page.getByRole("heading", { name: "Template 1", exact: true }).waitFor();
+  await write(page, "Name", "First visit");
+  for (const says of ["Access", "Tooth and side"]) {
+    await page.getByLabel("The next step, in a few words").fill(says);
+    await page.keyboard.press("Enter");
+  }
+  await page.getByLabel("Words of step 2").focus();
+  await page.keyboard.press("Alt+ArrowUp");
+  await page.getByLabel("About of step 1").selectOption("timeOut");
+  await page.getByLabel("Hold point of step 2").selectOption("access");
+  await page.getByLabel("The next material").selectOption(material.id);
+  await page.getByRole("button", { name: "Offer it too" }).press("Enter");
+  await expect
+    .poll(async () => (await theItem(bench, "template")).body)
+    .toEqual({
+      name: "First visit",
+      steps: [
+        { says: "Tooth and side", about: "timeOut" },
+        { says: "Access", holdPoint: "access" },
+      ],
+      stock: [material.id],
+    });
+  await faultsAtBothSizes(page, "cabinet-template");
+
+  // A material that a template names stays and says why; without the template it goes.
+  await page
+    .getByRole("link", { name: /^lidocaine/ })
+    .first()
+    .click();
+  await page.getByText("It stays while it is named by: First visit.").waitFor();
+  await page.getByRole("link", { name: "First visit" }).last().click();
+  await page.getByRole("button", { name: "Take out this template" }).click();
+  await page.getByRole("button", { name: "Take it out" }).click();
+  await expect.poll(async () => (await cabinetNow(bench)).items.length).toBe(1);
+  await takeBack(page);
+  await expect.poll(async () => (await cabinetNow(bench)).items.length).toBe(2);
+  await bench.close();
+});
+
 /** The file over its limit: flagged in the overview, sterilised in one press, discarded with its reason, never taken out. */
 async function flaggedAndDiscarded(bench: BenchInBrowser, fileId: string): Promise<void> {
   const { page } = bench;

@@ -133,7 +133,7 @@ describe("materials at the chair", () => {
     expect(second?.confirmed?.asked.join(" ")).toMatch(/Epinephrine: 234 micrograms are above the limit of 200/);
 
     // The page says what was given against its limits.
-    await page.getByText(/Epinephrine: 234 micrograms are above the limit of 200/).waitFor();
+    await page.getByText(/▲ Epinephrine: 234 micrograms are above the limit of 200/).waitFor();
     await page.getByRole("button", { name: /^No: Significant disease of the heart/ }).focus();
     await page.keyboard.press("Enter");
     await expect

@@ -44,7 +44,10 @@ export function AnaestheticSection() {
       <NextSolution told={output.planned} entryId={entryId} />
       <Settings {...output} />
       <QuestionsOpen {...{ readOnly }} questions={output.questions} on={visit.on} />
-      <Cautions topic="anaesthetic" cautions={output.cautions} />
+      <Cautions
+        topic="anaesthetic"
+        cautions={output.cautions.filter((one) => !output.stops.some(({ says }) => says === one))}
+      />
       {output.notComputed.map(({ name, why }) => (
         <p key={name} className="quiet">
           Not computed: {sentenceInWords(why)}

@@ -22,9 +22,10 @@ export function AskedOnce({ asks, isOver = false, entry }: AskedOnceOptions) {
         ))}
       </ul>
       <div className="fields">
-        <WordsField at="confirmedBy" label="Confirmed by, by part or initials" entry={entry} />
+        <WordsField at="confirmedBy" label="Confirmed by" entry={entry} />
         <WordsField at="because" label={isOver ? "Because" : "Because, if there is more to say"} entry={entry} />
       </div>
+      <p className="quiet">By part or initials, as supervisor; it is recorded with what was asked.</p>
     </section>
   );
 }

@@ -11,6 +11,10 @@ const unitWords: Readonly<Record<Constrictor["unit"], string>> = { micrograms: "
 export const fractionInWords = (fraction: number): string =>
   `${shareText(fraction)} of the limit, ${standing(fraction)}`;
 
+/** The shape that goes with a share of a limit: above it, at or below it, or not known. */
+export const limitMark = (fraction: number | undefined): string =>
+  fraction === undefined ? "◇" : fraction > 1 ? "▲" : "●";
+
 const standing = (fraction: number): string => (fraction > 1 ? "above" : fraction === 1 ? "at it" : "below");
 
 /** To two decimals, to more where two would hide that it lies above 1. */

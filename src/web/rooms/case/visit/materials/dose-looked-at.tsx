@@ -2,7 +2,7 @@ import { NumberField } from "../../../../parts/fields/number-field.tsx";
 import { refusalInWords } from "../../../../words/value-words.ts";
 import type { DoseAhead } from "./dose-ahead.ts";
 import { boundWords } from "./dose-ahead.ts";
-import { fractionInWords, vasoconstrictorInWords } from "./dose-in-words.ts";
+import { fractionInWords, limitMark, vasoconstrictorInWords } from "./dose-in-words.ts";
 import type { Solution } from "./read-injection.ts";
 
 interface DoseLookedAtOptions {
@@ -29,12 +29,14 @@ export function DoseLookedAt({ ahead, solution }: DoseLookedAtOptions) {
         {planned &&
           `Whole cartridges left before it: ${planned.cartridgesLeft}, bound by ${boundWords(planned.boundBy, solution)}. `}
         <strong>
-          {after.overLimit ? "▲ " : "● "}With it the agents come to {fractionInWords(after.fractionSum)}.
+          {limitMark(after.fractionSum)} With it the agents come to {fractionInWords(after.fractionSum)}.
         </strong>
       </p>
       <ul>
         {after.vasoconstrictors.map((row) => (
-          <li key={row.name}>{vasoconstrictorInWords(row)}</li>
+          <li key={row.name}>
+            {limitMark(row.fraction)} {vasoconstrictorInWords(row)}
+          </li>
         ))}
         <li className="quiet">
           Limits: {after.limitSet.says}. Mass: {after.dosingMass.kg} kg, {after.dosingMass.says}.

@@ -8,7 +8,7 @@ import { newBodies } from "../../new-bodies.ts";
 import { asksOfIrrigant, clashesThatCome } from "./clashes-ahead.ts";
 import { asksOf, confirmationFaults, confirmedOf } from "./confirmed-read.ts";
 import { asksOfInjection, asksOfSolutions, doseAhead, leftInWords } from "./dose-ahead.ts";
-import { fractionInWords, vasoconstrictorInWords } from "./dose-in-words.ts";
+import { fractionInWords, limitMark, vasoconstrictorInWords } from "./dose-in-words.ts";
 import { askedOfLot, lotOf, withExpiredNoted, withLot } from "./lots-of.ts";
 import { minuteNow } from "./minute-now.ts";
 import { offerOfDigit } from "./offers.tsx";
@@ -155,6 +155,7 @@ describe("a share of a limit in words", () => {
     expect(fractionInWords(0.4213)).toBe("0.42 of the limit, below");
     expect(fractionInWords(1)).toBe("1.00 of the limit, at it");
     expect(fractionInWords(1.00007)).toBe("1.00007 of the limit, above");
+    expect([0.4, 1, 1.00007, undefined].map(limitMark)).toEqual(["●", "●", "▲", "◇"]);
   });
 
   it("says of a vasoconstrictor without a limit that there is none", () => {

@@ -13,6 +13,7 @@ export const flagOfQuestion: Readonly<Record<Exclude<About, "ageYears">, Flag>> 
   uncontrolledBloodPressure: "highBloodPressure",
   uncontrolledThyroid: "thyroidUncontrolled",
   sulphiteAllergy: "allergySulphite",
+  anaestheticAllergy: "allergyAnaesthetic",
   methaemoglobinRisk: "methaemoglobinRisk",
   pregnancy: "pregnancy",
   liverFailure: "liverFailure",

@@ -48,6 +48,12 @@ describe("visitTimeline", () => {
     expect(svgText(visitTimeline(given))).not.toContain('data-part="now"');
   });
 
+  it("keeps a long name clear of what is said beside it, with and without a minute", () => {
+    const name = "Left in the tooth between two visits";
+    expectClear(visitTimeline({ ...given, withoutMinute: [{ name, says: ["calcium hydroxide"] }] }));
+    expectClear(visitTimeline({ ...given, lanes: [{ name, marks: [{ fromMin: 0, says: "cement" }] }] }));
+  });
+
   it("says in words what it draws", () => {
     expect(visitTimeline(given).alternative).toBe(
       "The visit by the clock. 60 min long. Anaesthetic: at 3 min articaine 4 %, 1 × 1.7 ml. Irrigants: 20 to 30 min sodium hypochlorite 3 %, 5 ml, 10 min. Instruments, no minute noted: MB1 25/.06; DB 25/.04.",

@@ -32,7 +32,7 @@ const least = { width: 560, minutes: 10 } as const;
 export function visitTimeline(given: VisitTimelineDrawn): Figure {
   const theme = themes[given.theme];
   const width = Math.max(least.width, given.widthPx);
-  const left = 14 + Math.max(60, ...given.lanes.map(({ name }) => textWidth(name, letters, "medium")));
+  const left = 14 + Math.max(60, ...namesIn(given).map((name) => textWidth(name, letters, "medium")));
   const most = mostOf(given);
   const right = width - 10;
   const x = (minute: number): number => left + ((right - left) * minute) / most;
@@ -53,6 +53,9 @@ export function visitTimeline(given: VisitTimelineDrawn): Figure {
   ];
   return figureOf({ width, height: foot.bottom }, given.widthPx, alternativeOf(given), nodes);
 }
+
+const namesIn = ({ lanes, withoutMinute }: VisitTimelineDrawn): readonly string[] =>
+  [...lanes, ...withoutMinute].map(({ name }) => name);
 
 function mostOf({ minutes = 0, lanes, nowMin = 0 }: VisitTimelineDrawn): number {
   const ends = lanes.flatMap(({ marks }) => marks.map(({ fromMin, toMin }) => toMin ?? fromMin));

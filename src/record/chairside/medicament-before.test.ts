@@ -1,10 +1,11 @@
 import { describe, expect, it } from "vitest";
+import { partId } from "../../core/ids.ts";
 import type { BodyOf, Part } from "../parts.ts";
 import { medicamentBefore } from "./medicament-before.ts";
 import { emptyVisit } from "./visit-for-tests.ts";
 
 const visit = (id: string, on: string, more: Partial<BodyOf<"visit">> = {}): Part => ({
-  ...{ id, kind: "visit", revision: 1, body: { ...emptyVisit, on, ...more } },
+  ...{ id: partId(id), kind: "visit" as const, revision: 1, body: { ...emptyVisit, on, ...more } },
 });
 const left = { medicament: { kind: "calciumHydroxide" } } as const;
 

@@ -2,7 +2,16 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type BodyOf, partTypes } from "../parts.ts";
 import { emptyVisit } from "./visit-for-tests.ts";
-import { openSteps, stepStanding, withStepDone, withStepLeftOut, withStepOpen, withTemplate } from "./visit-steps.ts";
+import {
+  isAnswered,
+  openStepAbout,
+  openSteps,
+  stepStanding,
+  withStepDone,
+  withStepLeftOut,
+  withStepOpen,
+  withTemplate,
+} from "./visit-steps.ts";
 
 const template = {
   id: "template-first",
@@ -55,6 +64,25 @@ describe("the steps of a visit", () => {
     expect(withStepOpen(confirmed, 0).historyConfirmed).toBe(false);
     // A history that was confirmed by hand stays so when the open step is left out.
     expect(withStepLeftOut({ ...taken, historyConfirmed: true }, 0, "asked by phone").historyConfirmed).toBe(true);
+  });
+
+  it("are answered by what was noted: a time-out by the right tooth alone, a count by what came back", () => {
+    const timeOut = { says: "Named", about: "timeOut" } as const;
+    const noted = { ...taken, note: "x" };
+    expect(isAnswered(timeOut, taken, taken)).toBe(false);
+    expect(isAnswered(timeOut, taken, noted)).toBe(false);
+    expect(isAnswered(timeOut, taken, { ...taken, timeOut: "toothAndSideChecked" })).toBe(true);
+    const count = { says: "Counted in", about: "countIn" } as const;
+    const set = { set: "", steriliserCycle: "", countedOut: 14 };
+    expect(isAnswered(count, taken, { ...taken, instrumentSet: set })).toBe(false);
+    expect(isAnswered(count, taken, { ...taken, instrumentSet: { ...set, countedIn: 14 } })).toBe(true);
+    expect(isAnswered({ says: "Rinsed", about: "irrigation" }, taken, noted)).toBe(true);
+  });
+
+  it("are found by what they are about while they are open", () => {
+    expect(openStepAbout(taken, "access")).toBe(1);
+    expect(openStepAbout(withStepDone(taken, 1, 3), "access")).toBeUndefined();
+    expect(openStepAbout(emptyVisit, "access")).toBeUndefined();
   });
 
   it("that are not there change nothing", () => {

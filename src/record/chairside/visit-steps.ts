@@ -53,6 +53,23 @@ function withStep(visit: Visit, index: number, next: (asked: VisitStep) => Visit
   return { ...visit, steps, ...(step.about === "history" && changed ? { historyConfirmed: isDone } : {}) };
 }
 
+/**
+ * Whether what a step asks for is in the record now.
+ * Takes the step and the visit before and after something was noted. A time-out is answered by the case's own tooth alone, a
+ * count by instruments that were counted in; for the rest it is enough that something was noted.
+ */
+export function isAnswered({ about }: VisitStep, before: Visit, after: Visit): boolean {
+  if (JSON.stringify(before) === JSON.stringify(after)) return false;
+  if (about === "timeOut") return after.timeOut === "toothAndSideChecked";
+  return about !== "countIn" || after.instrumentSet?.countedIn !== undefined;
+}
+
+/** The place of the first open step about something; undefined where there is none. */
+export function openStepAbout({ steps = [] }: Visit, about: VisitStep["about"]): number | undefined {
+  const place = steps.findIndex((step) => step.about === about && stepStanding(step) === "open");
+  return place === -1 ? undefined : place;
+}
+
 /** The places of the steps that are open, in their order. */
 export const openSteps = (steps: readonly VisitStep[]): readonly number[] =>
   steps.flatMap((step, index) => (stepStanding(step) === "open" ? [index] : []));

@@ -1,8 +1,7 @@
 import { type ReactNode, useEffect, useMemo, useRef, useState } from "react";
-import { withStepDone } from "../../../../../record/chairside/visit-steps.ts";
+import { isAnswered, openStepAbout, withStepDone } from "../../../../../record/chairside/visit-steps.ts";
 import { QuickEntry } from "../../entry/quick-entry.tsx";
 import { MaterialDialogs } from "../materials/material-dialogs.tsx";
-import type { Visit } from "../materials/use-visit.ts";
 import { AfterwardsDialog } from "./afterwards-dialog.tsx";
 import { CountDialog } from "./count-dialog.tsx";
 import { HoldPointDialog } from "./hold-point-dialog.tsx";
@@ -20,8 +19,9 @@ export function Bench({ children }: { readonly children: ReactNode }) {
   const latest = useRef({ visit, record, minute });
   latest.current = { visit, record, minute };
   const ways = useMemo(() => {
-    const open = (what: Noted, step?: number) => {
+    const open = (what: Noted, asked?: number) => {
       const { visit: before, minute: now } = latest.current;
+      const step = asked ?? (what === "timeOut" || what === "isolation" ? openStepAbout(before, what) : undefined);
       setOpened({ what, atMin: now(), before, ...(step === undefined ? {} : { step }) });
     };
     return {
@@ -40,7 +40,7 @@ export function Bench({ children }: { readonly children: ReactNode }) {
     last.current = opened;
     const now = latest.current;
     const step = closed?.step === undefined ? undefined : now.visit.steps?.[closed.step];
-    if (closed?.step === undefined || step === undefined || isSame(closed.before, now.visit)) return;
+    if (closed?.step === undefined || step === undefined || !isAnswered(step, closed.before, now.visit)) return;
     now.record(withStepDone(now.visit, closed.step, now.minute()), `“${step.says}”`);
   }, [opened]);
   return (
@@ -50,8 +50,6 @@ export function Bench({ children }: { readonly children: ReactNode }) {
     </BenchContext.Provider>
   );
 }
-
-const isSame = (before: Visit, after: Visit): boolean => JSON.stringify(before) === JSON.stringify(after);
 
 function OpenedDialog({ opened, close }: { readonly opened: Opened; readonly close: () => void }) {
   const { what, atMin, before, step } = opened;

@@ -2,7 +2,8 @@ import { minuteNow } from "../../../../../record/chairside/visit-clock.ts";
 import { partsOf } from "../../../../../record/parts.ts";
 import { useAnnounce } from "../../../../parts/announcer.tsx";
 import { useField } from "../../../../parts/fields/editing.tsx";
-import { useTeeth } from "../../../../record/readings.ts";
+import { useSettings, useTeeth } from "../../../../record/readings.ts";
+import { toothInNotation } from "../../../../words/tooth-words.ts";
 import { useCaseNow } from "../../case-now.ts";
 import type { Visit } from "../materials/use-visit.ts";
 
@@ -20,10 +21,15 @@ export function useBench(label: string) {
   return { visit, record, minute, readOnly: field.readOnly };
 }
 
-/** The tooth of the case, in two digits and in words; empty where no case is shown. */
-export function useToothOfCase(): { readonly twoDigit: string; readonly name: string } {
+/** The tooth of the case: in two digits, as the person writes it, and its name; empty where no case is shown. */
+export function useToothOfCase() {
   const { parts } = useCaseNow();
   const teeth = useTeeth().data;
   const twoDigit = partsOf(parts, "case")[0]?.body.tooth ?? "";
-  return { twoDigit, name: teeth?.find((tooth) => tooth.twoDigit === twoDigit)?.name ?? "" };
+  const notation = useSettings().data?.notation ?? "twoDigit";
+  return {
+    twoDigit,
+    written: toothInNotation(twoDigit, teeth, notation),
+    name: teeth?.find((tooth) => tooth.twoDigit === twoDigit)?.name ?? "",
+  };
 }

@@ -10,7 +10,7 @@ import { VisitTiles } from "./visit-tiles.tsx";
 /** What is in reach of a gloved hand: the clock, which tooth, what is open, and a large target for everything that is noted. */
 export function VisitBench() {
   const { visit, readOnly } = useBench("Visit");
-  const { twoDigit, name } = useToothOfCase();
+  const { twoDigit, written, name } = useToothOfCase();
   return (
     <>
       <section className="bench" aria-label="At the chair">
@@ -18,7 +18,7 @@ export function VisitBench() {
           <VisitClockFace />
           {twoDigit !== "" && (
             <p className="bench-tooth">
-              <strong>{twoDigit}</strong> <span>{name}</span>
+              <strong>{written}</strong> <span>{name}</span>
             </p>
           )}
         </div>

@@ -26,6 +26,41 @@ function faultOf(input: object): string {
   return faults.map(({ path, says }) => `${path}: ${says}`).join();
 }
 
+describe("what is confirmed of one dose", () => {
+  const weak = { ...lidocaine, percent: 0.2, confirmed: ["percent"] };
+  it("lets that dose pass and no other, given or planned (C10)", () => {
+    const { basis } = answer(anaestheticTopic, { ...adult, given: [weak] });
+    expect(basis.assumptions).toContain("Confirmed although unusual: percent.");
+    expect(faultOf({ ...adult, given: [weak, { ...lidocaine, percent: 0.2 }] })).toContain(
+      "given[1].percent: 0.2 is unusual",
+    );
+    const { confirmed: _none, cartridges: _count, ...planned } = weak;
+    expect(faultOf({ ...adult, given: [weak], planned })).toContain("planned.percent: 0.2 is unusual");
+    expect(
+      answer(anaestheticTopic, { ...adult, given: [], planned: { ...planned, confirmed: ["percent"] } }).planned,
+    ).toBeDefined();
+    // What is confirmed of a dose is nothing of the person.
+    expect(faultOf({ bodyMassKg: 28, ageYears: 40, given: [{ ...lidocaine, confirmed: ["bodyMassKg"] }] })).toContain(
+      "bodyMassKg: 28 kg",
+    );
+  });
+});
+
+it("an age that is the lower of two is told as such, and an allergy to an agent is asked of once it is told", () => {
+  const { basis, questions } = answer(anaestheticTopic, {
+    ...given({}),
+    ...{ ageIsLeast: true, history: { anaestheticAllergy: "yes" } },
+  });
+  expect(basis.assumptions).toContain("Age: 40 years at least, as the year of birth allows; it may be one more.");
+  expect(questions.find(({ about }) => about === "anaestheticAllergy")).toMatchObject({
+    answered: "yes",
+    mark: "memory",
+  });
+  const untold = answer(anaestheticTopic, given({}));
+  expect(untold.questions.map(({ about }) => about)).not.toContain("anaestheticAllergy");
+  expect(untold.basis.assumptions.join()).not.toContain("at least");
+});
+
 describe("percent and ratio mixed up", () => {
   it.each([
     [0.04, "4 % is written 4, not 0.04"],

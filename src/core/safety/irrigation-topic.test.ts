@@ -167,6 +167,15 @@ describe("chlorine at worst", () => {
 });
 
 describe("totals and the clinic's protocol", () => {
+  it("take a line of one's own solution, found by its name (C8)", () => {
+    const own = { own: "a mixture of our own" };
+    const sequence = [{ solution: own, volumeMl: 3, minutes: 4 }];
+    const rows = of({ sequence, settings: { protocol: [{ solution: own, volumeMlAtLeast: 5 }] } }).protocol;
+    expect(rows).toEqual([
+      { solution: own.own, what: "volumeMlAtLeast", wanted: 5, found: 3, stands: "below", met: false },
+    ]);
+  });
+
   const sequence = [
     step("sodium hypochlorite", 5, 2.1),
     step("saline", 2, 1),

@@ -46,6 +46,7 @@ const flagOf: Readonly<Record<HistoryName, Flag>> = {
   uncontrolledBloodPressure: "highBloodPressure",
   uncontrolledThyroid: "thyroidUncontrolled",
   sulphiteAllergy: "allergySulphite",
+  anaestheticAllergy: "allergyAnaesthetic",
   methaemoglobinRisk: "methaemoglobinRisk",
   pregnancy: "pregnancy",
   liverFailure: "liverFailure",

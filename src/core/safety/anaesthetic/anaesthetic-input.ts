@@ -16,6 +16,7 @@ export const historyNames = [
   "uncontrolledBloodPressure",
   "uncontrolledThyroid",
   "sulphiteAllergy",
+  "anaestheticAllergy",
   "methaemoglobinRisk",
   "pregnancy",
   "liverFailure",

@@ -5,6 +5,8 @@ import type { Question } from "./anaesthetic-output.ts";
 interface Asked {
   readonly about: HistoryName;
   readonly asks: string;
+  /** Asked only where it was told: any history of allergies asks for it beforehand. */
+  readonly onlyIfTold?: true;
   /** Whether it is asked of these solutions. */
   readonly of: (solutions: readonly Solution[]) => boolean;
 }
@@ -49,6 +51,12 @@ const askedOf: readonly Asked[] = [
     of: amine,
   },
   {
+    about: "anaestheticAllergy",
+    asks: "An allergy to a local anaesthetic is told. To which agent, and is any of these to be given at all?",
+    onlyIfTold: true,
+    of: always,
+  },
+  {
     about: "methaemoglobinRisk",
     asks: "A risk of methaemoglobin (inherited, or by another medicine)? Is prilocaine the agent to give?",
     of: (solutions) => solutions.some(({ agent }) => agent === "prilocaine"),
@@ -64,7 +72,10 @@ const askedOf: readonly Asked[] = [
 export function doseQuestions(input: AnaestheticInput): Question[] {
   const { given, planned, history = {}, cardiacRisk, ageYears } = input;
   const solutions: readonly Solution[] = planned === undefined ? given : [...given, planned];
-  const asked = askedOf.filter(({ about, of }) => history[about] !== "no" && of(solutions));
+  const asked = askedOf.filter(
+    ({ about, onlyIfTold, of }) =>
+      of(solutions) && (onlyIfTold === true ? history[about] === "yes" : history[about] !== "no"),
+  );
   return [
     ...(ageYears === undefined ? [{ about: "ageYears" as const, asks: ageText, mark: "memory" as const }] : []),
     ...(cardiacRisk === undefined && holds("epinephrine")(solutions)

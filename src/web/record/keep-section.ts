@@ -10,14 +10,14 @@ import {
 import { ask, Refused } from "./api.ts";
 
 /** A section as it was written, and as it stood when the writing began. */
-export interface SectionWritten {
+interface SectionWritten {
   readonly name: SectionName;
   readonly body: SectionBody;
   readonly seen: SectionBody;
 }
 
 /** How settings are read and written. */
-export interface SettingsWorld {
+interface SettingsWorld {
   readonly read: () => Promise<Settings>;
   readonly write: (settings: Settings) => Promise<Settings>;
 }

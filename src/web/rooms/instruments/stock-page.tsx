@@ -5,6 +5,7 @@ import { stockInWords, stockKindWords } from "../../../record/words/stock-words.
 import { dayInWords, today } from "../../parts/days-in-words.ts";
 import { DayField } from "../../parts/fields/day-field.tsx";
 import { TextField } from "../../parts/fields/text-field.tsx";
+import { capital } from "../../words/capital.ts";
 import { useCabinetNow } from "./cabinet-now.ts";
 import { nameOfItem } from "./item-names.ts";
 import { StockFields } from "./stock-fields.tsx";
@@ -21,7 +22,7 @@ export function StockPage({ item }: { readonly item: CabinetItemOf<"stock"> }) {
         </p>
       )}
       <section className="form-part">
-        <h3>{stockKindWords[holds.kind]}</h3>
+        <h3>{capital(stockKindWords[holds.kind])}</h3>
         <p className="quiet">{stockInWords(holds)}. Another kind is another material.</p>
         <StockFields kind={holds.kind} />
       </section>

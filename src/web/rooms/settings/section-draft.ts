@@ -40,7 +40,7 @@ export function useSectionDraft(name: SectionName, settings: Settings): SectionD
 const placeOf = (name: SectionName): string => `canalog-settings-${name}`;
 
 /** What was typed in this window before the page was loaded anew; nothing where it can't be read. */
-export function writingKept(name: SectionName): Writing | undefined {
+function writingKept(name: SectionName): Writing | undefined {
   const kept = textRead(sessionStorage.getItem(placeOf(name)));
   const { body, seen }: Partial<Writing> = Object(kept);
   return isBody(body) && isBody(seen) ? { body, seen } : undefined;

@@ -41,7 +41,7 @@ export function SettingsSection({ name, settings, says, children, tellChanged }:
         <EditSheet key={written} body={draft.body} change={saving.change} faults={faults}>
           {children}
         </EditSheet>
-        <Refusals keep={keep} name={name} draft={draft} />
+        <Refusals keep={keep} name={name} draft={draft} kept={saving.kept} />
         <footer className="settings-foot">
           <Button type="submit" weight={draft.isChanged ? "strong" : "plain"}>
             Save <span className="unseen">{sectionTitles[name].toLowerCase()}</span>
@@ -90,7 +90,7 @@ function useSaving(name: SectionName, draft: SectionDraft) {
     if (keep.error !== null) keep.reset();
     draft.change(body);
   };
-  return { keep, submit, change, drop: fresh, written, state: stateInWords(draft.isChanged, isSaved) };
+  return { keep, submit, change, kept, drop: fresh, written, state: stateInWords(draft.isChanged, isSaved) };
 }
 
 const firstFault = (form: HTMLElement | null): HTMLElement | null | undefined =>
@@ -114,10 +114,11 @@ interface RefusalsOptions {
   readonly keep: ReturnType<typeof useKeepSection>;
   readonly name: SectionName;
   readonly draft: SectionDraft;
+  readonly kept: () => void;
 }
 
 /** Why a section was not saved; where another window kept the same one, a choice between both. */
-function Refusals({ keep, name, draft }: RefusalsOptions) {
+function Refusals({ keep, name, draft, kept }: RefusalsOptions) {
   const client = useQueryClient();
   const { error } = keep;
   if (error === null) return null;
@@ -133,9 +134,7 @@ function Refusals({ keep, name, draft }: RefusalsOptions) {
     <div className="say" role="alert">
       <p>{error.message} Nothing is lost: save yours over it, or take what stands.</p>
       <div className="settings-foot">
-        <Button onClick={() => keep.mutate({ name, body: draft.body, seen }, { onSuccess: draft.drop })}>
-          Save mine
-        </Button>
+        <Button onClick={() => keep.mutate({ name, body: draft.body, seen }, { onSuccess: kept })}>Save mine</Button>
         <Button onClick={takeTheirs}>Take the other</Button>
       </div>
     </div>

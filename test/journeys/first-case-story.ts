@@ -205,7 +205,7 @@ export interface SavedDocument {
 }
 
 /** What each kind of document is called where it is made. */
-const documentNames = ["Deck", "Hand-out", "Consent page", "Page about a piece"] as const;
+const documentNames = ["Deck", "Hand-out", "Consent page", "Page about a piece", "Letter of hand-back"] as const;
 
 /** Makes a document in the room of documents and saves its file. */
 export async function makeDocument(hand: Hand, as: (typeof documentNames)[number]): Promise<SavedDocument> {

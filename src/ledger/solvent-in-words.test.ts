@@ -55,6 +55,17 @@ describe("solventHeadline", () => {
     expect(headline(ranged, "chloroform")).toMatch(/; the range of rates gives [\d.]+ to [\d.]+ of it\.$/);
   });
 
+  it("leads with the range where the rate decides whether the limit is passed", () => {
+    const depends = told({
+      doses: [{ atMin: 0, volumeMl: 0.7 }],
+      evaporation: { kind: "firstOrder", ratePerMin: { low: 0.01, high: 20 } },
+    });
+    expect(nearestLimit(depends)?.stands).toBe("dependsOnRate");
+    expect(headline(depends, "chloroform")).toMatch(
+      /^0\.[\d]+ to [\d.]+ times the .*; whether it is passed depends on the rate of evaporation\.$/,
+    );
+  });
+
   it("says that no limit was read, and that this is no comfort", () => {
     expect(headline(told({ solvent: "eucalyptol" }), "eucalyptol")).toBe(
       "No limit for eucalyptol is set in any list that was read; that says nothing about its harm.",

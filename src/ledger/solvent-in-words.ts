@@ -82,9 +82,14 @@ export function solventHeadline(told: SolventTold, name: string): Headline {
       leads: "No limit",
       follows: `for ${name} is set in any list that was read; that says nothing about its harm.`,
     };
-  const { ratio, ratioWithin, zone } = nearest;
+  const { ratio, ratioWithin, zone, stands } = nearest;
   const more = told.near === undefined ? "; beside the mouth there is more" : "";
   const where = `${zoneInWords(told, zone)}${more}`;
+  if (ratioWithin !== undefined && stands === "dependsOnRate")
+    return {
+      leads: `${ratioFigure(ratioWithin.low)} to ${ratioFigure(ratioWithin.high)} times`,
+      follows: `${limitInWords(nearest)}, in ${where}; whether it is passed depends on the rate of evaporation.`,
+    };
   const range =
     ratioWithin === undefined || ratioFigure(ratioWithin.low) === ratioFigure(ratioWithin.high)
       ? ""

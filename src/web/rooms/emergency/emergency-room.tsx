@@ -48,6 +48,7 @@ function Open({ place }: { readonly place: Shown }) {
       <dialog
         ref={element}
         className="emergency"
+        tabIndex={-1}
         aria-labelledby={heading}
         onCancel={(event) => {
           event.preventDefault();
@@ -89,6 +90,8 @@ function useTop(element: RefObject<HTMLDialogElement | null>, place: Shown): voi
   useEffect(() => {
     const dialog = element.current;
     dialog?.showModal();
+    // No button has the focus: a key pressed in haste does nothing that was not meant.
+    dialog?.focus();
     return () => dialog?.close();
   }, [element]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another sheet is another place to begin

@@ -1,3 +1,4 @@
+import { useEffect, useState } from "react";
 import { NumberField } from "../../../../parts/fields/number-field.tsx";
 import { refusalInWords } from "../../../../words/value-words.ts";
 import type { DoseAhead } from "./dose-ahead.ts";
@@ -10,8 +11,28 @@ interface DoseLookedAtOptions {
   readonly solution: Solution | undefined;
 }
 
-/** What the wanted injection would come to with what was given, before it is recorded. */
-export function DoseLookedAt({ ahead, solution }: DoseLookedAtOptions) {
+/** What the wanted injection would come to with what was given, before it is recorded; the mass is asked for where it is missing. */
+export function DoseLookedAt(options: DoseLookedAtOptions) {
+  const [asksMass, askMass] = useState(false);
+  const isMissing = options.ahead?.why !== undefined;
+  // Once asked for it stays, so that the focus is not lost to the answer that comes while it is typed.
+  useEffect(() => {
+    if (isMissing) askMass(true);
+  }, [isMissing]);
+  return (
+    <>
+      <Looked {...options} />
+      {asksMass && (
+        <div className="fields">
+          <NumberField at="vitalSigns.bodyMassKg" label="Body mass" unit="kg" />
+          <NumberField at="vitalSigns.ageYears" label="Age, where it is known" unit="years" />
+        </div>
+      )}
+    </>
+  );
+}
+
+function Looked({ ahead, solution }: DoseLookedAtOptions) {
   if (ahead === undefined || solution === undefined)
     return <p className="quiet">What it comes to is said here as soon as it is known how much.</p>;
   if (ahead.waits)
@@ -20,7 +41,12 @@ export function DoseLookedAt({ ahead, solution }: DoseLookedAtOptions) {
         Asking the sum what it comes to
       </p>
     );
-  if (ahead.why !== undefined) return <NotLookedAt why={ahead.why} />;
+  if (ahead.why !== undefined)
+    return (
+      <p className="entry-told" data-look role="status">
+        <strong>▲ The limit is not looked at.</strong> {refusalInWords(ahead.why)}
+      </p>
+    );
   const { planned, after } = ahead;
   if (after === undefined) return null;
   return (
@@ -50,16 +76,3 @@ export function DoseLookedAt({ ahead, solution }: DoseLookedAtOptions) {
 }
 
 const questionOf = ({ asks }: { readonly asks: string }): string => `${asks.split("?")[0]}?`;
-
-/** The sum can't be done: said, with what is mostly missing to be filled in at once. */
-const NotLookedAt = ({ why }: { readonly why: string }) => (
-  <div className="entry-told" data-look role="status">
-    <p>
-      <strong>▲ The limit is not looked at.</strong> {refusalInWords(why)}
-    </p>
-    <div className="fields">
-      <NumberField at="vitalSigns.bodyMassKg" label="Body mass" unit="kg" />
-      <NumberField at="vitalSigns.ageYears" label="Age, where it is known" unit="years" />
-    </div>
-  </div>
-);

@@ -14,7 +14,6 @@ export const flagOfQuestion: Readonly<Record<Exclude<About, "ageYears">, Flag>> 
   uncontrolledThyroid: "thyroidUncontrolled",
   sulphiteAllergy: "allergySulphite",
   anaestheticAllergy: "allergyAnaesthetic",
-  anaestheticAllergy: "allergyAnaesthetic",
   methaemoglobinRisk: "methaemoglobinRisk",
   pregnancy: "pregnancy",
   liverFailure: "liverFailure",

@@ -48,7 +48,7 @@ describe("solventHeadline", () => {
   });
 
   it("tells what the range of rates gives, and picks the limit by its worst end", () => {
-    const ranged = told({ evaporation: { kind: "firstOrder", ratePerMin: { low: 0.03, high: 20 } } });
+    const ranged = told({ evaporation: { kind: "firstOrder", ratePerMin: { low: 0.03, high: 4 } } });
     const nearest = nearestLimit(ranged);
     const ends = ranged.limits.map(({ ratio, ratioWithin }) => ratioWithin?.high ?? ratio);
     expect(nearest?.ratioWithin?.high).toBe(Math.max(...ends));

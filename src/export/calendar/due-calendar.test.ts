@@ -26,6 +26,7 @@ test("another reader finds each thing as a whole day that blocks no time, under 
   expect(recall?.component.getFirstPropertyValue("transp")).toBe("TRANSPARENT");
   expect(recall?.component.getFirstPropertyValue("class")).toBe("PRIVATE");
   expect(recall?.uid).not.toBe(pain?.uid);
+  expect(text.split("\r\n").filter((line) => line.startsWith("X-"))).toEqual(["X-WR-CALNAME:Canalog: due"]);
   const moved = eventsIn(dueCalendar([{ ...one, on: "2026-05-01", revision: 4 }], "2026-03-02T08:00:00.000Z"));
   expect(moved[0]?.uid).toBe(recall?.uid);
   expect(moved[0]?.sequence).toBe(4);

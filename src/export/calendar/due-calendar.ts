@@ -4,6 +4,9 @@ import { caseMark } from "../../record/case-mark.ts";
 import type { DueOfCase } from "../../record/due.ts";
 import { dueWords } from "../../record/words/due-words.ts";
 
+/** What the library adds to a whole day for readers of one make; the standard's own lines say the same to all. */
+const madeForOne = /^X-(?!WR-)[^\r\n]*\r\n/gm;
+
 /**
  * What is due as an iCalendar file: one event a thing, for the whole day, with the case's short mark and nothing of the
  * patient or the tooth. A thing keeps its name (UID) when its day changes, so that a second reading of the file moves it.
@@ -18,7 +21,7 @@ export function dueCalendar(due: readonly DueOfCase[], at: string): string {
     method: ICalCalendarMethod.PUBLISH,
   });
   for (const one of due) calendar.createEvent(eventOf(one, at));
-  return `${calendar.toString()}\r\n`;
+  return `${calendar.toString().replaceAll(madeForOne, "")}\r\n`;
 }
 
 function eventOf({ caseId, partId, kind, on, revision, demo }: DueOfCase, at: string) {

@@ -47,14 +47,14 @@ function drawing(visit: Visit, { ledger, theme }: CaseSource): Block {
     const figure = vapourFigure(solvent.output, doses, { theme, widthPx: 1_000 });
     return { kind: "figure", figure, caption: "Solvent in the air over the visit" };
   }
-  const figure = visitTimeline({ ...visitTimelineOf(visit.body), theme, widthPx: 1_000 });
+  const figure = visitTimeline({ ...visitTimelineOf(visit.body), withoutMinute: [], theme, widthPx: 800 });
   return { kind: "figure", figure, caption: "The visit over its minutes" };
 }
 
 function anaesthetic({ id, body }: Visit, ledger: Ledger, read: LedgerReader): Line[] {
   const told = anaestheticTold(ledger, id);
   if (told === undefined || body.anaesthetic.length === 0) return [];
-  if (told.why !== undefined) return [says(`Local anaesthetic, not summed: ${told.why}`)];
+  if (told.why !== undefined) return [says(`Local anaesthetic, not summed: ${told.why}.`)];
   const { limitSet, overLimit } = told.output;
   const share = read.number(anaestheticSubject(id), "fractionSum", 2) ?? { text: "–" };
   const over = overLimit ? "; a limit was passed" : "";
@@ -72,7 +72,9 @@ function toldSolvents({ id, body }: Visit, ledger: Ledger) {
 
 const solvents = (visit: Visit, ledger: Ledger, read: LedgerReader): Line[] =>
   toldSolvents(visit, ledger).map(({ why, output, name, subject }) =>
-    output === undefined ? says(`${sentence(name)}, not summed: ${why}`) : solventLine(output, name, { read, subject }),
+    output === undefined
+      ? says(`${sentence(name)}, not summed: ${why}.`)
+      : solventLine(output, name, { read, subject }),
   );
 
 function solventLine(

@@ -7,7 +7,7 @@ import "../../entry/quick-entry.css";
 import "./entry-shell.css";
 
 /** What was entered last of this kind in this visit, to be taken once more. */
-export interface Again {
+interface Again {
   readonly says: string;
   readonly take: () => void;
 }

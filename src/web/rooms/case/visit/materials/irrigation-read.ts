@@ -6,7 +6,7 @@ import type { Irrigant } from "./read-irrigant.ts";
 type Clash = IrrigationTold["clashes"][number];
 
 /** A clash with the entry that tells it, and the canals in which it happened. */
-export interface ClashInVisit {
+interface ClashInVisit {
   readonly clash: Clash;
   readonly entryId: string;
   readonly canals: readonly string[];

@@ -61,7 +61,7 @@ export function readIrrigant(typed: Typed): RowRead<Irrigant> {
 }
 
 /** The needle that the fields tell; none is told while its kind is not chosen. */
-export function readNeedle(typed: Typed): RowRead<Needle> {
+function readNeedle(typed: Typed): RowRead<Needle> {
   const kind = typed.needle ?? "";
   if (kind === "") return { faults: {} };
   const { values, faults } = readAmounts(typed, needleWanted);

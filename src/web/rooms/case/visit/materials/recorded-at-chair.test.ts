@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { anaestheticTopic } from "../../../../../core/safety/anaesthetic-topic.ts";
-import { irrigationTopic } from "../../../../../core/safety/irrigation-topic.ts";
+import { computedAnaesthetic, computedIrrigation } from "../../../../../../test/computed-sums.ts";
 import type { WhatIfAnswer } from "../../../../../ledger/what-if.ts";
 import type { CabinetItem } from "../../../../../record/cabinet/cabinet-item.ts";
 import { partTypes } from "../../../../../record/parts.ts";
@@ -118,10 +117,7 @@ describe("the sum before an injection is recorded", () => {
   });
 
   const answer = (over: Partial<WhatIfAnswer>): WhatIfAnswer => ({ topic: "anaesthetic", subject: "s", ...over });
-  const computed = (input: object) =>
-    answer({
-      output: anaestheticTopic.compute(anaestheticTopic.input.parse({ bodyMassKg: 70, ageYears: 40, ...input })),
-    });
+  const computed = (input: object) => answer({ output: computedAnaesthetic(input) });
 
   it("asks over a limit in the sum's own words, and nothing below it", () => {
     const over = [computed({ given: [], planned: lidocaine }), computed({ given: [lidocaine] })];
@@ -167,10 +163,7 @@ describe("a share of a limit in words", () => {
 describe("what an irrigant would meet", () => {
   const row = { solution: "chlorhexidine", percent: 2, volumeMl: 0, minutes: 0, activated: "no" } as const;
   const bleach = { ...row, solution: "sodium hypochlorite", percent: 3, volumeMl: 5, minutes: 1 } as const;
-  const output = (sequence: readonly { readonly solution: string; readonly volumeMl: number }[]) =>
-    irrigationTopic.compute(
-      irrigationTopic.input.parse({ sequence: sequence.map((one) => ({ ...one, activated: false })) }),
-    );
+  const output = computedIrrigation;
 
   it("is asked of the whole visit, or of each canal that it reaches", () => {
     const subjects = (rows: typeof visit.irrigation, next: (typeof rows)[number]) =>

@@ -2,7 +2,7 @@ import type { StockOf } from "./stock-offered.ts";
 import type { Visit } from "./use-visit.ts";
 
 /** What a material that stays in the tooth is there for. */
-export type FillingAs = StockOf<"filling">["body"]["holds"]["as"];
+type FillingAs = StockOf<"filling">["body"]["holds"]["as"];
 
 /** What a material that stays is there for, in words. */
 export const fillingAsWords: Readonly<Record<FillingAs, string>> = {

@@ -122,7 +122,7 @@ describe("the bench of a visit", () => {
       expect((await tile.boundingBox())?.height ?? 0).toBeGreaterThanOrEqual(56);
 
     await tiles.getByRole("button", { name: "Dam" }).click();
-    await page.getByRole("radio", { name: "Without" }).click();
+    await page.getByRole("radio", { name: "Without", exact: true }).click();
     await page.getByLabel("Why without, and how instead").fill("cotton rolls");
     await page.getByRole("button", { name: "Record it" }).click();
     await closed(page);

@@ -6,7 +6,7 @@ import { labelNode, textWidth } from "./text-label.ts";
 import { type Theme, type ThemeName, themes } from "./theme.ts";
 
 /** A dose that something is held against. */
-export interface DoseRung {
+interface DoseRung {
   /** What kind of dose it is, as `daily reference dose`. */
   readonly label: string;
   /** Its source and whether it was read, as `EPA 2001, from memory`. */

@@ -5,7 +5,7 @@ import { type Theme, type ThemeName, themes } from "./theme.ts";
 import { type PanelPlace, panelLabels, panelLimits, type VapourLimit } from "./vapour-limits.ts";
 
 /** A concentration at a time, with the least and the most over the rates of evaporation. */
-export interface VapourPoint {
+interface VapourPoint {
   readonly tMin: number;
   readonly ppm: number;
   readonly lowPpm?: number | undefined;
@@ -146,7 +146,7 @@ function scaleNodes({ plot, x, y, ticks }: Axes, theme: Theme): SvgNode[] {
 const tickText = (value: number): string => String(Number(value.toPrecision(3)));
 
 /** Near the mouth a full line, the rest of the room a dashed one; what is supposed is drawn in dots, in the ink of words. */
-export const curveLook = {
+const curveLook = {
   near: { "stroke-width": 2.2 },
   far: { "stroke-width": 1.6, "stroke-dasharray": "7 4" },
 } as const;

@@ -3,7 +3,7 @@ import type { BodyOf } from "../../../../../record/parts.ts";
 import { useEditedPart, useField } from "../../../../parts/fields/editing.tsx";
 
 /** The visit as it is recorded, and the settings that it is written with now. */
-export interface VisitInAir {
+interface VisitInAir {
   readonly id: string;
   readonly revision: number;
   readonly visit: BodyOf<"visit"> | undefined;

@@ -89,10 +89,14 @@ function Open({ place }: { readonly place: Shown }) {
 function useTop(element: RefObject<HTMLDialogElement | null>, place: Shown): void {
   useEffect(() => {
     const dialog = element.current;
+    const before = document.activeElement;
     dialog?.showModal();
     // No button has the focus: a key pressed in haste does nothing that was not meant.
     dialog?.focus();
-    return () => dialog?.close();
+    return () => {
+      dialog?.close();
+      if (before instanceof HTMLElement && before.isConnected) before.focus();
+    };
   }, [element]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another sheet is another place to begin
   useEffect(() => {

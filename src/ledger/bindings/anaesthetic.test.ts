@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { part } from "../../../test/sample-case.ts";
 import type { BodyOf } from "../../record/parts.ts";
 import { anaestheticTold } from "../anaesthetic-told.ts";
+import { historyTakenOver } from "../visit-sums/history-answers.ts";
 import { entryOf, history, lidocaine, visitEntries, visitParts } from "../visit-sums/visit-for-tests.ts";
 
 type Visit = BodyOf<"visit">;
@@ -93,6 +94,40 @@ describe("the anaesthetic of a visit", () => {
       history: { uncontrolledBloodPressure: "no", liverFailure: "no" },
     });
     expect(told(history("history-1", "2024-01-01", { nothingToNote: true }))).not.toHaveProperty("history.pregnancy");
+  });
+
+  it("hears of blood pressure out of control by a flag of its own, of the day it was asked", () => {
+    const asked = (...more: Parameters<typeof visitParts>[1][]) =>
+      inputOf({ anaesthetic: given(1), historyConfirmed: false }, ...more);
+    const high = { flags: [{ flag: "highBloodPressure" as const }] };
+    const before = history("history-1", "2023-01-01", { ...high, denied: ["bloodPressureUncontrolled", "tricyclic"] });
+    expect(asked(before)).not.toHaveProperty("history.uncontrolledBloodPressure");
+    const no = history("history-2", "2024-03-04", { ...high, denied: ["bloodPressureUncontrolled"] });
+    expect(asked(before, no)).toHaveProperty("history.uncontrolledBloodPressure", "no");
+    const yes = history("history-2", "2024-03-04", { flags: [{ flag: "bloodPressureUncontrolled" }] });
+    expect(asked(before, yes)).toHaveProperty("history.uncontrolledBloodPressure", "yes");
+    expect(asked(history("history-2", "2024-01-01", { denied: ["highBloodPressure"] }))).toHaveProperty(
+      "history.uncontrolledBloodPressure",
+      "no",
+    );
+  });
+
+  it("counts an answer of the day in a history taken over from another, and none of that other day", () => {
+    const old = {
+      ...{ takenOn: "2023-01-01", nothingToNote: false, flags: [{ flag: "asthma" as const }], medicines: ["m"] },
+      ...{ denied: ["cocaineWithinADay" as const, "tricyclic" as const], bodyMassKg: 60, note: "" },
+    };
+    const over = historyTakenOver(old, "2024-03-04");
+    expect(over).toMatchObject({ takenOn: "2024-03-04", flags: old.flags, medicines: ["m"], denied: ["tricyclic"] });
+    expect(over).not.toHaveProperty("bodyMassKg");
+    expect(historyTakenOver(old, old.takenOn)).toBe(old);
+    const answered = { ...over, denied: [...(over.denied ?? []), "pregnancy" as const] };
+    const used = inputOf(
+      { anaesthetic: given(1), historyConfirmed: false },
+      part("medicalHistory", "history-1", old),
+      part("medicalHistory", "history-2", answered),
+    );
+    expect(used).toHaveProperty("history", { pregnancy: "no", tricyclic: "no" });
   });
 
   it("holds 40 micrograms of epinephrine where the heart is flagged, 200 where it is not", () => {

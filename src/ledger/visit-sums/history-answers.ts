@@ -1,4 +1,8 @@
-import type { AnaestheticInput, HistoryName } from "../../core/safety/anaesthetic/anaesthetic-input.ts";
+import {
+  type AnaestheticInput,
+  type HistoryName,
+  historyNames,
+} from "../../core/safety/anaesthetic/anaesthetic-input.ts";
 import type { InputPath } from "../../record/ledger-entry.ts";
 import type { medicalFlags } from "../../record/parts/medical-history.ts";
 import type { Part, PartOf } from "../../record/parts.ts";
@@ -16,7 +20,7 @@ interface FlagAnswer {
 }
 
 /** What was asked that day may be otherwise on another: a no counts where it was said, or the history confirmed, at the visit. */
-const ofTheDay: readonly Flag[] = ["cocaineWithinADay", "pregnancy"];
+const ofTheDay: readonly Flag[] = ["cocaineWithinADay", "pregnancy", "bloodPressureUncontrolled"];
 
 /**
  * What the histories up to a visit answer about a flag: the last one that says anything of it. Nothing to note is a no to all but what
@@ -38,26 +42,45 @@ function answerIn({ id, body: { flags, denied = [], nothingToNote } }: History, 
   return nothingToNote && !ofTheDay.includes(flag) ? { is: false, record: `${id}/nothingToNote` } : undefined;
 }
 
-/** Which flag answers which question of the sum. */
-const flagOf: Readonly<Record<HistoryName, Flag>> = {
+/** Which flag answers which question of the sum; the age is written elsewhere. */
+export const flagOfQuestion: Readonly<Record<HistoryName | "cardiacRisk", Flag>> = {
   unselectiveBetaBlocker: "unselectiveBetaBlocker",
   tricyclic: "tricyclic",
   cocaineWithinADay: "cocaineWithinADay",
-  uncontrolledBloodPressure: "highBloodPressure",
+  uncontrolledBloodPressure: "bloodPressureUncontrolled",
   uncontrolledThyroid: "thyroidUncontrolled",
   sulphiteAllergy: "allergySulphite",
   anaestheticAllergy: "allergyAnaesthetic",
   methaemoglobinRisk: "methaemoglobinRisk",
   pregnancy: "pregnancy",
   liverFailure: "liverFailure",
+  cardiacRisk: "cardiacRisk",
 };
+
+/** What the histories answer a question of the sum. Where there is no high blood pressure it is not out of control; that there is does not say that it is. */
+function answerTo(name: HistoryName, visit: PartOf<"visit">, parts: readonly Part[]): FlagAnswer | undefined {
+  const answer = flagAt(flagOfQuestion[name], visit, parts);
+  if (answer !== undefined || name !== "uncontrolledBloodPressure") return answer;
+  const high = flagAt("highBloodPressure", visit, parts);
+  return high?.is === false ? high : undefined;
+}
+
+/** A history that answers given on another day go into: what stood is taken over, but not what hangs on its day, nor what was weighed. */
+export function historyTakenOver(history: History["body"], on: string): History["body"] {
+  if (history.takenOn === on) return history;
+  const { bodyMassKg: _weighedThen, denied = [], note, ...stood } = history;
+  const from = `Taken over from the history of ${history.takenOn}, with what was asked at the visit.`;
+  return {
+    ...{ ...stood, takenOn: on, denied: denied.filter((one) => !ofTheDay.includes(one)) },
+    note: note === "" ? from : `${note}\n${from}`,
+  };
+}
 
 /** The questions of the sum that the histories answer, and whether there is cardiac risk. */
 export function historyAnswers(visit: PartOf<"visit">, parts: readonly Part[]): FactTold<keyof AnaestheticInput>[] {
-  const found = Object.entries(flagOf).flatMap(([name, flag]) => {
-    const answer = flagAt(flag, visit, parts);
-    // High blood pressure may well be under control: that it is there does not answer whether it is.
-    return answer === undefined || (flag === "highBloodPressure" && answer.is) ? [] : [{ name, ...answer }];
+  const found = historyNames.flatMap((name) => {
+    const answer = answerTo(name, visit, parts);
+    return answer === undefined ? [] : [{ name, ...answer }];
   });
   const paths = found.map(({ name, record }): InputPath => ({ input: `history.${name}`, record }));
   const value = Object.fromEntries(found.map(({ name, is }) => [name, is ? "yes" : "no"]));

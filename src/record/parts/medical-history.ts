@@ -18,6 +18,7 @@ export const medicalFlags = [
   "allergyHypochlorite",
   "allergyAnaesthetic",
   "highBloodPressure",
+  "bloodPressureUncontrolled",
   "cardiacRisk",
   "unselectiveBetaBlocker",
   "tricyclic",

@@ -85,6 +85,7 @@ export const flagWords: Words<(typeof medicalFlags)[number]> = {
   allergyHypochlorite: "allergy: hypochlorite",
   allergyAnaesthetic: "allergy: local anaesthetic",
   highBloodPressure: "high blood pressure",
+  bloodPressureUncontrolled: "blood pressure, uncontrolled",
   cardiacRisk: "cardiac risk",
   unselectiveBetaBlocker: "non-selective beta blocker",
   tricyclic: "tricyclic antidepressant",

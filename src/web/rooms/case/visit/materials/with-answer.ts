@@ -1,24 +1,7 @@
-import type { AnaestheticTold } from "../../../../../ledger/anaesthetic-told.ts";
 import type { BodyOf } from "../../../../../record/parts.ts";
 
 type History = BodyOf<"medicalHistory">;
 type Flag = History["flags"][number]["flag"];
-type About = AnaestheticTold["questions"][number]["about"];
-
-/** Which flag of a history answers a question of the sum; the age is written elsewhere. */
-export const flagOfQuestion: Readonly<Record<Exclude<About, "ageYears">, Flag>> = {
-  unselectiveBetaBlocker: "unselectiveBetaBlocker",
-  tricyclic: "tricyclic",
-  cocaineWithinADay: "cocaineWithinADay",
-  uncontrolledBloodPressure: "highBloodPressure",
-  uncontrolledThyroid: "thyroidUncontrolled",
-  sulphiteAllergy: "allergySulphite",
-  anaestheticAllergy: "allergyAnaesthetic",
-  methaemoglobinRisk: "methaemoglobinRisk",
-  pregnancy: "pregnancy",
-  liverFailure: "liverFailure",
-  cardiacRisk: "cardiacRisk",
-};
 
 /** A history with one more answer: a yes is a flag, a no is told as asked for and denied. What stands of the same is replaced. */
 export function withAnswer(history: History, flag: Flag, isSo: boolean): History {

@@ -36,6 +36,10 @@ describe("what a visit used, in lines", () => {
       "Anaesthetic: none given yet",
     );
     const twelve = visitParts({ anaesthetic: [{ ...lidocaine, cartridges: 12 }] });
+    // 432 of 490 mg and 216 of 200 micrograms: more than all of a limit reads as more.
+    expect(read(twelve, "anaesthetic of visit-1")[0]).toBe(
+      "Anaesthetic: lidocaine 432 mg, 88 % of its limit; epinephrine 216 µg, 108 %",
+    );
     expect(read(twelve, "anaesthetic of visit-1").join("\n")).toMatch(
       /^Stop: .*216 micrograms are above the limit of 200/m,
     );

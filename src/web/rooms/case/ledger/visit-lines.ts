@@ -8,7 +8,9 @@ import { countOf, quantityInWords, withUnit } from "../../../parts/figures-in-wo
 import { capital } from "../../../words/capital.ts";
 import type { LedgerLine } from "./ledger-line.ts";
 
-const percent = (share: number): string => withUnit(percentText(share), "%");
+/** A share of a limit goes on above all of it, and never reads as all of it where it is more. */
+const percent = (share: number): string =>
+  withUnit(share > 1 ? (100 * share).toFixed(share < 1.005 ? 3 : 0) : percentText(share), "%");
 const figure = (value: number): number => Number(value.toPrecision(3));
 const amount = (value: number, unit: string): string => quantityInWords(figure(value), unit);
 

@@ -1,4 +1,4 @@
-import { type ComponentType, useEffect, useMemo, useRef, useState } from "react";
+import { type ComponentType, type ReactNode, useEffect, useMemo, useRef, useState } from "react";
 import type { BodyOf, Part, PartKind } from "../../../record/parts.ts";
 import { Button } from "../../parts/button.tsx";
 import { dayInWords } from "../../parts/days-in-words.ts";
@@ -24,7 +24,12 @@ import { DifficultyNow } from "./plan/difficulty-now.tsx";
 import { RemoveCase } from "./remove-case.tsx";
 import type { Moment } from "./spine/spine-moments.ts";
 
-const forms: Partial<Readonly<Record<PartKind, ComponentType>>> = {
+interface FormOptions {
+  /** The tooth as it stood and its films, for a form that has something before them. */
+  readonly picture: ReactNode;
+}
+
+const forms: Partial<Readonly<Record<PartKind, ComponentType<FormOptions>>>> = {
   case: CaseForm,
   medicalHistory: HistoryForm,
   findings: FindingsForm,
@@ -52,6 +57,12 @@ interface MomentPageOptions {
 /** The page of one moment: the tooth as it stood, its films, and what is written, edited in place. */
 export function MomentPage({ caseId, moment, parts, book, noteAnatomy, remove, recordDue }: MomentPageOptions) {
   const { part, title, day, films } = moment;
+  const picture = (
+    <div className="moment-picture">
+      <MomentEmblem {...{ parts, day }} {...(book ? { note: noteAnatomy } : {})} />
+      <FilmStrip {...{ caseId, films }} />
+    </div>
+  );
   return (
     <article className="moment" aria-labelledby="moment-title">
       <header className="moment-head">
@@ -60,12 +71,9 @@ export function MomentPage({ caseId, moment, parts, book, noteAnatomy, remove, r
         </h2>
         <span className="quiet">{[dayInWords(day), moment.when].filter((text) => text !== "").join(" · ")}</span>
       </header>
-      <div className="moment-picture">
-        <MomentEmblem {...{ parts, day }} {...(book ? { note: noteAnatomy } : {})} />
-        <FilmStrip {...{ caseId, films }} />
-      </div>
+      {part?.kind !== "visit" && picture}
       {moment.shape === "due" && <DuePage moment={moment} readOnly={book === undefined} record={recordDue} />}
-      {part && <PartForm key={part.id} {...{ part, title, book }} />}
+      {part && <PartForm key={part.id} {...{ part, title, book, picture }} />}
       {part?.kind === "findings" && <DifficultyNow />}
       {part?.kind === "case" && book && <RemoveCase caseId={caseId} />}
       {part && part.kind !== "case" && book && <Remove title={title} remove={() => remove(part, title)} />}
@@ -89,17 +97,18 @@ interface PartFormOptions {
   readonly part: Part;
   readonly title: string;
   readonly book: DraftBook | undefined;
+  readonly picture: ReactNode;
 }
 
 /** The form of a part's kind, bound to it. */
-function PartForm({ part, title, book }: PartFormOptions) {
+function PartForm({ part, title, book, picture }: PartFormOptions) {
   const { ledger } = useCaseNow();
   const told = useMemo(() => faultsAtPlaces(ledger, part.id), [ledger, part.id]);
   const Form = forms[part.kind];
   if (Form === undefined) return null;
   return (
     <EditPart part={part} title={title} draft={book?.of(part.id)} book={book} told={told}>
-      <Form />
+      <Form picture={picture} />
     </EditPart>
   );
 }

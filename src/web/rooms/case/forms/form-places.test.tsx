@@ -75,7 +75,7 @@ const cases: readonly { readonly kind: PartKind; readonly form: React.ReactNode;
   { kind: "claim", form: <ClaimForm decisions={[]} references={[]} />, body: claim },
   {
     kind: "visit",
-    form: <VisitForm />,
+    form: <VisitForm picture={null} />,
     body: {
       ...newBodies.visit(day, {}),
       canals: [canalRowAtStart("MB1")],

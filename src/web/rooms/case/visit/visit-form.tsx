@@ -1,3 +1,4 @@
+import type { ReactNode } from "react";
 import { helpWords } from "../../../../record/words/visit-words.ts";
 import { SelectField } from "../../../parts/fields/choice-field.tsx";
 import { DayField } from "../../../parts/fields/day-field.tsx";
@@ -13,10 +14,11 @@ import { Closing } from "./closing.tsx";
 import { Materials } from "./materials/materials.tsx";
 import { ToldAndAfter } from "./told-and-after.tsx";
 
-/** One visit: what is in reach at the chair, then what was checked, measured, used, closed with and told. */
-export const VisitForm = () => (
+/** One visit: what is in reach at the chair, then the tooth, what was checked, measured, used, closed with and told. */
+export const VisitForm = ({ picture }: { readonly picture: ReactNode }) => (
   <Bench>
     <VisitBench />
+    {picture}
     <div className="visit-chair form-part">
       <div className="fields">
         <TextField at="aim" label="Aim" prose />

@@ -3,6 +3,8 @@ import type { BodyOf } from "./parts.ts";
 
 type Visit = BodyOf<"visit">;
 type Injection = Visit["anaesthetic"][number];
+/** What a cartridge holds. */
+type Solution = Pick<Injection, "agent" | "percent" | "vasoconstrictor" | "cartridgeMl">;
 type Irrigant = Visit["irrigation"][number];
 type Dose = Visit["solvent"][number];
 type Confirmable = NonNullable<NonNullable<Injection["confirmed"]>["unusual"]>[number];
@@ -36,31 +38,36 @@ const soldPercent: Readonly<Partial<Record<Irrigant["solution"], readonly [low: 
 };
 
 /**
- * What of an injection is asked once: strengths, ratios, cartridges and counts that are not in use.
+ * What of a solution is asked once: strengths, ratios and cartridges that are not in use.
  * @source the thresholds of the sum of the anaesthetic (common practice); docs/methods/anaesthetic.md C10
  */
-export function unusualInjection(injection: Injection): AmountAsked[] {
-  const { cartridges, agent, percent, vasoconstrictor, cartridgeMl } = injection;
-  const solution = { agent, percent, cartridgeMl, ...(vasoconstrictor === undefined ? {} : { vasoconstrictor }) };
-  const ofSolution = unlikelySolution(solution, "").flatMap(({ path, says, confirmable }) => {
+export function unusualSolution(solution: Solution): AmountAsked[] {
+  const { agent, percent, vasoconstrictor, cartridgeMl } = solution;
+  const asked = { agent, percent, cartridgeMl, ...(vasoconstrictor === undefined ? {} : { vasoconstrictor }) };
+  return unlikelySolution(asked, "").flatMap(({ path, says, confirmable }) => {
     const at = path.replace(/^\./, "");
     const name = confirmableNames.find((one) => at.endsWith(one));
     if (!confirmable || name === undefined) return [];
     return [{ at, says: `${says.replace(/: confirm \w+ if it is so$/, "")}: is it so?`, unusual: name }];
   });
-  return [
-    ...ofSolution,
-    ...(cartridges > manyCartridges
-      ? [
-          {
-            at: "cartridges",
-            says: `${cartridges} cartridges at a time are unusual: cartridges, not ml?`,
-            unusual: "cartridges" as const,
-          },
-        ]
-      : []),
-  ];
 }
+
+/**
+ * What of an injection is asked once: its solution, and counts that are not in use.
+ * @source the thresholds of the sum of the anaesthetic (common practice); docs/methods/anaesthetic.md C10
+ */
+export const unusualInjection = (injection: Injection): AmountAsked[] => [
+  ...unusualSolution(injection),
+  ...(injection.cartridges > manyCartridges
+    ? [
+        {
+          at: "cartridges",
+          says: `${injection.cartridges} cartridges at a time are unusual: cartridges, not ml?`,
+          unusual: "cartridges" as const,
+        },
+      ]
+    : []),
+];
 
 const confirmableNames: readonly Confirmable[] = ["percent", "ratio", "iuPerMl", "cartridgeMl"];
 

@@ -173,6 +173,12 @@ describe("amounts of an anaesthetic that can't be, or are unusual", () => {
     expect(
       refusedOf({ anaesthetic: [{ ...weak, confirmed }], nextAnaesthetic: { ...lidocaine, percent: 0.3 } }),
     ).toEqual([expect.stringContaining("planned.percent")]);
+    // Who stands by the planned solution itself is heard as well, and of it alone.
+    const planned = { ...lidocaine, percent: 0.3, confirmed: { ...confirmed, asked: ["0.3 % is unusual"] } };
+    expect(refusedOf({ nextAnaesthetic: planned })).toBeUndefined();
+    expect(refusedOf({ anaesthetic: [{ ...weak, percent: 0.3 }], nextAnaesthetic: planned })).toEqual([
+      expect.stringContaining("given[0].percent"),
+    ]);
   });
 
   it("a ratio of another vasoconstrictor's strength is refused: 1:20000 of epinephrine", () => {

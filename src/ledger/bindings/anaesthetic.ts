@@ -56,7 +56,7 @@ function dosesOf({ id, body: { anaesthetic, nextAnaesthetic } }: Visit): Told[] 
   }));
   const paths = given.map((_, index) => ({ input: `given[${index}]`, record: `${id}/anaesthetic/${index}` }));
   const alike = nextAnaesthetic && anaesthetic.find((row) => isSameSolution(row, nextAnaesthetic));
-  const next = nextAnaesthetic && { ...nextAnaesthetic, ...confirmedOf(alike?.confirmed?.unusual) };
+  const next = nextAnaesthetic && plannedOf(nextAnaesthetic, alike?.confirmed?.unusual);
   return [
     {
       field: "given",
@@ -66,6 +66,12 @@ function dosesOf({ id, body: { anaesthetic, nextAnaesthetic } }: Visit): Told[] 
     ...factTold("planned" as const, next, `${id}/nextAnaesthetic`),
   ];
 }
+
+/** The planned solution with what was said of it, or of an injection of the same. */
+const plannedOf = ({ confirmed, ...solution }: Solution, ofAlike: readonly Confirmable[] | undefined): object => ({
+  ...solution,
+  ...confirmedOf([...new Set([...(confirmed?.unusual ?? []), ...(ofAlike ?? [])])]),
+});
 
 /** What a person said of one injection is said of no other: a slip in the next row is still asked for. */
 const confirmedOf = (unusual: readonly Confirmable[] = []): { confirmed?: readonly Confirmable[] } => {

@@ -6,7 +6,7 @@ import { between, canalName, day, line, mmBetween, otherPart } from "../values.t
 export const atMin = between(0, 600, "minutes from the visit's start");
 
 /** Who said that something unusual, or something over a limit, is to be recorded as it is, after having been asked. */
-const confirmed = z
+export const confirmed = z
   .strictObject({
     by: line.min(1),
     asked: z.array(line).min(1).max(12).describe("What was asked, in the words that were read."),

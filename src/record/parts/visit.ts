@@ -6,6 +6,7 @@ import {
   anaesthetic,
   anaestheticSolution,
   atMin,
+  confirmed,
   instrumentUse,
   irrigant,
   medicament,
@@ -89,7 +90,7 @@ export const visitPart = definePart({
       .optional(),
     anaesthetic: z.array(anaesthetic).max(20),
     nextAnaesthetic: anaestheticSolution
-      .extend({ cartridges: between(0, 30, "cartridges").optional().describe("How many are wanted.") })
+      .extend({ cartridges: between(0, 30, "cartridges").optional().describe("How many are wanted."), confirmed })
       .optional()
       .describe("What would be given next; how much of it is left."),
     canals: z.array(canalRow).max(10),

@@ -34,6 +34,7 @@ export function AnaestheticSection() {
             <NumberField at="vitalSigns.ageYears" label="Age, where it is known" unit="years" />
           </div>
         )}
+        {!readOnly && <NextSolution told={undefined} entryId={told.entryId} />}
       </div>
     );
   const { output, entryId } = told;

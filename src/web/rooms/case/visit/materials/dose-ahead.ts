@@ -1,6 +1,6 @@
 import { type AnaestheticTold, anaestheticIfTold, anaestheticSubject } from "../../../../../ledger/anaesthetic-told.ts";
 import type { WhatIfAnswer, WhatIfAsk } from "../../../../../ledger/what-if.ts";
-import { type AmountAsked, unusualInjection } from "../../../../../record/unusual-amounts.ts";
+import { type AmountAsked, unusualInjection, unusualSolution } from "../../../../../record/unusual-amounts.ts";
 import { agentWords, vasoconstrictorWords } from "../../../../../record/words/visit-words.ts";
 import { useWhatIf } from "../../../../record/what-if.ts";
 import { useCaseNow } from "../../case-now.ts";
@@ -22,7 +22,9 @@ function askWith({ visitId, revision }: VisitAsked, body: Visit): WhatIfAsk {
 
 /** What would be left of each solution, one question each. */
 export const asksOfSolutions = (stands: VisitAsked, solutions: readonly Solution[]): readonly WhatIfAsk[] =>
-  solutions.map((solution) => askWith(stands, { ...stands.visit, nextAnaesthetic: { ...solution } }));
+  solutions.map((solution) =>
+    askWith(stands, { ...stands.visit, nextAnaesthetic: { ...solution, ...passing(unusualSolution(solution)) } }),
+  );
 
 /**
  * What the wanted injection would come to: once as the next one, once as if it were given. Unusual amounts are let pass there, so
@@ -33,7 +35,7 @@ export function asksOfInjection(stands: VisitAsked, injection: Injection): reado
   const { visit } = stands;
   const given = { ...solution, cartridges, ...passing(unusualInjection(injection)) };
   return [
-    askWith(stands, { ...visit, nextAnaesthetic: { ...solution, cartridges } }),
+    askWith(stands, { ...visit, nextAnaesthetic: given }),
     askWith(stands, { ...visit, anaesthetic: [...visit.anaesthetic, given] }),
   ];
 }

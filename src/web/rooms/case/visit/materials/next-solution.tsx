@@ -1,9 +1,14 @@
+import { useState } from "react";
 import type { AnaestheticTold } from "../../../../../ledger/anaesthetic-told.ts";
+import { unusualSolution } from "../../../../../record/unusual-amounts.ts";
 import { Button } from "../../../../parts/button.tsx";
+import { AskedOnce } from "./asked-once.tsx";
+import { type Asked, asksOf, confirmationFaults, confirmedOf } from "./confirmed-read.ts";
 import { boundWords } from "./dose-ahead.ts";
 import { quantity } from "./dose-in-words.ts";
-import { type Solution, solutionInWords } from "./read-injection.ts";
+import { type Injection, type Solution, solutionInWords } from "./read-injection.ts";
 import type { StockOf } from "./stock-offered.ts";
+import { useTyped } from "./use-entry.ts";
 import { useStock } from "./use-stock.ts";
 import { useVisit, type Visit } from "./use-visit.ts";
 
@@ -18,9 +23,15 @@ export function NextSolution({ told, entryId }: NextSolutionOptions) {
   const stock = useStock("anaesthetic", visit);
   const next = visit.nextAnaesthetic;
   const solutions = solutionsToChoose(stock, visit);
+  const look = (solution: Solution, said: Pick<Injection, "confirmed"> = {}) =>
+    record({ ...visit, nextAnaesthetic: { ...solution, ...said } }, `${nameOf(solution)} looked at`);
+  const [wanted, want] = useState<Solution>();
   const choose = (name: string) => {
     const solution = solutions.find((one) => nameOf(one) === name);
-    if (solution !== undefined) record({ ...visit, nextAnaesthetic: { ...solution } }, `${nameOf(solution)} looked at`);
+    if (solution === undefined) return;
+    const isUnusual = unusualSolution(solution).length > 0;
+    want(isUnusual ? solution : undefined);
+    if (!isUnusual) look(solution);
   };
   const { nextAnaesthetic: _next, ...without } = visit;
   if (readOnly && next === undefined) return null;
@@ -33,7 +44,7 @@ export function NextSolution({ told, entryId }: NextSolutionOptions) {
             <span className="field-label">Of which solution</span>{" "}
             <select
               className="field-select sum-select"
-              value={next === undefined ? "" : nameOf(next)}
+              value={nameShown(wanted ?? next)}
               onChange={({ target }) => choose(target.value)}
             >
               <option value="" disabled>
@@ -44,12 +55,23 @@ export function NextSolution({ told, entryId }: NextSolutionOptions) {
               ))}
             </select>
           </label>
-          {next && (
+          {next && wanted === undefined && (
             <Button weight="bare" onClick={() => record(without, "none looked at")}>
               Look at none
             </Button>
           )}
         </div>
+      )}
+      {wanted && (
+        <AskedOfSolution
+          key={nameOf(wanted)}
+          asked={{ amounts: unusualSolution(wanted) }}
+          leave={() => want(undefined)}
+          take={(said) => {
+            look(wanted, said);
+            want(undefined);
+          }}
+        />
       )}
       {told && next && (
         <p>
@@ -69,6 +91,31 @@ export function NextSolution({ told, entryId }: NextSolutionOptions) {
   );
 }
 
+interface AskedOfSolutionOptions {
+  readonly asked: Asked;
+  readonly take: (said: Pick<Injection, "confirmed">) => void;
+  readonly leave: () => void;
+}
+
+/** Who says that an unusual solution is as it is written, before anything is told of it. */
+function AskedOfSolution({ asked, take, leave }: AskedOfSolutionOptions) {
+  const fields = useTyped();
+  const faults = confirmationFaults(fields.typed, asked);
+  const press = () => (Object.keys(faults).length > 0 ? fields.sayAll() : take(confirmedOf(fields.typed, asked)));
+  return (
+    <>
+      <AskedOnce asks={asksOf(asked)} entry={{ ...fields, faults }} />
+      <div className="entry-press">
+        <Button weight="look" onClick={press}>
+          Look at it as it is
+        </Button>
+        <Button onClick={leave}>Leave it</Button>
+      </div>
+    </>
+  );
+}
+
+const nameShown = (solution: Solution | undefined): string => (solution === undefined ? "" : nameOf(solution));
 const nameOf = (solution: Solution): string => `${solutionInWords(solution)}, ${solution.cartridgeMl} ml`;
 
 /** The clinic's solutions, and those that this visit was given or looks at; each once. */

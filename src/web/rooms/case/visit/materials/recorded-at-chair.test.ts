@@ -110,10 +110,12 @@ describe("the sum before an injection is recorded", () => {
   });
 
   it("lets pass what is unusual, so that it is looked at as well", () => {
-    const [, given] = asksOfInjection(stands, { ...lidocaine, percent: 5 });
-    expect(given?.operations[0]).toMatchObject({
-      body: { anaesthetic: [{ percent: 5, confirmed: { unusual: ["percent"] } }] },
-    });
+    const [next, given] = asksOfInjection(stands, { ...lidocaine, percent: 5 });
+    const unusual = { percent: 5, confirmed: { unusual: ["percent"] } };
+    expect(given?.operations[0]).toMatchObject({ body: { anaesthetic: [unusual] } });
+    expect(next?.operations[0]).toMatchObject({ body: { nextAnaesthetic: unusual } });
+    const [left] = asksOfSolutions(stands, [{ ...lidocaine, percent: 5 }]);
+    expect(left?.operations[0]).toMatchObject({ body: { nextAnaesthetic: unusual } });
   });
 
   const answer = (over: Partial<WhatIfAnswer>): WhatIfAnswer => ({ topic: "anaesthetic", subject: "s", ...over });

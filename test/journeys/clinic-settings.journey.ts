@@ -1,6 +1,8 @@
 import type { Page } from "playwright-core";
 import { expect, it } from "vitest";
+import { type BodyOf, partsOf } from "../../src/record/parts.ts";
 import type { Settings } from "../../src/record/settings.ts";
+import type { CaseView } from "../../src/server/api.ts";
 import { type BenchInBrowser, benchInBrowser } from "./bench-in-browser.ts";
 import { faultsAtBothSizes } from "./faults-at-both-sizes.ts";
 import { failingShot } from "./shots.ts";
@@ -81,6 +83,30 @@ async function setEmergency(bench: BenchInBrowser): Promise<void> {
   });
 }
 
+const about: BodyOf<"case"> = {
+  ...{ pseudonym: "P-26", tooth: "26", birthYear: 1970, sex: "female", presentedOn: "2026-01-12" },
+  ...{ treatment: "retreatment", complaint: "", referredFor: "", background: "", demo: false },
+};
+
+/** Opens a case in a window of its own; what comes back adds a visit there and tells it as it was recorded. */
+async function caseOpenElsewhere(bench: BenchInBrowser): Promise<() => Promise<BodyOf<"visit">>> {
+  const { caseId }: CaseView = await (await bench.page.request.post("/api/cases", { data: { case: about } })).json();
+  const elsewhere = await bench.context.newPage();
+  await elsewhere.goto(`/case/${caseId}/instruments`);
+  const addVisit = elsewhere.getByRole("button", { name: "Add a visit" });
+  await addVisit.waitFor();
+  return async () => {
+    await addVisit.press("Enter");
+    await elsewhere.getByRole("region", { name: "At the chair" }).waitFor();
+    const visits = async () => partsOf((await bench.caseNow(caseId)).parts, "visit");
+    await expect.poll(async () => (await visits()).length).toBe(1);
+    await elsewhere.close();
+    const [visit] = await visits();
+    if (visit === undefined) throw new Error("no visit was recorded");
+    return visit.body;
+  };
+}
+
 it("the clinic's settings are set by the keyboard, refused at their field, and kept from two windows", {
   timeout: 120_000,
 }, async () => {
@@ -116,6 +142,8 @@ it("the clinic's settings are set by the keyboard, refused at their field, and k
   await expect.poll(async () => (await settingsNow(bench)).clinic?.irrigation?.sideVentedMm).toBe(2.5);
   await other.close();
 
+  const begun = await caseOpenElsewhere(bench);
+
   // Own limits are chosen and none is given: said at the choice.
   await section(page, "Anaesthetic").locator("label", { hasText: "our own rows below" }).click();
   await save(page, "Anaesthetic");
@@ -126,6 +154,9 @@ it("the clinic's settings are set by the keyboard, refused at their field, and k
   await save(page, "Anaesthetic");
   await expect.poll(async () => (await settingsNow(bench)).clinic?.doseLimits).toBe("canada");
   await faultsAtBothSizes(page, "settings-set");
+
+  // A case that was open since before the last saving begins its visit with what is saved by now.
+  expect((await begun()).clinic).toEqual((await settingsNow(bench)).clinic);
   expect((await page.textContent("main"))?.toLowerCase()).not.toMatch(/\bsafe\b|proves/);
   await bench.close();
 });

@@ -28,6 +28,11 @@ const reading = <Answer>(key: readonly unknown[], path: string, staleTime = 0) =
 export const useSession = () => useQuery<SessionView, Refused>(reading<SessionView>(["session"], "/session", 5_000));
 /** The person's settings. */
 export const useSettings = () => useQuery<Settings, Refused>(reading<Settings>(["settings"], "/settings", forGood));
+/** Reads the settings anew: another window may have saved some since they were last read here. */
+export function useSettingsAnew(): () => Promise<Settings> {
+  const client = useQueryClient();
+  return () => client.fetchQuery<Settings, Refused>(reading<Settings>(["settings"], "/settings"));
+}
 /** One row a case. */
 export const useCases = () => useQuery<CaseFacts[], Refused>(reading<CaseFacts[]>(["cases"], "/cases"));
 /** The 52 teeth in every notation. */

@@ -8,7 +8,7 @@ import type { CaseView } from "../../../server/api.ts";
 import { useShortcut } from "../../parts/shortcuts.ts";
 import { useDraftBook } from "../../record/case-access.tsx";
 import { newPartId } from "../../record/new-part-id.ts";
-import { useSettings } from "../../record/readings.ts";
+import { useSettingsAnew } from "../../record/readings.ts";
 import { useRecording } from "../../record/use-recording.ts";
 import { AnatomyPage } from "./anatomy-page.tsx";
 import { Canals } from "./canals.ts";
@@ -126,7 +126,7 @@ function shownMoment(moments: readonly Moment[], named: string): Moment | undefi
 function useGestures(caseId: string, view: CaseView, today: string, canals: Readonly<Record<string, CanalStanding>>) {
   const record = useRecording(caseId);
   const [, go] = useLocation();
-  const clinic = useSettings().data?.clinic;
+  const settingsAnew = useSettingsAnew();
   const tell = (words: string, operations: readonly Operation[]) => record({ words, operations: [...operations] });
   const put = (kind: Addable | "anatomy" | "search", words: string, body: unknown): string => {
     const id = newPartId(kind);
@@ -134,15 +134,22 @@ function useGestures(caseId: string, view: CaseView, today: string, canals: Read
     return id;
   };
   const added = useRef<string>(undefined);
-  const add = (kind: Addable) => {
-    const body =
-      kind === "findings"
-        ? newBodies.findings(today, view.facts.tooth)
-        : kind === "visit"
-          ? newBodies.visit(today, canals, clinic)
-          : newBodies[kind](today);
+  const open = (kind: Addable, body: unknown) => {
     added.current = put(kind, `${titles[kind]} added`, body);
     go(`/case/${caseId}/${added.current}`);
+  };
+  const isAddingVisit = useRef(false);
+  /** A visit begins with the clinic's settings of this moment; where they can't be read it begins without, and asks for them. */
+  const addVisit = async () => {
+    if (isAddingVisit.current) return;
+    isAddingVisit.current = true;
+    const settings = await settingsAnew().catch(() => undefined);
+    isAddingVisit.current = false;
+    open("visit", newBodies.visit(today, canals, settings?.clinic));
+  };
+  const add = (kind: Addable) => {
+    if (kind === "visit") void addVisit();
+    else open(kind, kind === "findings" ? newBodies.findings(today, view.facts.tooth) : newBodies[kind](today));
   };
   const remove: Parameters<typeof MomentPage>[0]["remove"] = (part, title) => {
     tell(`${title} taken out`, [{ op: "remove", id: part.id, kind: part.kind, baseRevision: part.revision }]);

@@ -1,9 +1,9 @@
 import { useState } from "react";
 import { Link } from "wouter";
 import type { ClinicRules } from "../../../../../record/clinic-rules.ts";
-import { Button } from "../../../../parts/button.tsx";
 import { useField } from "../../../../parts/fields/editing.tsx";
 import { useSettings } from "../../../../record/readings.ts";
+import { TakeClinic } from "../take-clinic.tsx";
 import { EvaporationFields } from "./evaporation-fields.tsx";
 import { type RoomDraft, roomOfDraft } from "./room-draft.ts";
 import { RoomFields } from "./room-fields.tsx";
@@ -40,10 +40,8 @@ const changesInWords = (changes: number): string =>
 /** Copies what is set in the settings into the visit, which keeps it whatever is set later. */
 function TakeClinicSettings({ readOnly }: { readonly readOnly: boolean }) {
   const settings = useSettings().data;
-  const field = useField("clinic", "Clinic's settings");
   if (readOnly || settings === undefined) return null;
-  const { clinic } = settings;
-  if (clinic?.room === undefined)
+  if (settings.clinic?.room === undefined)
     return (
       <p className="quiet">
         The settings hold no room yet. <Link href="/settings">Set it once in the settings</Link>, or tell this
@@ -52,9 +50,7 @@ function TakeClinicSettings({ readOnly }: { readonly readOnly: boolean }) {
     );
   return (
     <div>
-      <Button weight="strong" onClick={() => field.write(clinic, "taken for this visit", "now")}>
-        Take the clinic&apos;s settings
-      </Button>
+      <TakeClinic weight="strong" />
     </div>
   );
 }

@@ -1,11 +1,11 @@
 import { Link } from "wouter";
-import { Button } from "../../../../parts/button.tsx";
 import { useSettings } from "../../../../record/readings.ts";
+import { TakeClinic } from "../take-clinic.tsx";
 import { useBench } from "./use-bench.ts";
 
 /** What the clinic has settled is taken into the visit once, so that a later setting changes no past sum. */
 export function ClinicOfVisit() {
-  const { visit, record, readOnly } = useBench("Clinic's settings");
+  const { visit, readOnly } = useBench("Clinic's settings");
   const settings = useSettings().data;
   if (visit.clinic !== undefined || readOnly || settings === undefined) return null;
   const { clinic } = settings;
@@ -18,9 +18,7 @@ export function ClinicOfVisit() {
   return (
     <p className="quiet bench-line">
       This visit does not have the clinic&apos;s room and limits.
-      <Button onClick={() => record({ ...visit, clinic }, "taken for this visit")}>
-        Take the clinic&apos;s settings
-      </Button>
+      <TakeClinic />
     </p>
   );
 }

@@ -31,12 +31,12 @@ const lists: readonly {
   },
   {
     field: "recall",
-    label: "Recall",
+    label: "Next visit or recall",
     answers: {
-      "": "any recall",
-      due: "recall due within two months",
-      overdue: "recall overdue",
-      none: "no recall planned",
+      "": "any next day",
+      due: "next visit or recall within two months",
+      overdue: "next visit or recall overdue",
+      none: "none planned",
     },
   },
   { field: "origin", label: "Origin", answers: { "": "demo and own", own: "own", demo: "demo" } },

@@ -78,10 +78,6 @@ describe("the logbook's summary", () => {
     expect(logbookSummary(ends)).toMatchObject({ cases: 5, filled: 4, within: 2 });
   });
 
-  it("counts what is overdue as due", () => {
-    expect(logbookSummary(rows)).toMatchObject({ due: 2, overdue: 1 });
-  });
-
   it.each([
     [null, "none"],
     ["2025-12-31", "overdue"],

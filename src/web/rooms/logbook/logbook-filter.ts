@@ -20,7 +20,7 @@ export const everyCase: LogbookFilter = {
   ...{ text: "", type: "", arch: "", treatment: "", pulpal: "", apical: "", mishap: "", recall: "", origin: "" },
 };
 
-/** A case with its tooth in every notation and how its recall stands. */
+/** A case with its tooth in every notation and how its next day stands. */
 export interface LogbookRow extends CaseFacts {
   readonly toothView: ToothView | undefined;
   /** The tooth as the person writes it. */
@@ -114,8 +114,6 @@ export interface LogbookSummary {
   readonly filled: number;
   /** Of these, cases whose worst filling end lies 0 to 2 mm short of the apex. */
   readonly within: number;
-  readonly due: number;
-  readonly overdue: number;
 }
 
 /** Counts over rows. */
@@ -125,7 +123,5 @@ export function logbookSummary(rows: readonly LogbookRow[]): LogbookSummary {
     cases: rows.length,
     filled: ends.length,
     within: ends.filter((end) => end >= 0 && end <= 2).length,
-    due: rows.filter(({ recall }) => recall === "due" || recall === "overdue").length,
-    overdue: rows.filter(({ recall }) => recall === "overdue").length,
   };
 }

@@ -8,10 +8,12 @@ import { PageHead } from "../../parts/page-head.tsx";
 import { SayRefusal } from "../../parts/say-refusal.tsx";
 import { useShortcut } from "../../parts/shortcuts.ts";
 import { useTitle } from "../../parts/use-title.ts";
+import { useDue } from "../../record/due.ts";
 import { type ToothView, useCases, useSession, useSettings, useTeeth } from "../../record/readings.ts";
 import { toothInNotation } from "../../words/tooth-words.ts";
 import { CaseTable } from "./case-table.tsx";
 import { DemoLine } from "./demo-line.tsx";
+import { endOfWeek } from "./due/due-groups.ts";
 import { DueLink } from "./due/due-link.tsx";
 import { FilterLine } from "./filter-line.tsx";
 import {
@@ -39,6 +41,8 @@ export function LogbookRoom() {
   const cases = useCases();
   const teeth = useTeeth();
   const settings = useSettings();
+  const now = today();
+  const due = useDue(now, endOfWeek(now));
   const [filter, setFilter] = useState(remembered.filter);
   const [sorting, setSorting] = useState(remembered.sorting);
   const [adding, setAdding] = useState(false);
@@ -66,7 +70,7 @@ export function LogbookRoom() {
         {cases.data && rows.length === 0 && <EmptyLogbook add={() => setAdding(true)} />}
         {rows.length > 0 && (
           <>
-            <SummaryLine rows={shown} all={rows.length} />
+            <SummaryLine rows={shown} all={rows.length} due={due.data} today={now} />
             <FilterLine filter={filter} change={setFilter} />
             <CaseTable rows={shown} sorting={sorting} sort={setSorting} clear={() => setFilter(everyCase)} />
           </>

@@ -1,14 +1,19 @@
-import { countOf } from "../../parts/figures-in-words.ts";
+import type { DueView } from "../../../server/api.ts";
+import { countOf, numberInWords } from "../../parts/figures-in-words.ts";
+import { dueCounts } from "./due/due-groups.ts";
 import { type LogbookRow, logbookSummary } from "./logbook-filter.ts";
 
 interface SummaryLineOptions {
   readonly rows: readonly LogbookRow[];
   readonly all: number;
+  /** What is due this week and before; undefined until it is known. */
+  readonly due: readonly DueView[] | undefined;
+  readonly today: string;
 }
 
-/** What is in view, in words. */
-export function SummaryLine({ rows, all }: SummaryLineOptions) {
-  const { cases, filled, within, due, overdue } = logbookSummary(rows);
+/** What is in view, in words; what is due in it is counted as on the page of what is due. */
+export function SummaryLine({ rows, all, due, today }: SummaryLineOptions) {
+  const { cases, filled, within } = logbookSummary(rows);
   return (
     <p className="logbook-summary" role="status">
       <strong>{countOf(cases, "case")}</strong>
@@ -21,15 +26,24 @@ export function SummaryLine({ rows, all }: SummaryLineOptions) {
           </strong>
         </>
       )}
-      {", "}
-      {due === 0 ? (
-        "no recall due"
-      ) : (
-        <>
-          <strong>{countOf(due, "recall")}</strong> due
-        </>
-      )}
-      {overdue > 0 && <span className="look"> ({overdue} overdue)</span>}.
+      {due && <DueInView {...dueCounts(dueOfRows(rows, due), today)} />}.
     </p>
   );
 }
+
+const dueOfRows = (rows: readonly LogbookRow[], due: readonly DueView[]): readonly DueView[] => {
+  const shown = new Set<string>(rows.map(({ caseId }) => caseId));
+  return due.filter(({ caseId }) => shown.has(caseId));
+};
+
+const DueInView = ({ week, overdue }: { readonly week: number; readonly overdue: number }) => (
+  <>
+    {", "}
+    {week === 0 ? "nothing" : <strong>{numberInWords(week, 0)}</strong>} due this week
+    {overdue > 0 && (
+      <>
+        , <span className="look">{numberInWords(overdue, 0)} overdue</span>
+      </>
+    )}
+  </>
+);

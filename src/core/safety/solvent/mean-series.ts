@@ -2,6 +2,7 @@ import type { GasUnits } from "./molar-volume.ts";
 import { middleOf, type RoomLook } from "./room-look.ts";
 import type { ZoneName } from "./room-modes.ts";
 import type { Zone } from "./solvent-output.ts";
+import { short, thinned } from "./thinned.ts";
 
 const averagingTimes = [15, 60, 480] as const;
 
@@ -16,7 +17,7 @@ interface Asked {
 
 /**
  * The running means of one zone: at each time the mean over the minutes before it, so that each can be drawn against limits of its
- * own averaging time.
+ * own averaging time. Told at as many of the times as straight lines between need to be within 2 %.
  * @source differences of exact areas, as for the worst means; docs/methods/solvent.md C8
  */
 export function meanSeries({ zone, looks, times, units, otherMgM3 }: Asked): Zone["means"] {
@@ -29,10 +30,13 @@ export function meanSeries({ zone, looks, times, units, otherMgM3 }: Asked): Zon
       areas.map(
         (areaUntil, look) => ((until[look]?.[at] ?? 0) - areaUntil(tMin - averagingMin)) / averagingMin + others,
       );
-    return {
-      averagingMin,
-      series: times.map((tMin, at) => pointOf(tMin, meansAt(tMin, at), middle, units)),
-    };
+    const means = times.map(meansAt);
+    const stay = thinned(
+      times,
+      looks.map((_, look) => means.map((all) => all[look] ?? 0)),
+    );
+    const series = stay.map((at) => pointOf(times[at] ?? 0, means[at] ?? [], middle, units));
+    return { averagingMin, series };
   });
 }
 
@@ -41,6 +45,3 @@ function pointOf(tMin: number, all: readonly number[], middle: number, { ppmOf }
   const band = { lowPpm: short(ppmOf(Math.min(...all))), highPpm: short(ppmOf(Math.max(...all))) };
   return { tMin: short(tMin), mgM3: short(mgM3), ppm: short(ppmOf(mgM3)), ...(all.length > 1 ? band : {}) };
 }
-
-/** Seven figures: a curve needs no more, and an entry keeps thousands of them. Noise of a difference is not told as below nothing. */
-const short = (value: number): number => Math.max(0, Number(value.toPrecision(7)));

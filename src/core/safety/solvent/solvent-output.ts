@@ -43,7 +43,9 @@ const zone = z.strictObject({
         ),
       }),
     )
-    .describe("Each running mean over the minutes before a time, at the times of the series, to seven figures."),
+    .describe(
+      "Each running mean over the minutes before a time, at as many times as straight lines need to be within 2 %, to seven figures.",
+    ),
 });
 /** One zone of the room. */
 export type Zone = z.infer<typeof zone>;

@@ -1,6 +1,7 @@
 import type { RoomLook } from "./room-look.ts";
 import type { ZoneName } from "./room-modes.ts";
 import type { Zone } from "./solvent-output.ts";
+import { short, thinned } from "./thinned.ts";
 
 const evenPoints = 150;
 /** After each change of law: what happens at once in a small zone is drawn as well. */
@@ -24,16 +25,21 @@ export function seriesTimes({ course, reading, figures }: RoomLook, jumpsAt: rea
   return [...new Set([...even, ...changes, ...before])].filter((at) => at <= until).sort((x, y) => x - y);
 }
 
-/** The concentration of one zone at these times: of the middle rate, and the least and most over all of them. */
+/**
+ * The concentration of one zone: of the middle rate, and the least and most over all of them; at as many of these times as straight
+ * lines between need to be within 2 %.
+ */
 export function zoneSeries(
   zone: ZoneName,
   times: readonly number[],
   middle: RoomLook,
   all: readonly RoomLook[],
 ): Zone["series"] {
-  return times.map((tMin) => {
-    const levels = all.map(({ reading }) => reading[zone]?.levelAt(tMin) ?? 0);
-    const band = { lowMgM3: Math.min(...levels), highMgM3: Math.max(...levels) };
-    return { tMin, mgM3: middle.reading[zone]?.levelAt(tMin) ?? 0, ...(all.length > 1 ? band : {}) };
+  const levels = all.map(({ reading }) => times.map((tMin) => reading[zone]?.levelAt(tMin) ?? 0));
+  return thinned(times, levels).map((at) => {
+    const tMin = times[at] ?? 0;
+    const now = levels.map((one) => one[at] ?? 0);
+    const band = { lowMgM3: short(Math.min(...now)), highMgM3: short(Math.max(...now)) };
+    return { tMin, mgM3: short(middle.reading[zone]?.levelAt(tMin) ?? 0), ...(all.length > 1 ? band : {}) };
   });
 }

@@ -1,6 +1,7 @@
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { Refusal } from "../core/refusal.ts";
+import { sumsDone } from "../ledger/sums-done.ts";
 import { homeFolder } from "../store/home.ts";
 import { openStore } from "../store/open-store.ts";
 import { buildApp } from "./app.ts";
@@ -16,7 +17,7 @@ import { makeJobs } from "./jobs.ts";
 import { ledgerBy } from "./ledger-by.ts";
 import { makeSessions } from "./sessions.ts";
 import { sumsAside } from "./sums/sums-aside.ts";
-import { followSettings } from "./write-settings.ts";
+import { followSettings, followSums } from "./write-settings.ts";
 
 /** How to serve: where the program's own files are, where the record is kept, which port is wanted. */
 export interface ServeOptions {
@@ -90,12 +91,15 @@ export async function serve(options: ServeOptions): Promise<Serving> {
 }
 
 /**
- * What nobody waits for at a start: ledgers follow settings where the last run was cut short, pictures of removed cases
- * go, and the demo's films are compared.
+ * What nobody waits for at a start: ledgers follow settings where the last run was cut short, and hold the sums that came
+ * with this version; pictures of removed cases go, and the demo's films are compared.
  */
 async function workBehind(bench: Bench, say: ServeOptions["say"]): Promise<void> {
   const why = (thrown: unknown): string => (thrown instanceof Error ? thrown.message : String(thrown));
   await followSettings(bench).catch((thrown) => say(`Not all cases follow your settings yet: ${why(thrown)}`));
+  await followSums(bench, sumsDone()).catch((thrown) =>
+    say(`Not all cases hold this version's sums yet: ${why(thrown)}`),
+  );
   try {
     await bench.comparisons.sweep();
     await bench.comparisons.catchUp();

@@ -1,9 +1,10 @@
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { type SampleBench, sampleBench } from "../../test/sample-bench.ts";
 import { sampleFilmBytes, sampleParts } from "../../test/sample-case.ts";
+import { sumsDone } from "../ledger/sums-done.ts";
 import { firstSettings } from "../record/settings.ts";
 import { ledgerBy } from "./ledger-by.ts";
-import { followSettings, writeSettings } from "./write-settings.ts";
+import { followSettings, followSums, writeSettings } from "./write-settings.ts";
 
 let one: SampleBench;
 beforeEach(async () => {
@@ -78,6 +79,40 @@ describe("settings that sums rest on", () => {
     await writeSettings({ ...one.bench, store: { ...storeOf(), cases: async () => listed } }, next);
     expect(await stopsShort(listed[1]?.caseId ?? "")).toBe(1);
     expect(await store.ledgersBehind()).toBeUndefined();
+  });
+});
+
+describe("sums that came with a program", () => {
+  /** As an older program did it: a ledger without the sums of visits. */
+  const older = (): ReturnType<typeof one.bench.deriveLedger> => {
+    const derive = one.bench.deriveLedger();
+    return (state, ground) => derive(state, ground).filter(({ topic }) => topic !== "irrigation");
+  };
+  const holdsIrrigation = async (caseId: string) =>
+    (await one.bench.store.ledger(caseId)).some(({ topic }) => topic === "irrigation");
+  const both = () => Promise.all(["case-1", "case-2"].map(holdsIrrigation));
+  beforeEach(async () => {
+    for (const caseId of ["case-1", "case-2"]) await one.bench.store.refreshLedger(caseId, older());
+  });
+
+  it("come into every stored case without a gesture, and only once", async () => {
+    expect(await both()).toEqual([false, false]);
+    await followSums(one.bench, sumsDone());
+    expect(await both()).toEqual([true, true]);
+    expect(await one.bench.store.ledgerSums()).toBe(sumsDone());
+    expect(await one.bench.store.verify()).toEqual([]);
+    await one.bench.store.refreshLedger("case-1", older());
+    await followSums(one.bench, sumsDone());
+    expect(await both()).toEqual([false, true]);
+    await followSums(one.bench, `${sumsDone()}, another 1`);
+    expect(await both()).toEqual([true, true]);
+  });
+
+  it("are not taken for done where a start was cut short", async () => {
+    await followSums({ ...one.bench, ending: AbortSignal.abort() }, sumsDone());
+    expect(await one.bench.store.ledgerSums()).toBeUndefined();
+    await followSums(one.bench, sumsDone());
+    expect(await both()).toEqual([true, true]);
   });
 });
 

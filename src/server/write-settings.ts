@@ -23,14 +23,32 @@ export async function followSettings(
   if (behind === undefined) return;
   // What sums rest on is of marks on films: a case without a film has no sum that does.
   const cases = (await store.cases()).filter(({ films }) => films > 0);
+  if (await refreshEach(cases, { store, deriveLedger, ending }, following)) await store.noteLedgersFollow(behind);
+}
+
+/**
+ * Lets every ledger hold the sums that this program does, where the last one did others; cut short, the next start goes on.
+ * Entries that are known stay as they are.
+ */
+export async function followSums({ store, deriveLedger, ending }: Place, done: string): Promise<void> {
+  if ((await store.ledgerSums()) === done) return;
+  if (await refreshEach(await store.cases(), { store, deriveLedger, ending })) await store.noteLedgerSums(done);
+}
+
+/** Works these ledgers out anew, one after the other; says whether it came to the end. */
+async function refreshEach(
+  cases: readonly { readonly caseId: string }[],
+  { store, deriveLedger, ending }: Place,
+  following: Following = () => undefined,
+): Promise<boolean> {
   for (const [index, { caseId }] of cases.entries()) {
-    if (ending.aborted) return;
+    if (ending.aborted) return false;
     await store.refreshLedger(caseId, deriveLedger()).catch(unlessGone);
     following(index + 1, cases.length);
     // Whoever waits for something else is served between two cases.
     await new Promise((resolve) => setImmediate(resolve));
   }
-  await store.noteLedgersFollow(behind);
+  return true;
 }
 
 /** A case may be removed while others follow. */

@@ -8,6 +8,8 @@ import type { Db } from "./dialect.ts";
 const name = "settings";
 /** Stands while ledgers have not all followed the settings; its value is another each time. */
 const behind = "ledgersBehind";
+/** Names the sums by which all ledgers were worked out last. */
+const sums = "ledgerSums";
 
 /**
  * The person's settings; those before anybody changed them where none were written. A field added since has its first
@@ -61,3 +63,13 @@ export async function readLedgersBehind(db: Db): Promise<string | undefined> {
 export async function noteLedgersFollow(db: Db, followed: string): Promise<void> {
   await db.deleteFrom("settings").where("name", "=", behind).where("value", "=", followed).execute();
 }
+
+/** Names the sums by which all ledgers were worked out last; undefined in a record that never noted it. */
+export async function readLedgerSums(db: Db): Promise<string | undefined> {
+  const row = await db.selectFrom("settings").select("value").where("name", "=", sums).executeTakeFirst();
+  const noted = row === undefined ? undefined : fromJsonText(row.value);
+  return typeof noted === "string" ? noted : undefined;
+}
+
+/** Notes by which sums all ledgers are worked out now. */
+export const noteLedgerSums = (db: Db, done: string): Promise<void> => writeRow(db, sums, done);

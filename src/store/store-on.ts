@@ -16,7 +16,14 @@ import type { HomeLock } from "./lock.ts";
 import { type Plan, planGesture, planInverse, planNewCase, stateOf } from "./record-change.ts";
 import { refusalOfDisk } from "./refusal-of-disk.ts";
 import { removeCaseRows } from "./remove-case.ts";
-import { noteLedgersFollow, readLedgersBehind, readSettings, writeSettings } from "./settings-row.ts";
+import {
+  noteLedgerSums,
+  noteLedgersFollow,
+  readLedgerSums,
+  readLedgersBehind,
+  readSettings,
+  writeSettings,
+} from "./settings-row.ts";
 import type { CaseState, Store, Tombstone } from "./store.ts";
 import { finishFiles } from "./unfinished-files.ts";
 import { removeUnusedFilms, unusedFilms } from "./unused-films.ts";
@@ -35,6 +42,8 @@ export function storeOn(database: OpenDatabase, home: string, lock: HomeLock | u
     writeSettings: (settings) => writeSettings(db, settings),
     ledgersBehind: () => readLedgersBehind(db),
     noteLedgersFollow: (behind) => noteLedgersFollow(db, behind),
+    ledgerSums: () => readLedgerSums(db),
+    noteLedgerSums: (done) => noteLedgerSums(db, done),
     exercises: () => readExercises(db),
     exercise: (id) => readExercise(db, id),
     beginExercise: (exercise) => beginExercise(db, exercise),

@@ -94,6 +94,10 @@ export interface Store {
   ledgersBehind(): Promise<string | undefined>;
   /** Notes that all ledgers have followed the settings of that name; nothing where others came meanwhile. */
   noteLedgersFollow(behind: string): Promise<void>;
+  /** Names the sums by which all ledgers were worked out last; undefined where no program noted it. */
+  ledgerSums(): Promise<string | undefined>;
+  /** Notes by which sums all ledgers are worked out now. */
+  noteLedgerSums(done: string): Promise<void>;
 
   /** All exercises, newest first. @throws Refusal `store.corrupt` */
   exercises(): Promise<Exercise[]>;

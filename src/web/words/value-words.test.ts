@@ -4,6 +4,7 @@ import { sentenceInWords, sourceInWords, valueInWords } from "./value-words.ts";
 describe("values in words", () => {
   it("are said by hand where they are known, in a list as well", () => {
     expect(valueInWords("relativeSigma")).toBe("Error of the scale");
+    expect(sentenceInWords("Above 30 mmHg.")).toBe("Above 30 mmHg.");
     expect(valueInWords("known[0].lengthMm")).toBe("Length");
   });
 

@@ -87,6 +87,7 @@ const names: Readonly<Record<string, string>> = {
   rootMm: "Root",
   row: "Scale down",
   rpm: "Turns a minute",
+  mmHg: "mmHg",
   scaleRelativeSigma: "Error of the scale",
   scaledByKnown: "Whether a known length gave the scale",
   schneiderDeg: "Angle after Schneider",

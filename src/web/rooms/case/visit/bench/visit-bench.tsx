@@ -13,7 +13,7 @@ export function VisitBench() {
   const { twoDigit, written, name } = useToothOfCase();
   return (
     <>
-      <section className="bench" aria-label="At the chair">
+      <section className="bench" aria-label="At the chair" data-ended={visit.endedAt !== undefined}>
         <div className="bench-head">
           <VisitClockFace />
           {twoDigit !== "" && (

@@ -17,6 +17,7 @@ export function IrrigationSection() {
   const { ledger } = useCaseNow();
   const told = irrigationsTold(ledger, visitId);
   const order = irrigationInOrder(visit.irrigation, ledger, visitId);
+  const shared = sharedCautions(told);
   if (visit.irrigation.length === 0) return <p className="quiet">No irrigant is noted.</p>;
   return (
     <div className="sum-told">
@@ -27,9 +28,10 @@ export function IrrigationSection() {
             ▲ {one.canal === undefined ? "" : `${one.canal}: `}What met is not looked at. {refusalInWords(one.why)}
           </p>
         ) : (
-          <OfCanal key={one.entryId} output={one.output} entryId={one.entryId} canal={one.canal} />
+          <OfCanal key={one.entryId} output={one.output} entryId={one.entryId} canal={one.canal} shared={shared} />
         ),
       )}
+      <Cautions topic="irrigation" cautions={shared} />
       <p>
         <Link href="/methods/irrigation">How this is judged</Link>
       </p>
@@ -76,9 +78,12 @@ interface OfCanalOptions {
   readonly output: IrrigationTold;
   readonly entryId: string;
   readonly canal: string | undefined;
+  /** Cautions that stand once for all canals. */
+  readonly shared: readonly string[];
 }
 
-function OfCanal({ output: { totals, protocol = [], cautions }, entryId, canal }: OfCanalOptions) {
+function OfCanal({ output, entryId, canal, shared }: OfCanalOptions) {
+  const { totals, protocol = [] } = output;
   const name = canal === undefined ? "In all" : `In ${canal}, with what all canals were given`;
   return (
     <div className="sum-of">
@@ -105,12 +110,19 @@ function OfCanal({ output: { totals, protocol = [], cautions }, entryId, canal }
           ))}
         </ul>
       )}
-      <Cautions
-        topic="irrigation"
-        cautions={cautions.filter((one) => !/^Steps \d+ and \d+: /.test(one)).map(sentenceInWords)}
-      />
+      <Cautions topic="irrigation" cautions={ownCautions(output).filter((one) => !shared.includes(one))} />
     </div>
   );
+}
+
+/** What is to be kept in mind beside the clashes, which stand in the sequence. */
+const ownCautions = ({ cautions }: IrrigationTold): readonly string[] =>
+  cautions.filter((one) => !/^Steps \d+ and \d+: /.test(one)).map(sentenceInWords);
+
+/** Cautions that are the same for every canal that was looked at. */
+function sharedCautions(told: ReturnType<typeof irrigationsTold>): readonly string[] {
+  const [first = [], ...others] = told.flatMap(({ output }) => (output === undefined ? [] : [ownCautions(output)]));
+  return first.filter((caution) => others.every((one) => one.includes(caution)));
 }
 
 const unitOf = { minutesAtLeast: "min", minutesAtMost: "min", volumeMlAtLeast: "ml" } as const;

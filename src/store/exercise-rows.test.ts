@@ -94,7 +94,7 @@ test("a record of version 1 gets the table, keeps a copy from before, and takes 
     readFileSync(join(import.meta.dirname, "../../test/old-files/record-version-1.sqlite")),
   );
   const { store, migratedCopy } = await openStore(home);
-  expect(migratedCopy).toContain("canalog-before-version-3-was-1");
+  expect(migratedCopy).toContain("canalog-before-version-4-was-1");
   await store.beginExercise(exercise(1));
   expect((await store.exercises()).map(({ id }) => id)).toEqual(["exercise-1a"]);
   expect((await store.cases()).length).toBeGreaterThan(0);

@@ -1,12 +1,5 @@
 import { anaestheticTopic } from "../src/core/safety/anaesthetic-topic.ts";
-import { irrigationTopic } from "../src/core/safety/irrigation-topic.ts";
 
 /** What the sum of the anaesthetic says of a person of 70 kg and 40 years, for tests of what is shown of it. */
 export const computedAnaesthetic = (input: object) =>
   anaestheticTopic.compute(anaestheticTopic.input.parse({ bodyMassKg: 70, ageYears: 40, ...input }));
-
-/** What the sum of the irrigation says of a sequence without activation. */
-export const computedIrrigation = (sequence: readonly object[]) =>
-  irrigationTopic.compute(
-    irrigationTopic.input.parse({ sequence: sequence.map((one) => ({ ...one, activated: false })) }),
-  );

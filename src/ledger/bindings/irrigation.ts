@@ -6,8 +6,8 @@ import type { Binding, Question } from "../binding.ts";
 import { sheetFacts } from "../difficulty-facts/sheet-facts.ts";
 import { type FactTold, factsAsked, factTold } from "../fact-told.ts";
 import { irrigationSubject } from "../irrigation-told.ts";
-import { byMinute, type Placed } from "../visit-sums/by-minute.ts";
 import { flagAt } from "../visit-sums/history-answers.ts";
+import { type IrrigationCourse, irrigationCourses } from "../visit-sums/irrigation-courses.ts";
 
 type Visit = PartOf<"visit">;
 type Row = Visit["body"]["irrigation"][number];
@@ -17,26 +17,15 @@ type Root = keyof NonNullable<IrrigationInput["root"]>;
 /** The irrigants of each visit in their order; canal by canal where rows name canals. */
 export const irrigationBinding: Binding = {
   topic: irrigationTopic,
-  ask: ({ parts }) => partsOf(parts, "visit").flatMap((visit) => irrigationOf(visit, parts)),
+  ask: ({ parts }) =>
+    partsOf(parts, "visit").flatMap((visit) =>
+      irrigationCourses(visit.body).map((course) => asked({ visit, parts, ...course })),
+    ),
 };
 
-function irrigationOf(visit: Visit, parts: readonly Part[]): Question[] {
-  const rows = byMinute(visit.body.irrigation);
-  const canals = [...new Set(rows.flatMap(({ row }) => row.canal ?? []))];
-  const inAll = rows.filter(({ row }) => row.canal === undefined);
-  const ofCanals = canals.map((canal) =>
-    asked({ visit, parts, canal, rows: rows.filter(({ row }) => row.canal === undefined || row.canal === canal) }),
-  );
-  const isEachNamed = canals.length > 0 && visit.body.canals.every(({ canal }) => canals.includes(canal));
-  const others = inAll.length === 0 || (isEachNamed && visit.body.canals.length > 0);
-  return others ? ofCanals : [asked({ visit, parts, rows: inAll }), ...ofCanals];
-}
-
-interface Asked {
+interface Asked extends IrrigationCourse {
   readonly visit: Visit;
   readonly parts: readonly Part[];
-  readonly canal?: string;
-  readonly rows: readonly Placed<Row>[];
 }
 
 function asked({ visit, parts, canal, rows }: Asked): Question {
@@ -51,7 +40,7 @@ function asked({ visit, parts, canal, rows }: Asked): Question {
   };
 }
 
-const sequenceOf = (visitId: string, rows: readonly Placed<Row>[]): Told => ({
+const sequenceOf = (visitId: string, rows: IrrigationCourse["rows"]): Told => ({
   field: "sequence",
   value: rows.map(({ row }) => stepOf(row)),
   paths: rows.map(({ index }, at) => ({ input: `sequence[${at}]`, record: `${visitId}/irrigation/${index}` })),

@@ -1,5 +1,5 @@
+import type { Clash } from "../../../../../ledger/irrigant-ahead.ts";
 import { sentenceInWords } from "../../../../words/value-words.ts";
-import type { Clash } from "./clashes-ahead.ts";
 import { sourcesInWords } from "./sources-in-words.ts";
 
 /** One pair of solutions that met, or would: what happens, what to do, whose word it is. */

@@ -1,18 +1,11 @@
 import { type AnaestheticTold, anaestheticIfTold, anaestheticSubject } from "../../../../../ledger/anaesthetic-told.ts";
-import type { WhatIfAnswer, WhatIfAsk } from "../../../../../ledger/what-if.ts";
+import type { VisitAsked, WhatIfAnswer, WhatIfAsk } from "../../../../../ledger/what-if.ts";
 import { type AmountAsked, unusualInjection, unusualSolution } from "../../../../../record/unusual-amounts.ts";
 import { agentWords, vasoconstrictorWords } from "../../../../../record/words/visit-words.ts";
 import { useWhatIf } from "../../../../record/what-if.ts";
 import { useCaseNow } from "../../case-now.ts";
 import type { Injection, Solution } from "./read-injection.ts";
 import type { Visit } from "./use-visit.ts";
-
-/** The visit as it stands, for questions that lay something over it. */
-export interface VisitAsked {
-  readonly visitId: string;
-  readonly revision: number;
-  readonly visit: Visit;
-}
 
 /** A question of the anaesthetic with another visit laid over this one; nothing is recorded by it. */
 function askWith({ visitId, revision }: VisitAsked, body: Visit): WhatIfAsk {
@@ -42,7 +35,7 @@ export function asksOfInjection(stands: VisitAsked, injection: Injection): reado
 
 function passing(amounts: readonly AmountAsked[]): Pick<Injection, "confirmed"> {
   const unusual = [...new Set(amounts.flatMap(({ unusual: name }) => (name === undefined ? [] : [name])))];
-  return unusual.length === 0 ? {} : { confirmed: { by: "asked", asked: ["asked"], unusual } };
+  return unusual.length === 0 ? {} : { confirmed: { by: "asked", asked: amounts.map(({ says }) => says), unusual } };
 }
 
 /** What the sum says of an injection before it is recorded. */

@@ -2,7 +2,6 @@ import { useState } from "react";
 import { expiredAsked, unusualIrrigant } from "../../../../../record/unusual-amounts.ts";
 import { activatedWords, solutionWords } from "../../../../../record/words/visit-words.ts";
 import { AskedOnce } from "./asked-once.tsx";
-import { useIrrigantAhead } from "./clashes-ahead.ts";
 import { asksOf, confirmationFaults, confirmedOf } from "./confirmed-read.ts";
 import type { DialogOptions } from "./dialog-options.ts";
 import { AmountField, ChoiceOfEntry, WordsField } from "./entry-fields.tsx";
@@ -14,6 +13,7 @@ import { type Irrigant, irrigantInWords, irrigantTyped, needleTyped, readIrrigan
 import { oneOf, type Typed } from "./read-typed.ts";
 import type { StockOf } from "./stock-offered.ts";
 import { type Entry, useChoosing } from "./use-entry.ts";
+import { useIrrigantAhead } from "./use-irrigant-ahead.ts";
 import { useOnceAnswered } from "./use-once-answered.ts";
 import { minuteTyped, offerOf, useStock, usualFrom } from "./use-stock.ts";
 import { useVisit } from "./use-visit.ts";

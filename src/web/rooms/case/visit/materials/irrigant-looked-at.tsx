@@ -2,12 +2,12 @@ import { useId, useState } from "react";
 import { Button } from "../../../../parts/button.tsx";
 import { refusalInWords, sentenceInWords } from "../../../../words/value-words.ts";
 import { ClashTold } from "./clash-told.tsx";
-import type { IrrigantAhead } from "./clashes-ahead.ts";
 import { AmountField, ChoiceOfEntry } from "./entry-fields.tsx";
 import { type Irrigant, irrigantInWords, irrigantTyped, readIrrigant } from "./read-irrigant.ts";
 import type { Typed } from "./read-typed.ts";
 import type { StockOf } from "./stock-offered.ts";
 import { useTyped } from "./use-entry.ts";
+import type { IrrigantAhead } from "./use-irrigant-ahead.ts";
 import { minuteTyped } from "./use-stock.ts";
 
 interface IrrigantLookedAtOptions {

@@ -1,10 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { computedAnaesthetic, computedIrrigation } from "../../../../../../test/computed-sums.ts";
+import { computedAnaesthetic } from "../../../../../../test/computed-sums.ts";
 import type { WhatIfAnswer } from "../../../../../ledger/what-if.ts";
 import type { CabinetItem } from "../../../../../record/cabinet/cabinet-item.ts";
 import { partTypes } from "../../../../../record/parts.ts";
 import { newBodies } from "../../new-bodies.ts";
-import { asksOfIrrigant, clashesThatCome } from "./clashes-ahead.ts";
 import { asksOf, confirmationFaults, confirmedOf } from "./confirmed-read.ts";
 import { asksOfInjection, asksOfSolutions, doseAhead, leftInWords } from "./dose-ahead.ts";
 import { fractionInWords, limitMark, vasoconstrictorInWords } from "./dose-in-words.ts";
@@ -159,30 +158,6 @@ describe("a share of a limit in words", () => {
   it("says of a vasoconstrictor without a limit that there is none", () => {
     const row = { name: "felypressin", given: 0.054, unit: "IU" } as const;
     expect(vasoconstrictorInWords(row)).toMatch(/no limit of it is known here/);
-  });
-});
-
-describe("what an irrigant would meet", () => {
-  const row = { solution: "chlorhexidine", percent: 2, volumeMl: 0, minutes: 0, activated: "no" } as const;
-  const bleach = { ...row, solution: "sodium hypochlorite", percent: 3, volumeMl: 5, minutes: 1 } as const;
-  const output = computedIrrigation;
-
-  it("is asked of the whole visit, or of each canal that it reaches", () => {
-    const subjects = (rows: typeof visit.irrigation, next: (typeof rows)[number]) =>
-      asksOfIrrigant({ ...stands, visit: { ...visit, irrigation: rows } }, next).map(({ subject }) => subject);
-    expect(subjects([bleach], row)).toEqual(["irrigation of visit-a"]);
-    expect(subjects([{ ...bleach, canal: "MB" }], { ...row, canal: "DB" })).toEqual(["irrigation of visit-a DB"]);
-    expect(subjects([{ ...bleach, canal: "MB" }], row)).toEqual(["irrigation of visit-a MB"]);
-  });
-
-  it("is what the ledger does not tell already, each pair once", () => {
-    const both = output([bleach, row]);
-    expect(clashesThatCome([both], []).map(({ first, second }) => [first, second])).toEqual([
-      ["sodium hypochlorite", "chlorhexidine"],
-    ]);
-    expect(clashesThatCome([both, both], [output([bleach])]).length).toBe(1);
-    expect(clashesThatCome([both], [both])).toEqual([]);
-    expect(clashesThatCome([output([bleach, { ...row, volumeMl: 5 }, bleach, row])], [both]).length).toBeGreaterThan(0);
   });
 });
 

@@ -173,6 +173,10 @@ describe("amounts of an anaesthetic that can't be, or are unusual", () => {
     expect(
       refusedOf({ anaesthetic: [{ ...weak, confirmed }], nextAnaesthetic: { ...lidocaine, percent: 0.3 } }),
     ).toEqual([expect.stringContaining("planned.percent")]);
+    // What was confirmed is the amount that was read: the row changed afterwards is asked for again.
+    expect(refusedOf({ anaesthetic: [{ ...weak, percent: 0.3, confirmed }] })).toEqual([
+      expect.stringContaining("given[0].percent"),
+    ]);
     // Who stands by the planned solution itself is heard as well, and of it alone.
     const planned = { ...lidocaine, percent: 0.3, confirmed: { ...confirmed, asked: ["0.3 % is unusual"] } };
     expect(refusedOf({ nextAnaesthetic: planned })).toBeUndefined();
@@ -207,6 +211,9 @@ describe("amounts of an anaesthetic that can't be, or are unusual", () => {
     const confirmed = { by: "N. N.", asked: ["28 kg"], unusual: ["bodyMassKg" as const] };
     const { output } = entryOf(visitParts({ ...heavy, anaesthetic: given(0.5, { confirmed }) }), subject);
     expect(JSON.stringify(output)).toContain("Confirmed although unusual: bodyMassKg.");
+    expect(refusedOf({ vitalSigns: { bodyMassKg: 25 }, anaesthetic: given(0.5, { confirmed }) })).toEqual([
+      expect.stringContaining("bodyMassKg: 25 kg is unusual"),
+    ]);
   });
 
   it.each([

@@ -31,8 +31,11 @@ function anaestheticOf(visit: Visit, { parts }: BindingContext): (Question | Gap
   const limits = limitsOf(visit);
   if (limits === undefined) return missing(ownLimitsMissing, "limitSet", `${visit.id}/clinic/ownDoseLimits`);
   const person = [...mass, ...personAt(visit, parts), ...historyAnswers(visit, parts)];
-  return [{ subject, ...factsAsked([...person, ...dosesOf(visit), ...limits, ...massConfirmed(visit)]) }];
+  return [{ subject, ...factsAsked([...person, ...dosesOf(visit), ...limits, ...massConfirmed(visit, massOf(mass))]) }];
 }
+
+const massOf = ([told]: ReturnType<typeof bodyMassAt>): number | undefined =>
+  typeof told?.value === "number" ? told.value : undefined;
 
 const ownLimitsMissing =
   "the clinic's own limits are chosen and none is written; write them into the settings and take them over, or choose a published set";
@@ -50,13 +53,13 @@ function limitsOf({ id, body: { clinic } }: Visit): Told[] | undefined {
 }
 
 function dosesOf({ id, body: { anaesthetic, nextAnaesthetic } }: Visit): Told[] {
-  const given = anaesthetic.map(({ technique: _technique, confirmed, ...dose }) => ({
+  const given = anaesthetic.map(({ technique: _technique, confirmed: _confirmed, ...dose }, index) => ({
     ...dose,
-    ...confirmedOf(confirmed?.unusual),
+    ...confirmedIn(stoodBy(anaesthetic[index])),
   }));
   const paths = given.map((_, index) => ({ input: `given[${index}]`, record: `${id}/anaesthetic/${index}` }));
   const alike = nextAnaesthetic && anaesthetic.find((row) => isSameSolution(row, nextAnaesthetic));
-  const next = nextAnaesthetic && plannedOf(nextAnaesthetic, alike?.confirmed?.unusual);
+  const next = nextAnaesthetic && plannedOf(nextAnaesthetic, stoodBy(alike));
   return [
     {
       field: "given",
@@ -68,20 +71,32 @@ function dosesOf({ id, body: { anaesthetic, nextAnaesthetic } }: Visit): Told[] 
 }
 
 /** The planned solution with what was said of it, or of an injection of the same. */
-const plannedOf = ({ confirmed, ...solution }: Solution, ofAlike: readonly Confirmable[] | undefined): object => ({
-  ...solution,
-  ...confirmedOf([...new Set([...(confirmed?.unusual ?? []), ...(ofAlike ?? [])])]),
-});
+function plannedOf(next: Solution, ofAlike: readonly Confirmable[]): object {
+  const { confirmed: _confirmed, ...solution } = next;
+  return { ...solution, ...confirmedIn([...new Set([...stoodBy(next), ...ofAlike])]) };
+}
 
 /** What a person said of one injection is said of no other: a slip in the next row is still asked for. */
-const confirmedOf = (unusual: readonly Confirmable[] = []): { confirmed?: readonly Confirmable[] } => {
-  const ofRow = unusual.filter((one) => one !== "bodyMassKg");
-  return ofRow.length === 0 ? {} : { confirmed: ofRow };
-};
+const confirmedIn = (unusual: readonly Confirmable[]): { confirmed?: readonly Confirmable[] } =>
+  unusual.length === 0 ? {} : { confirmed: unusual };
 
-/** The mass is the person's: who stood by it at one injection stood by it. */
-function massConfirmed({ id, body: { anaesthetic } }: Visit): Told[] {
-  const index = anaesthetic.findIndex(({ confirmed }) => confirmed?.unusual?.includes("bodyMassKg"));
+/** The amounts of a row that a person stands by: as they were read when it was asked, and no longer once they are others. */
+function stoodBy(row: Row | Solution | undefined): readonly Confirmable[] {
+  if (row?.confirmed === undefined) return [];
+  const { percent, cartridgeMl, vasoconstrictor, cartridges } = row;
+  const now = { percent, cartridgeMl, cartridges, ratio: vasoconstrictor?.ratio, iuPerMl: vasoconstrictor?.iuPerMl };
+  const { unusual = [], asked } = row.confirmed;
+  return unusual.filter((name) => name !== "bodyMassKg" && isRead(now[name], asked));
+}
+
+const isRead = (value: number | undefined, asked: readonly string[]): boolean =>
+  value !== undefined && asked.some((ask) => (ask.match(/\d+(\.\d+)?/g) ?? []).map(Number).includes(value));
+
+/** The mass is the person's: who stood by it at one injection stood by it, as long as it is the same. */
+function massConfirmed({ id, body: { anaesthetic } }: Visit, mass: number | undefined): Told[] {
+  const index = anaesthetic.findIndex(
+    ({ confirmed }) => confirmed?.unusual?.includes("bodyMassKg") && isRead(mass, confirmed.asked),
+  );
   return index < 0 ? [] : factTold("confirmed" as const, ["bodyMassKg"], `${id}/anaesthetic/${index}/confirmed`);
 }
 

@@ -47,7 +47,8 @@ export function AnaestheticDialog({ close, atMin }: DialogOptions) {
     record({ ...visit, anaesthetic: [...visit.anaesthetic, row] }, saysOf(row, asked, ahead));
     close();
   };
-  const enter = useOnceAnswered(typed, ahead?.waits ?? false, () => unlessMissing(faults, save));
+  const answering = { waits: ahead?.waits ?? false, isUnanswered: ahead?.why !== undefined };
+  const enter = useOnceAnswered(typed, answering, () => unlessMissing(faults, save));
   const choose = (id: string) => {
     if (id === chosen) return;
     setChosen(id);

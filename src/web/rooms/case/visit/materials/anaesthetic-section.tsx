@@ -1,6 +1,7 @@
 import { useId } from "react";
 import { Link } from "wouter";
 import { type AnaestheticTold, anaestheticTold } from "../../../../../ledger/anaesthetic-told.ts";
+import { stopsUnasked } from "../../../../../ledger/stops-unasked.ts";
 import { vasoconstrictorWords } from "../../../../../record/words/visit-words.ts";
 import { Cautions } from "../../../../parts/cautions.tsx";
 import { NumberField } from "../../../../parts/fields/number-field.tsx";
@@ -10,7 +11,7 @@ import { agentInWords, fractionInWords, quantity, vasoconstrictorInWords } from 
 import { NextSolution } from "./next-solution.tsx";
 import { QuestionsOpen } from "./questions-open.tsx";
 import { sourcesInWords } from "./sources-in-words.ts";
-import { useVisit } from "./use-visit.ts";
+import { useVisit, type Visit } from "./use-visit.ts";
 
 /** How much anaesthetic was given against whose limits, and what is left. */
 export function AnaestheticSection() {
@@ -40,7 +41,7 @@ export function AnaestheticSection() {
   const { output, entryId } = told;
   return (
     <div className="sum-told">
-      <Stops {...output} />
+      <Stops {...output} given={visit.anaesthetic} />
       <GivenSoFar told={output} entryId={entryId} />
       <NextSolution told={output.planned} entryId={entryId} />
       <Settings {...output} />
@@ -61,17 +62,31 @@ export function AnaestheticSection() {
   );
 }
 
-const Stops = ({ stops }: Pick<AnaestheticTold, "stops">) =>
-  stops.length === 0 ? null : (
+interface StopsOptions extends Pick<AnaestheticTold, "stops"> {
+  readonly given: Visit["anaesthetic"];
+}
+
+/** What is above a limit; where nobody was asked about it as it stands now, that is said too. */
+function Stops({ stops, given }: StopsOptions) {
+  const unasked = stopsUnasked(stops, given);
+  if (stops.length === 0) return null;
+  return (
     <ul className="sum-stops">
-      {stops.map(({ says, mark }) => (
-        <li key={says}>
-          ▲ {says}
-          {mark === "memory" && <span className="quiet"> From memory.</span>}
+      {stops.map((stop) => (
+        <li key={stop.says}>
+          ▲ {stop.says}
+          {stop.mark === "memory" && <span className="quiet"> From memory.</span>}
+          {unasked.includes(stop) && (
+            <strong>
+              {" "}
+              Nobody was asked about this as it stands: something was changed after the injection was noted.
+            </strong>
+          )}
         </li>
       ))}
     </ul>
   );
+}
 
 /** Each agent and each vasoconstrictor against its limit; the bar ends where the limit is. */
 function GivenSoFar({ told, entryId }: { readonly told: AnaestheticTold; readonly entryId: string }) {

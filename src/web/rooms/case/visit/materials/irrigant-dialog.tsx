@@ -47,7 +47,7 @@ export function IrrigantDialog({ close, atMin }: DialogOptions) {
     add({ ...read.row, ...confirmedOf(typed, asked) });
     close();
   };
-  const enter = useOnceAnswered(typed, ahead?.waits ?? false, () => unlessMissing(faults, save));
+  const enter = useOnceAnswered(typed, { waits: ahead?.waits ?? false }, () => unlessMissing(faults, save));
   const choose = (id: string) => {
     if (id === chosen) return;
     setChosen(id);

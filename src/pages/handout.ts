@@ -1,7 +1,7 @@
 import { partsOf } from "../record/parts.ts";
 import type { CaseSource } from "./case-source.ts";
 import { ledgerReader } from "./ledger-reader.ts";
-import { type Block, type Page, type PageModel, says } from "./page-model.ts";
+import { type Line, type Page, type PageModel, says } from "./page-model.ts";
 import { recallTable } from "./sections/after.ts";
 import { canalTables } from "./sections/canal-table.ts";
 import { spaceOnPaper } from "./sections/course-in-space.ts";
@@ -12,7 +12,7 @@ import { sourcePages } from "./sections/sources.ts";
 import { summaryPage } from "./sections/summary.ts";
 import { comparisonOnPaper } from "./sections/two-dates.ts";
 import { filledWith } from "./sections/visit-materials.ts";
-import { sumLines } from "./sections/visit-sums.ts";
+import { againstLimits } from "./sections/visit-sums.ts";
 import { titleOf } from "./title-of.ts";
 
 /**
@@ -48,11 +48,12 @@ function canalPages(source: CaseSource): Page[] {
 /** What each visit's amounts came to against published limits. */
 function dosesPage(source: CaseSource): Page[] {
   const visits = partsOf(source.parts, "visit").sort((a, b) => (a.body.on < b.body.on ? -1 : 1));
-  const blocks = visits.flatMap((visit, at): Block[] => {
-    const lines = sumLines(visit, source);
-    return lines.length === 0 ? [] : [{ kind: "text", heading: `Visit ${at + 1}`, lines }];
-  });
-  return blocks.length === 0 ? [] : [{ title: "Doses against limits", on: "", blocks, notes: [] }];
+  const lines = visits.flatMap((visit, at) =>
+    againstLimits(visit, source).map((line): Line => [{ text: `Visit ${at + 1}: `, quiet: true }, ...line]),
+  );
+  return lines.length === 0
+    ? []
+    : [{ title: "Doses against limits", on: "", blocks: [{ kind: "text", lines }], notes: [] }];
 }
 
 function mishapPage(source: CaseSource): Page[] {

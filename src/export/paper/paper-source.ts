@@ -69,7 +69,9 @@ function besideWords(pictures: readonly PictureBlock[], words: string, setting: 
 /** Several pictures, four to a row, or three where there are no more. */
 function gallery(pictures: readonly PictureBlock[], setting: PaperSetting): string {
   const cells = pictures.map((block) => `block(breakable: false)[${pictureSource(block, setting, "100%")}]`);
-  const columns = pictures.length > 3 ? "(1fr, 1fr, 1fr, 1fr)" : "(1fr, 1fr, 1fr)";
+  // Five stand in one row rather than one alone in a second.
+  const across = pictures.length === 5 ? 5 : Math.min(4, Math.max(3, pictures.length));
+  const columns = `(${Array.from({ length: across }, () => "1fr").join(", ")})`;
   return `#grid(columns: ${columns}, column-gutter: 3.5mm, row-gutter: 3mm, ${cells.join(", ")})`;
 }
 

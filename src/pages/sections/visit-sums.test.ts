@@ -69,9 +69,9 @@ describe("what a visit's amounts come to, in a deck", () => {
     expect(dosesOf(worked({ anaesthetic: [lidocaine], vitalSigns: {} })).pages).toEqual([]);
   });
 
-  it("stands in the hand-out as lines under the number of the visit", () => {
+  it("stands in the hand-out as lines that begin with the number of the visit", () => {
     const words = linesOfModel(handout(sampleSource(worked({ anaesthetic: [lidocaine] })))).join("\n");
-    expect(words).toMatch(/Doses against limits\n\nVisit 1\nLocal anaesthetic: /);
+    expect(words).toMatch(/Doses against limits\n\nVisit 1: Local anaesthetic: /);
     expect(linesOfModel(handout(sampleSource())).join("\n")).not.toContain("Doses against limits");
   });
 });

@@ -24,11 +24,16 @@ export function visitSums(visit: Visit, source: CaseSource): Block[] {
  * The sums of a visit in a line each: anaesthetic, solvents, clashes. Totals of irrigants stand beside them and are no reason
  * for lines of their own.
  */
-export function sumLines(visit: Visit, { ledger }: CaseSource): readonly Line[] {
+function sumLines(visit: Visit, source: CaseSource): readonly Line[] {
+  const about = againstLimits(visit, source);
+  return about.length === 0 ? [] : [...about, ...totals(visit, source.ledger, ledgerReader(source.ledger))];
+}
+
+/** What a visit's anaesthetic and solvents came to against published limits, and which irrigants met, in a line each. */
+export function againstLimits(visit: Visit, { ledger }: CaseSource): readonly Line[] {
   const read = ledgerReader(ledger);
   if (!isSummed(visit, ledger)) return [];
-  const about = [...anaesthetic(visit, ledger, read), ...solvents(visit, ledger, read), ...clashes(visit, ledger)];
-  return [...about, ...totals(visit, ledger, read)];
+  return [...anaesthetic(visit, ledger, read), ...solvents(visit, ledger, read), ...clashes(visit, ledger)];
 }
 
 /** Whether a sum says something that the visit's own page does not. */

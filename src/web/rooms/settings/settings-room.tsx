@@ -88,7 +88,11 @@ interface IndexLineOptions {
 }
 
 function IndexLine({ name, digit, isUnsaved }: IndexLineOptions) {
-  const go = () => document.getElementById(`${name}-title`)?.focus();
+  const go = () => {
+    const title = document.getElementById(`${name}-title`);
+    title?.focus({ preventScroll: true });
+    title?.scrollIntoView({ block: "start" });
+  };
   useShortcut(digit, "Settings", `Section: ${sectionTitles[name].toLowerCase()}`, go);
   return (
     <li>

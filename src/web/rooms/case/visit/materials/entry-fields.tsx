@@ -20,7 +20,7 @@ interface AmountFieldOptions extends EntryFieldOptions {
   readonly from?: string | undefined;
 }
 
-/** An amount: typed, or by large signs beside it; arrows up and down do the same. Empty until a person fills it. */
+/** An amount: typed, or by large signs beside it, for a pointer; arrows up and down do the same, and Tab goes to the next. Empty until a person fills it. */
 export function AmountField({ at, label, entry, unit = "", step, first = false, from }: AmountFieldOptions) {
   const id = useId();
   const fault = faultShown(entry, at);
@@ -30,7 +30,13 @@ export function AmountField({ at, label, entry, unit = "", step, first = false, 
     <Labelled field={{ id, fault }} label={label}>
       <span className="amount">
         {step !== undefined && (
-          <button type="button" className="amount-step" aria-label={`${label}: ${step} less`} onClick={() => by(-1)}>
+          <button
+            type="button"
+            tabIndex={-1}
+            className="amount-step"
+            aria-label={`${label}: ${step} less`}
+            onClick={() => by(-1)}
+          >
             −
           </button>
         )}
@@ -55,7 +61,13 @@ export function AmountField({ at, label, entry, unit = "", step, first = false, 
           </span>
         )}
         {step !== undefined && (
-          <button type="button" className="amount-step" aria-label={`${label}: ${step} more`} onClick={() => by(1)}>
+          <button
+            type="button"
+            tabIndex={-1}
+            className="amount-step"
+            aria-label={`${label}: ${step} more`}
+            onClick={() => by(1)}
+          >
             +
           </button>
         )}

@@ -71,7 +71,7 @@ describe("what a visit's amounts come to, in a deck", () => {
 
   it("stands in the hand-out as lines that begin with the number of the visit", () => {
     const words = linesOfModel(handout(sampleSource(worked({ anaesthetic: [lidocaine] })))).join("\n");
-    expect(words).toMatch(/Doses against limits\n\nVisit 1: Local anaesthetic: /);
+    expect(words).toMatch(/Doses against limits\s+Visit 1: Local anaesthetic: /);
     expect(linesOfModel(handout(sampleSource())).join("\n")).not.toContain("Doses against limits");
   });
 });

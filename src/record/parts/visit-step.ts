@@ -3,7 +3,7 @@ import { line } from "../values.ts";
 import { atMin } from "./visit-materials.ts";
 
 /** What a step of a visit is about; a press on it opens what records it. */
-export const stepAbout = z.enum([
+const stepAbout = z.enum([
   "history",
   "timeOut",
   "anaesthetic",

@@ -69,7 +69,7 @@ interface ChoiceOptions<Value extends string> {
 }
 
 /** One of a few answers outside of a case. */
-export function Choice<Value extends string>({ label, words, value, choose }: ChoiceOptions<Value>) {
+function Choice<Value extends string>({ label, words, value, choose }: ChoiceOptions<Value>) {
   return (
     <fieldset className="field">
       <legend className="field-label">{label}</legend>

@@ -65,7 +65,7 @@ export const oneOf = <Name extends string>(names: Readonly<Record<Name, string>>
   keysOf(names).find((name) => name === text);
 
 /** The names of a list of words. */
-export const keysOf = <Name extends string>(names: Readonly<Record<Name, string>>): readonly Name[] =>
+const keysOf = <Name extends string>(names: Readonly<Record<Name, string>>): readonly Name[] =>
   Object.keys(names).filter((name): name is Name => Object.hasOwn(names, name));
 
 /** A number as it is typed; empty for none. */

@@ -4,6 +4,7 @@ import {
   countOf,
   decimalsFor,
   intervalInWords,
+  leftInNumbers,
   numberInWords,
   quantityInWords,
 } from "./figures-in-words.ts";
@@ -24,6 +25,12 @@ describe("numbers in words", () => {
     expect(quantityInWords(0.5, "mm")).toBe(`0.5${thin}mm`);
     expect(quantityInWords(0, "mm")).toBe(`0${thin}mm`);
     expect(quantityInWords(1234.5, "")).toBe("1235");
+  });
+
+  it("of what is left are never rounded up", () => {
+    expect([1.96, 2, 2.9999, 0.3, 11.11].map((left) => leftInNumbers(left, 1))).toEqual([
+      ...["1.9", "2.0", "2.9", "0.3", "11.1"],
+    ]);
   });
 
   it("carry a real minus sign, never before a zero", () => {

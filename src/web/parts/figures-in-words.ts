@@ -33,6 +33,10 @@ export function numberInWords(value: number, decimals: number): string {
   return `${sign}${grouped}${rest === undefined ? "" : `.${rest}`}`;
 }
 
+/** A number cut after so many decimals and never rounded up: what is left of something is not told as more than it is. */
+export const leftInNumbers = (value: number, decimals: number): string =>
+  numberInWords(Math.floor(value * 10 ** decimals + 1e-9) / 10 ** decimals, decimals);
+
 /** A number with its unit: `18.9 mm`, `31°`. */
 export function quantityInWords(value: number, unit: string, interval?: Ends): string {
   return withUnit(numberInWords(value, decimalsFor(value, interval)), unit);

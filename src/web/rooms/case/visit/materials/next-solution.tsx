@@ -2,6 +2,7 @@ import { useState } from "react";
 import type { AnaestheticTold } from "../../../../../ledger/anaesthetic-told.ts";
 import { unusualSolution } from "../../../../../record/unusual-amounts.ts";
 import { Button } from "../../../../parts/button.tsx";
+import { leftInNumbers } from "../../../../parts/figures-in-words.ts";
 import { AskedOnce } from "./asked-once.tsx";
 import { type Asked, asksOf, confirmationFaults, confirmedOf } from "./confirmed-read.ts";
 import { boundWords } from "./dose-ahead.ts";
@@ -81,7 +82,7 @@ export function NextSolution({ told, entryId }: NextSolutionOptions) {
           of {nameOf(next)}: {quantity(told.mg, "mg")}, bound by {boundWords(told.boundBy, next)}.{" "}
           <span className="quiet">
             {told.bounds
-              .map(({ by, cartridges }) => `${boundWords(by, next)} leaves ${cartridges.toFixed(1)}`)
+              .map(({ by, cartridges }) => `${boundWords(by, next)} leaves ${leftInNumbers(cartridges, 1)}`)
               .join("; ")}
             .
           </span>

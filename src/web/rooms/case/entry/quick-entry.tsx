@@ -7,7 +7,6 @@ import { useOfStep as rowOfStep } from "../../../../record/cabinet/use-of-step.t
 import type { BodyOf } from "../../../../record/parts.ts";
 import type { CabinetView } from "../../../../server/api.ts";
 import { useAnnounce } from "../../../parts/announcer.tsx";
-import { Button } from "../../../parts/button.tsx";
 import { Dialog } from "../../../parts/dialog.tsx";
 import { useField } from "../../../parts/fields/editing.tsx";
 import { countOf } from "../../../parts/figures-in-words.ts";
@@ -18,6 +17,7 @@ import { useCanals } from "../canals.ts";
 import { canalsToEnter } from "./canals-to-enter.ts";
 import { choicesAtOneLook, choicesMatching } from "./choices-matching.ts";
 import { CanalChoice, ItemChoice } from "./entry-choices.tsx";
+import { EntryFeet } from "./entry-feet.tsx";
 import { afterKeys, type EntryPlace, entryAct } from "./entry-keys.ts";
 import { type FilesChosen, fileTakenAt } from "./file-of-step.ts";
 import { useKeysAhead } from "./keys-ahead.ts";
@@ -110,14 +110,9 @@ function Entry({ view, ahead, close }: EntryOptions) {
         {...{ view, canal, steps, files }}
         choose={(index, file) => setFiles({ ...files, [index]: file })}
       />
-      <footer className="dialog-feet entry-feet">
-        <Button weight="strong" hint="Enter" onClick={enter} disabled={chosen === undefined}>
-          Record {countOf(steps.length, "instrument")} in {canal.canal ?? "no named canal"}
-        </Button>
-        <Button hint="Escape" onClick={close}>
-          Leave it
-        </Button>
-      </footer>
+      <EntryFeet record={chosen && enter} close={close}>
+        Record {countOf(steps.length, "instrument")} in {canal.canal ?? "no named canal"}
+      </EntryFeet>
     </div>
   );
 }

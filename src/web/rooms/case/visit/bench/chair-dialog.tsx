@@ -1,7 +1,7 @@
 import type { KeyboardEvent, ReactNode } from "react";
-import { Button } from "../../../../parts/button.tsx";
 import { Dialog } from "../../../../parts/dialog.tsx";
 import { inTextField } from "../../../../parts/shortcuts.ts";
+import { EntryFeet } from "../../entry/entry-feet.tsx";
 
 interface ChairDialogOptions {
   readonly title: string;
@@ -42,14 +42,7 @@ export function ChairDialog({
       <div className="chair-dialog" onKeyDown={press}>
         {children}
         {record === undefined && missing !== undefined && <p className="quiet">{missing}</p>}
-        <footer className="dialog-feet">
-          <Button weight={isLook ? "look" : "strong"} hint="Enter" disabled={record === undefined} onClick={record}>
-            {records}
-          </Button>
-          <Button hint="Escape" onClick={close}>
-            Leave it
-          </Button>
-        </footer>
+        <EntryFeet {...{ record, close, isLook }}>{records}</EntryFeet>
       </div>
     </Dialog>
   );

@@ -1,24 +1,16 @@
 import { minuteNow } from "../../../../../record/chairside/visit-clock.ts";
 import { partsOf } from "../../../../../record/parts.ts";
-import { useAnnounce } from "../../../../parts/announcer.tsx";
-import { useField } from "../../../../parts/fields/editing.tsx";
 import { useSettings, useTeeth } from "../../../../record/readings.ts";
 import { toothInNotation } from "../../../../words/tooth-words.ts";
 import { useCaseNow } from "../../case-now.ts";
-import type { Visit } from "../materials/use-visit.ts";
+import { useVisit } from "../materials/use-visit.ts";
 
 /** The visit as it is being written, its minute, and how something whole is recorded in it as one named gesture. */
 export function useBench(label: string) {
-  const field = useField("", label);
-  const announce = useAnnounce();
-  const visit = field.value as Visit;
-  const record = (next: Visit, says: string) => {
-    field.write(next, says, "now");
-    announce(`${label}: ${says}`);
-  };
+  const { visit, readOnly, record } = useVisit(label);
   /** The minute of the visit at this moment; absent while its clock does not run. */
   const minute = () => minuteNow(visit, Date.now());
-  return { visit, record, minute, readOnly: field.readOnly };
+  return { visit, record, minute, readOnly };
 }
 
 /** The tooth of the case: in two digits, as the person writes it, and its name; empty where no case is shown. */

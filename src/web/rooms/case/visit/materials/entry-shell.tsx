@@ -2,6 +2,7 @@ import { type KeyboardEvent, type ReactNode, useEffect, useRef } from "react";
 import { Button } from "../../../../parts/button.tsx";
 import { Dialog } from "../../../../parts/dialog.tsx";
 import { inTextField } from "../../../../parts/shortcuts.ts";
+import { EntryFeet } from "../../entry/entry-feet.tsx";
 import { type Offer, Offers, offerOfDigit } from "./offers.tsx";
 import "../../entry/quick-entry.css";
 import "./entry-shell.css";
@@ -73,19 +74,9 @@ export function EntryShell(options: EntryShellOptions) {
           </Button>
         )}
         {chosen !== undefined && children}
-        <footer className="dialog-feet entry-feet">
-          <Button
-            weight={options.isAsked ? "look" : "strong"}
-            hint="Enter"
-            onClick={enter}
-            disabled={chosen === undefined}
-          >
-            {records}
-          </Button>
-          <Button hint="Escape" onClick={close}>
-            Leave it
-          </Button>
-        </footer>
+        <EntryFeet record={chosen === undefined ? undefined : enter} close={close} isLook={options.isAsked}>
+          {records}
+        </EntryFeet>
       </div>
     </Dialog>
   );

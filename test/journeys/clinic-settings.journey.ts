@@ -107,9 +107,7 @@ async function caseOpenElsewhere(bench: BenchInBrowser): Promise<() => Promise<B
   };
 }
 
-it("the clinic's settings are set by the keyboard, refused at their field, and kept from two windows", {
-  timeout: 120_000,
-}, async () => {
+it("the clinic's settings are set by the keyboard, refused at their field, and kept from two windows", async () => {
   const bench = await benchInBrowser({ who: "A. Resident" });
   const { page } = bench;
   failingShot(page, "clinic-settings");

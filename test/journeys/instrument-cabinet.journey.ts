@@ -276,7 +276,7 @@ describe("the instrument cabinet", () => {
 });
 
 /** A material by its kind and a template that offers it first, by the keyboard. */
-it("keeps materials by kind and templates of visits", { timeout: 90_000 }, async () => {
+it("keeps materials by kind and templates of visits", async () => {
   const bench = await benchInBrowser({ who: "A. Resident" });
   const { page } = bench;
   failingShot(page, "cabinet-materials");

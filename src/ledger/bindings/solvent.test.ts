@@ -14,9 +14,7 @@ describe("the solvent of a visit", () => {
   it("is asked where a dose is recorded, and needs the room of that visit", () => {
     expect(visitEntries(visitParts({ clinic }))).toEqual([]);
     const { refused, inputPaths } = entryOf(visitParts({ solvent: [drop] }), subject);
-    expect(refused).toEqual([
-      "the room's volume and its air changes are not set for this visit; take the clinic's, or write them here",
-    ]);
+    expect(refused).toEqual(["the room was not set; take the clinic's, or write its volume and air changes here"]);
     expect(inputPaths).toEqual([{ input: "room", record: "visit-1/clinic/room" }]);
     expect(told({ solvent: [drop] })?.why).toContain("take the clinic's");
   });

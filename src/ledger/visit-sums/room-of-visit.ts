@@ -6,8 +6,7 @@ type Visit = PartOf<"visit">;
 type Told = FactTold<keyof SolventInput>;
 
 /** What is to be done where a visit has no room. */
-export const roomMissing =
-  "the room's volume and its air changes are not set for this visit; take the clinic's, or write them here";
+export const roomMissing = "the room was not set; take the clinic's, or write its volume and air changes here";
 
 /** The room as the visit keeps it; undefined where it has none. */
 export function roomOf({ id, body: { clinic } }: Visit): Told[] | undefined {

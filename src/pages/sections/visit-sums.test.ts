@@ -69,6 +69,12 @@ describe("what a visit's amounts come to, in a deck", () => {
     expect(dosesOf(worked({ anaesthetic: [lidocaine], vitalSigns: {} })).pages).toEqual([]);
   });
 
+  it("says shortly why a solvent was not summed, without what is to be entered", () => {
+    const { said } = dosesOf(worked({ solvent: chloroform.solvent, anaesthetic: [lidocaine] }));
+    expect(said).toContain("Chloroform, not summed: the room was not set.");
+    expect(said).not.toContain("take the clinic's");
+  });
+
   it("stands in the hand-out as lines that begin with the number of the visit", () => {
     const words = linesOfModel(handout(sampleSource(worked({ anaesthetic: [lidocaine] })))).join("\n");
     expect(words).toMatch(/Doses against limits\s+Visit 1: Local anaesthetic: /);

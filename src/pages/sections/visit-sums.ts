@@ -59,12 +59,15 @@ function drawing(visit: Visit, { ledger, theme }: CaseSource): Block {
 function anaesthetic({ id, body }: Visit, ledger: Ledger, read: LedgerReader): Line[] {
   const told = anaestheticTold(ledger, id);
   if (told === undefined || body.anaesthetic.length === 0) return [];
-  if (told.why !== undefined) return [says(`Local anaesthetic, not summed: ${told.why}.`)];
+  if (told.why !== undefined) return [says(`Local anaesthetic, not summed: ${withoutRemedy(told.why)}.`)];
   const { limitSet, overLimit } = told.output;
   const share = read.number(anaestheticSubject(id), "fractionSum", 2) ?? { text: "–" };
   const over = overLimit ? "; a limit was passed" : "";
   return [[{ text: "Local anaesthetic: " }, share, { text: ` of the limit, by ${limitSet.says}${over}.` }]];
 }
+
+/** Why a sum is missing, for a reader: what is to be entered stands after it, for whoever is at the page. */
+const withoutRemedy = (why = ""): string => why.split("; ")[0] ?? why;
 
 /** The solvents of a visit with what the ledger says of each. */
 function toldSolvents({ id, body }: Visit, ledger: Ledger) {
@@ -78,7 +81,7 @@ function toldSolvents({ id, body }: Visit, ledger: Ledger) {
 const solvents = (visit: Visit, ledger: Ledger, read: LedgerReader): Line[] =>
   toldSolvents(visit, ledger).map(({ why, output, name, subject }) =>
     output === undefined
-      ? says(`${sentence(name)}, not summed: ${why}.`)
+      ? says(`${sentence(name)}, not summed: ${withoutRemedy(why)}.`)
       : solventLine(output, name, { read, subject }),
   );
 

@@ -224,7 +224,7 @@ describe("vasoconstrictors", () => {
     const cardiac = of({ ...two, cardiacRisk: true });
     expect(cardiac.vasoconstrictors[0]).toMatchObject({ given: 54, limit: 40, fraction: 1.35 });
     expect(cardiac.overLimit).toBe(true);
-    expect(cardiac.stops[0]?.says).toBe("Epinephrine: 54 micrograms are above the limit of 40 micrograms by 14.00.");
+    expect(cardiac.stops[0]?.says).toBe("Epinephrine: 54 micrograms are above the limit of 40 micrograms by 14.");
     expect(cardiac.fractionSum).toBeCloseTo(108 / 490, 12);
     expect(of({ ...two, cardiacRisk: false }).vasoconstrictors[0]?.limit).toBe(200);
     // 2.22245 x 18 micrograms, rounded up to whole nanograms, are 40.005.

@@ -54,7 +54,7 @@ const aboveOne = (sum: number): string =>
 function overText({ name, given, printed }: VasoconstrictorState): string {
   const amount = given / partsIn(name);
   const by = amount - (printed?.limit ?? 0);
-  const more = by < 0.01 ? by.toPrecision(2) : by.toFixed(2);
+  const more = by < 0.01 ? by.toPrecision(2) : String(Number(by.toFixed(2)));
   return `${sentence(name)}: ${amount} ${unitOf(name)} are above the limit of ${printed?.limit} ${unitOf(name)} by ${more}.`;
 }
 

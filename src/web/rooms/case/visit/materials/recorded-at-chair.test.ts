@@ -124,7 +124,7 @@ describe("the sum before an injection is recorded", () => {
     const over = [computed({ given: [], planned: lidocaine }), computed({ given: [lidocaine] })];
     // 12 x 1.8 ml x 10 micrograms are 216, above 200.
     expect(doseAhead(over).limits).toEqual([
-      "With these cartridges: Epinephrine: 216 micrograms are above the limit of 200 micrograms by 16.00.",
+      "With these cartridges: Epinephrine: 216 micrograms are above the limit of 200 micrograms by 16.",
     ]);
     const few = { ...lidocaine, cartridges: 2 };
     const below = doseAhead([computed({ given: [], planned: few }), computed({ given: [few] })]);
@@ -135,7 +135,7 @@ describe("the sum before an injection is recorded", () => {
   it("asks by the stops where the next one alone was refused as unusual", () => {
     const read = doseAhead([answer({ refusal: ["planned.percent: 5 is unusual"] }), computed({ given: [lidocaine] })]);
     expect(read.limits).toEqual([
-      "With these cartridges: Epinephrine: 216 micrograms are above the limit of 200 micrograms by 16.00.",
+      "With these cartridges: Epinephrine: 216 micrograms are above the limit of 200 micrograms by 16.",
     ]);
   });
 

@@ -140,6 +140,28 @@ describe("a letter of hand-back", () => {
     expect(at({ recallOn: "2024-04-10" })).toContain("Within a month of the hand-back.");
   });
 
+  it("says where a canal's total holds what all canals were given", () => {
+    const [bleach] = sampleParts().flatMap((one) => (one.kind === "visit" ? one.body.irrigation : []));
+    if (bleach === undefined) throw new Error("the sample irrigates");
+    const { canal: _canal, ...inAll } = bleach;
+    const wordsOf = (irrigation: BodyOf<"visit">["irrigation"]) =>
+      linesOf(sampleSource([...worked({ irrigation }), handback()])).join("\n");
+    const said = "; in each canal with what all canals were given.";
+    expect(wordsOf([inAll, { ...inAll, canal: "MB1" }])).toContain(said);
+    expect(wordsOf([inAll, inAll])).not.toContain(said);
+    expect(wordsOf([{ ...inAll, canal: "MB1" }])).not.toContain(said);
+  });
+
+  it("holds no diagnosis that was made after the hand-back, and misses it", () => {
+    const later = worked().map((one) =>
+      one.kind === "diagnosis" ? part("diagnosis", one.id, { ...one.body, madeOn: "2024-06-01" }) : one,
+    );
+    const lines = linesOf({ ...source, parts: [...later, handback()] });
+    expect(lines).toContain("The diagnosis.");
+    expect(lines).not.toContain("Diagnosis");
+    expect(linesOf()).toContain("Diagnosis");
+  });
+
   it("leaves out what came after the hand-back, and is of the last hand-back", () => {
     const later = worked().map((one) =>
       one.id === "visit-2" ? { ...one, id: one.id, body: { ...one.body, on: "2024-05-01" } } : one,

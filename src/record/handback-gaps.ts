@@ -1,5 +1,6 @@
 import { inOrder } from "./in-order.ts";
 import { type BodyOf, type Part, partsOf } from "./parts.ts";
+import { partsOn } from "./parts-on.ts";
 
 type Handback = BodyOf<"handback">;
 
@@ -14,11 +15,12 @@ export interface HandbackGap {
 
 /**
  * What is missing for a letter of hand-back.
- * Takes the parts of a case and the hand-back that the letter is of. Gives one line for each thing that is not recorded, in the
+ * Takes the parts of a case and the hand-back that the letter is of; what came after it is not in the letter. Gives one line for each thing that is not recorded, in the
  * order of the letter; a letter can be made with all of them open, and prints them.
  */
 export function handbackGaps(parts: readonly Part[], handback: Handback | undefined): readonly HandbackGap[] {
-  return [...ofCase(parts), ...(handback === undefined ? [noHandback] : ofHandback(handback))];
+  const stood = handback === undefined ? parts : partsOn(parts, handback.on);
+  return [...ofCase(stood), ...(handback === undefined ? [noHandback] : ofHandback(handback))];
 }
 
 const noHandback: HandbackGap = { of: "handback", says: "The hand-back itself: no such moment is recorded" };

@@ -49,8 +49,14 @@ function rinsed({ id, body }: PartOf<"visit">, { source, read }: LetterCase): Ru
     const amount = read.number(subject, at, 1) ?? { text: "–" };
     return [{ text: `${index === 0 ? "" : "; "}${total.solution}${where} ` }, amount, { text: " ml" }];
   });
-  return [{ text: "Irrigated with " }, ...runs, { text: ". " }];
+  return [{ text: "Irrigated with " }, ...runs, { text: `${countedInEach(body)}. ` }];
 }
+
+/** What was used in all open canals stands in the total of each: nobody is to add them up. */
+const countedInEach = ({ irrigation }: Visit): string =>
+  irrigation.some(({ canal }) => canal !== undefined) && irrigation.some(({ canal }) => canal === undefined)
+    ? "; in each canal with what all canals were given"
+    : "";
 
 function solutionsByName({ irrigation }: Visit): string {
   const names = irrigation.map(({ solution, named, percent }) => {

@@ -1,5 +1,6 @@
 import { latest } from "../../record/in-order.ts";
 import { partsOf } from "../../record/parts.ts";
+import { partsOn } from "../../record/parts-on.ts";
 import { apicalWords, pulpalWords } from "../../record/words/case-words.ts";
 import { handledWords, mishapWords, thirdWords } from "../../record/words/later-words.ts";
 import { momentWords } from "../moment-words.ts";
@@ -9,8 +10,9 @@ import { sentence } from "../sentence.ts";
 import type { LetterCase } from "./letter-case.ts";
 
 /** Why the patient was sent and what was diagnosed. */
-export function whySent({ about, source }: LetterCase): Page[] {
-  const diagnosis = latest(partsOf(source.parts, "diagnosis"))?.body;
+export function whySent({ about, source, handback }: LetterCase): Page[] {
+  const stood = handback === undefined ? source.parts : partsOn(source.parts, handback.on);
+  const diagnosis = latest(partsOf(stood, "diagnosis"))?.body;
   const terms = diagnosis && `${pulpalWords[diagnosis.pulpal]}; ${apicalWords[diagnosis.apical]}`;
   const blocks = [
     ...textBlock("Sent for", about?.referredFor ?? ""),

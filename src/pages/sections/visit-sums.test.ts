@@ -69,6 +69,16 @@ describe("what a visit's amounts come to, in a deck", () => {
     expect(dosesOf(worked({ anaesthetic: [lidocaine], vitalSigns: {} })).pages).toEqual([]);
   });
 
+  it("tells what was given for all canals apart from what reached one of them", () => {
+    const rinse = { solution: "saline", volumeMl: 2, minutes: 1, activated: "no" } as const;
+    const irrigation = [rinse, { ...rinse, canal: "MB1" }];
+    const found = { state: "located", patency: "notTried", reference: "" } as const;
+    const canals = ["MB1", "DB"].map((canal) => ({ ...found, canal }));
+    const { said } = dosesOf(worked({ canals, irrigation, anaesthetic: [lidocaine] }));
+    expect(said).toContain("Irrigants for all canals: saline 2.0 ml in 1.0 min.");
+    expect(said).toContain("Irrigants in MB1, those for all with it: saline 4.0 ml in 2.0 min.");
+  });
+
   it("says shortly why a solvent was not summed, without what is to be entered", () => {
     const { said } = dosesOf(worked({ solvent: chloroform.solvent, anaesthetic: [lidocaine] }));
     expect(said).toContain("Chloroform, not summed: the room was not set.");

@@ -118,15 +118,22 @@ const clashes = ({ id }: Visit, ledger: Ledger): Line[] =>
     ),
   );
 
+/** What was given for all canals counts in each of them: said, so that nobody adds it up twice. */
+const headOfTotals = (canal: string | undefined, isByCanal: boolean): string =>
+  canal === undefined
+    ? `Irrigants${isByCanal ? " for all canals" : ""}: `
+    : `Irrigants in ${canal}, those for all with it: `;
+
 function totals({ id }: Visit, ledger: Ledger, read: LedgerReader): Line[] {
-  return irrigationsTold(ledger, id).flatMap(({ output, canal }): Line[] => {
+  const told = irrigationsTold(ledger, id);
+  const isByCanal = told.some(({ canal }) => canal !== undefined);
+  return told.flatMap(({ output, canal }): Line[] => {
     const subject = irrigationSubject(id, canal);
     const runs = (output?.totals ?? []).flatMap(({ solution }, at): Run[] => {
       const volume = read.number(subject, `totals[${at}].volumeMl`, 1) ?? { text: "–" };
       const minutes = read.number(subject, `totals[${at}].minutes`, 1) ?? { text: "–" };
       return [{ text: `${at === 0 ? "" : "; "}${solution} ` }, volume, { text: " ml in " }, minutes, { text: " min" }];
     });
-    const head = `Irrigants${canal === undefined ? "" : ` in ${canal}`}: `;
-    return runs.length === 0 ? [] : [[{ text: head }, ...runs, { text: "." }]];
+    return runs.length === 0 ? [] : [[{ text: headOfTotals(canal, isByCanal) }, ...runs, { text: "." }]];
   });
 }

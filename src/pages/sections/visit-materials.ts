@@ -1,4 +1,5 @@
 import type { BodyOf } from "../../record/parts.ts";
+import { confirmationsOf } from "../../record/words/confirmed-words.ts";
 import {
   activatedWords,
   agentWords,
@@ -48,12 +49,17 @@ export function usedTable({ irrigation, solvent }: Visit): Table[] {
   const used = [
     ...solvent.map((dose) => ({
       atMin: dose.atMin,
-      cells: [sentence(solventWords[dose.solvent]), `${dose.volumeMl} ml`, "–", recovered(dose.recoveredFraction)],
+      cells: [
+        sentence(dose.own?.name ?? solventWords[dose.solvent]),
+        `${dose.volumeMl} ml`,
+        "–",
+        recovered(dose.recoveredFraction),
+      ],
     })),
     ...irrigation.map((one) => ({
       atMin: one.atMin,
       cells: [
-        `${sentence(solutionWords[one.solution])}${one.percent === undefined ? "" : ` ${one.percent} %`}`,
+        `${sentence(one.named || solutionWords[one.solution])}${one.percent === undefined ? "" : ` ${one.percent} %`}`,
         `${one.volumeMl} ml`,
         `${one.minutes} min`,
         one.activated === "no" ? "" : activatedWords[one.activated],
@@ -74,6 +80,20 @@ const recovered = (fraction: number | undefined): string =>
   fraction === undefined ? "" : `${Math.round(fraction * 100)} % taken up again`;
 
 const minuteText = (minute: number | undefined): string => (minute === undefined ? "–" : String(minute));
+
+/** What was asked before it was recorded: who confirmed it, and why. */
+export function confirmedBlock(visit: Visit): Block[] {
+  const lines = (["anaesthetic", "solvent", "irrigation"] as const).flatMap((of) => confirmationsOf(visit, of));
+  if (lines.length === 0) return [];
+  return [
+    {
+      kind: "text",
+      heading: "Asked before it was recorded",
+      points: true,
+      lines: lines.map((one) => says(sentence(one))),
+    },
+  ];
+}
 
 /** The instruments of each canal in the order of their use, by geometry and alloy. */
 export function instrumentTable({ instruments }: Visit): Table[] {

@@ -10,6 +10,7 @@ import { textBlock } from "./presenting.ts";
 import { afterwards, beforeWork, visitNotes } from "./visit-checks.ts";
 import {
   anaestheticTable,
+  confirmedBlock,
   filledWith,
   holdPointTable,
   instrumentTable,
@@ -55,6 +56,7 @@ function workedPage({ body }: PartOf<"visit">, number: number, source: CaseSourc
       ...filledWith(body),
       ...anaestheticTable(body),
       ...usedTable(body),
+      ...confirmedBlock(body),
       ...instrumentTable(body),
       ...leftInTooth(body),
       ...holdPointTable(body),

@@ -1,4 +1,5 @@
 import { type ReactNode, useState } from "react";
+import { confirmationsOf } from "../../../../../record/words/confirmed-words.ts";
 import { medicamentWords } from "../../../../../record/words/visit-words.ts";
 import { Button } from "../../../../parts/button.tsx";
 import { SelectField } from "../../../../parts/fields/choice-field.tsx";
@@ -35,10 +36,12 @@ export function Materials() {
       <Material name="Local anaesthetic" enter={enter("anaesthetic", "Note an injection")}>
         <AnaestheticSection />
         {visit.anaesthetic.length > 0 && <InjectionRows />}
+        <Confirmations of="anaesthetic" />
       </Material>
       <Material name="Irrigation, in order" enter={enter("irrigant", "Note an irrigant")}>
         <IrrigationSection />
         {visit.irrigation.length > 0 && <IrrigantRows />}
+        <Confirmations of="irrigation" />
       </Material>
       <InstrumentsEntered />
       <Material name="Ultrasound" enter={enter("ultrasound", "Time a burst")}>
@@ -47,6 +50,7 @@ export function Materials() {
       </Material>
       <Material name="Solvent" enter={enter("solvent", "Note a dose of solvent")}>
         {visit.solvent.length > 0 ? <SolventRows /> : <p className="quiet">No solvent is noted.</p>}
+        <Confirmations of="solvent" />
       </Material>
       <Material
         name="Left in the tooth"
@@ -78,6 +82,20 @@ const Material = ({ name, enter, children }: MaterialOptions) => (
     {children}
   </section>
 );
+
+/** Who stood by what was asked before it was recorded. */
+function Confirmations({ of }: { readonly of: Parameters<typeof confirmationsOf>[1] }) {
+  const { visit } = useVisit("Confirmed");
+  const lines = confirmationsOf(visit, of);
+  if (lines.length === 0) return null;
+  return (
+    <ul className="quiet" aria-label="Confirmed when it was asked">
+      {lines.map((line) => (
+        <li key={line}>{line}</li>
+      ))}
+    </ul>
+  );
+}
 
 const nothing = () => ({});
 

@@ -7,5 +7,9 @@ export function sourcesInWords(source: string, mark: string): string {
   return mark === "own" ? `${names}, given by the person` : names;
 }
 
+/** What has no people and no year is called by what it is. */
+const withoutYear: Readonly<Record<string, string>> = { "epinephrine-limits": "teaching documents" };
+
 /** Of a source by its id, without a year in it, the words. */
-const nameOf = (id: string): string => (/^[a-z]+(-[a-z]+)+$/.test(id) ? id.replaceAll("-", " ") : sourceInWords(id));
+const nameOf = (id: string): string =>
+  withoutYear[id] ?? (/^[a-z]+(-[a-z]+)+$/.test(id) ? id.replaceAll("-", " ") : sourceInWords(id));

@@ -19,6 +19,10 @@ describe("a limit that nobody was asked about", () => {
     expect(unasked(12, false)).toEqual(["vasoconstrictor"]);
     expect(unasked(13, true)).toEqual(["vasoconstrictor"]);
     expect(unasked(11, false)).toEqual([]);
+    // Whether 16 or 16.00 was read is the same.
+    const rows = [{ ...lidocaine, cartridges: 12, confirmed: { ...confirmed, asked: ["above by 16.00."] } }];
+    expect(stopsUnasked([{ by: "vasoconstrictor", says: "above by 16.", mark: "seen" }], rows)).toEqual([]);
+    expect(stopsUnasked([{ by: "vasoconstrictor", says: "above by 16.5.", mark: "seen" }], rows)).toHaveLength(1);
   });
 
   it("is one that what was learnt of the person made lower", () => {

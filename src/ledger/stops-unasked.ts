@@ -13,5 +13,8 @@ export const stopsUnasked = (stops: readonly Stop[], given: readonly Row[]): rea
     ({ by, says }) =>
       by !== "age" &&
       given.length > 0 &&
-      !given.some(({ confirmed }) => confirmed?.asked.some((ask) => ask.includes(says))),
+      !given.some(({ confirmed }) => confirmed?.asked.some((ask) => plain(ask).includes(plain(says)))),
   );
+
+/** By its numbers, however they were written: 16.00 is 16. */
+const plain = (text: string): string => text.replace(/\d+(\.\d+)?/g, (number) => String(Number(number)));

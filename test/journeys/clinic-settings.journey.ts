@@ -32,6 +32,11 @@ async function setRoom(bench: BenchInBrowser): Promise<void> {
       page.getByRole("heading", { name: "Room", exact: true }).evaluate((one) => one === document.activeElement),
     )
     .toBe(true);
+  // The section stands at the top of the window, and the head with the way to the emergency page above it.
+  expect((await section(page, "Room").boundingBox())?.y).toBeLessThan(120);
+  expect(
+    (await page.getByRole("banner").getByRole("link", { name: "Emergency" }).boundingBox())?.y,
+  ).toBeGreaterThanOrEqual(0);
   await write(page, "Room", "Volume of the room", "-30");
   await write(page, "Room", "Fresh air: room volumes an hour, 0 if closed", "0");
   await section(page, "Room").getByText("A closed room: no air changes").waitFor();

@@ -45,7 +45,7 @@ describe("questions what if, over the API", () => {
     const { answers } = reply.json<WhatIfView>();
     expect(answers.map(({ topic }) => topic)).toEqual(["solvent", "solvent", "anaesthetic"]);
     expect(answers[0]?.output).toEqual(before.ledger.find((entry) => entry.subject === "solvent of visit-1")?.output);
-    expect(answers[1]?.gap).toContain("the room's volume");
+    expect(answers[1]?.gap).toContain("the room was not set");
     expect(answers[2]?.output).toMatchObject({ planned: { wanted: { mg: 36, overLimit: false } } });
     expect(await state()).toEqual(before);
   });

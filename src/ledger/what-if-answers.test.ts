@@ -96,7 +96,7 @@ describe("a question what if", () => {
         operations: laid({ nextAnaesthetic: { ...lidocaine, percent: 0.2 } }),
       },
     ]);
-    expect(gap?.gap).toContain("the room's volume");
+    expect(gap?.gap).toContain("the room was not set");
     expect(none?.gap).toContain("no sum is called irrigation of visit-1");
     expect(refused?.refusal).toEqual([expect.stringContaining("planned.percent: 0.2 is unusual")]);
     expect(anaestheticIfTold(refused)?.why).toContain("planned.percent");

@@ -5,7 +5,7 @@ import type { DialogOptions } from "./dialog-options.ts";
 import { ChoiceOfEntry, WordsField } from "./entry-fields.tsx";
 import { EntryShell } from "./entry-shell.tsx";
 import { LotFields } from "./lot-fields.tsx";
-import { askedOfLot, expiredSays, lotOf, lotTyped, withExpiredNoted, withLot } from "./lots-of.ts";
+import { askedOfLot, lotTyped, withPackage } from "./lots-of.ts";
 import { anotherOne } from "./offers.tsx";
 import { oneOf } from "./read-typed.ts";
 import { useChoosing } from "./use-entry.ts";
@@ -37,13 +37,10 @@ export function FillingDialog({ close, atMin }: DialogOptions) {
   };
   const save = () => {
     if (as === undefined) return;
-    const expired = expiredSays(asked.amounts, typed);
-    const next = withFilling({ ...visit, lots: withLot(visit.lots, lotOf(material, typed)) }, material, as, canals);
+    const used = { material, typed, asked: asked.amounts, atMin };
+    const { next, expired } = withPackage(withFilling(visit, material, as, canals), used);
     const where = inCanals && canals.length > 0 ? `, ${canals.join(" ")}` : "";
-    record(
-      withExpiredNoted(next, expired === "" ? "" : `${material}${expired}`, atMin),
-      `${material} as ${fillingAsWords[as]}${where}${expired}`,
-    );
+    record(next, `${material} as ${fillingAsWords[as]}${where}${expired}`);
     close();
   };
   const enter = () => unlessMissing(faults, save);

@@ -31,8 +31,27 @@ export function withLot(lots: Visit["lots"], lot: Lot | undefined): Visit["lots"
 export const askedOfLot = (material: string, typed: Typed, on: string) =>
   expiredAsked(material, typed.expires === "" ? undefined : typed.expires, on);
 
+interface Package {
+  /** What it holds, by kind. */
+  readonly material: string;
+  readonly typed: Typed;
+  /** What was asked of it, as `askedOfLot` gave it. */
+  readonly asked: readonly unknown[];
+  readonly atMin: number | undefined;
+}
+
+/** A visit with the lot of a package that was used, noted in its log where it was past its day; and what the gesture adds then. */
+export function withPackage(
+  visit: Visit,
+  { material, typed, asked, atMin }: Package,
+): { next: Visit; expired: string } {
+  const expired = expiredSays(asked, typed);
+  const held = { ...visit, lots: withLot(visit.lots, lotOf(material, typed)) };
+  return { next: withExpiredNoted(held, expired === "" ? "" : `${material}${expired}`, atMin), expired };
+}
+
 /** What a gesture adds where a package past its day was used all the same. */
-export const expiredSays = (asked: readonly unknown[], typed: Typed): string =>
+const expiredSays = (asked: readonly unknown[], typed: Typed): string =>
   asked.length === 0 ? "" : `, expired ${typed.expires}, confirmed by ${(typed.confirmedBy ?? "").trim()}`;
 
 /** The log with a line on a package past its day; a visit without a clock has none to write it in. */

@@ -1,4 +1,5 @@
 import { type ReactNode, useState } from "react";
+import { minuteNow } from "../../../../../record/chairside/visit-clock.ts";
 import { confirmationsOf } from "../../../../../record/words/confirmed-words.ts";
 import { medicamentWords } from "../../../../../record/words/visit-words.ts";
 import { Button } from "../../../../parts/button.tsx";
@@ -14,7 +15,6 @@ import { IrrigationSection } from "./irrigation-section.tsx";
 import { MaterialDialogs, type MaterialEntered } from "./material-dialogs.tsx";
 import { BurstRows, InjectionRows, IrrigantRows, SolventRows } from "./material-rows.tsx";
 import "./materials.css";
-import { minuteNow } from "./minute-now.ts";
 import { useVisit } from "./use-visit.ts";
 
 interface Opened {
@@ -29,7 +29,7 @@ export function Materials() {
   const [opened, setOpened] = useState<Opened>();
   const enter = (material: MaterialEntered, words: string) =>
     readOnly ? null : (
-      <Button onClick={() => setOpened({ material, atMin: minuteNow(visit, new Date()) })}>{words}</Button>
+      <Button onClick={() => setOpened({ material, atMin: minuteNow(visit, Date.now()) })}>{words}</Button>
     );
   return (
     <>

@@ -5,7 +5,7 @@ import type { DialogOptions } from "./dialog-options.ts";
 import { ChoiceOfEntry, DayOfEntry, WordsField } from "./entry-fields.tsx";
 import { EntryShell } from "./entry-shell.tsx";
 import { LotFields } from "./lot-fields.tsx";
-import { askedOfLot, expiredSays, lotOf, lotTyped, withExpiredNoted, withLot } from "./lots-of.ts";
+import { askedOfLot, lotTyped, withPackage } from "./lots-of.ts";
 import { anotherOne } from "./offers.tsx";
 import { oneOf } from "./read-typed.ts";
 import { useChoosing } from "./use-entry.ts";
@@ -39,13 +39,10 @@ export function MedicamentDialog({ close, atMin }: DialogOptions) {
   const save = () => {
     if (kind === undefined) return;
     const { changeBy = "" } = typed;
-    const expired = expiredSays(asked.amounts, typed);
-    const next = {
-      ...visit,
-      medicament: { kind, ...(detail === "" ? {} : { detail }), ...(changeBy === "" ? {} : { changeBy }) },
-      lots: withLot(visit.lots, lotOf(name, typed)),
-    };
-    record(withExpiredNoted(next, expired === "" ? "" : `${name}${expired}`, atMin), `${name}${expired}`);
+    const medicament = { kind, ...(detail === "" ? {} : { detail }), ...(changeBy === "" ? {} : { changeBy }) };
+    const used = { material: name, typed, asked: asked.amounts, atMin };
+    const { next, expired } = withPackage({ ...visit, medicament }, used);
+    record(next, `${name}${expired}`);
     close();
   };
   const enter = () => unlessMissing(faults, save);

@@ -8,7 +8,6 @@ import { asksOf, confirmationFaults, confirmedOf } from "./confirmed-read.ts";
 import { asksOfInjection, asksOfSolutions, doseAhead, leftInWords } from "./dose-ahead.ts";
 import { fractionInWords, limitMark, vasoconstrictorInWords } from "./dose-in-words.ts";
 import { askedOfLot, lotOf, withExpiredNoted, withLot } from "./lots-of.ts";
-import { minuteNow } from "./minute-now.ts";
 import { offerOfDigit } from "./offers.tsx";
 import type { Injection } from "./read-injection.ts";
 import { isExpired, stockOffered } from "./stock-offered.ts";
@@ -203,16 +202,6 @@ describe("an answer about the person", () => {
 });
 
 describe("the clocks", () => {
-  it("tell the minute while the visit's clock runs, and none before, after or far beyond it", () => {
-    const startedAt = "2026-03-02T09:00:00Z";
-    const at = (time: string) => new Date(`2026-03-02T${time}Z`);
-    expect(minuteNow({ startedAt }, at("09:12:30"))).toBe(12.5);
-    expect(minuteNow({}, at("09:12:30"))).toBeUndefined();
-    expect(minuteNow({ startedAt, endedAt: "2026-03-02T10:00:00Z" }, at("09:12:30"))).toBeUndefined();
-    expect(minuteNow({ startedAt }, at("08:59:00"))).toBeUndefined();
-    expect(minuteNow({ startedAt }, at("19:01:00"))).toBeUndefined();
-  });
-
   it("count a burst to a tenth of a second, and never nothing", () => {
     expect(secondsBetween(1_000, 13_340)).toBe(12.3);
     expect(secondsBetween(1_000, 1_010)).toBe(0.1);

@@ -4,7 +4,7 @@ import type { DialogOptions } from "./dialog-options.ts";
 import { AmountField, WordsField } from "./entry-fields.tsx";
 import { EntryShell } from "./entry-shell.tsx";
 import { LotFields } from "./lot-fields.tsx";
-import { askedOfLot, expiredSays, lotOf, lotTyped, withExpiredNoted, withLot } from "./lots-of.ts";
+import { askedOfLot, lotTyped, withPackage } from "./lots-of.ts";
 import { anotherOne } from "./offers.tsx";
 import { readAmounts } from "./read-typed.ts";
 import { useChoosing } from "./use-entry.ts";
@@ -41,14 +41,11 @@ export function TemporaryDialog({ close, atMin }: DialogOptions) {
   };
   const save = () => {
     const { thicknessMm } = read.values;
-    const expired = expiredSays(asked.amounts, typed);
-    const next = {
-      ...visit,
-      temporary: { material, ...(thicknessMm === undefined ? {} : { thicknessMm }) },
-      lots: withLot(visit.lots, lotOf(material, typed)),
-    };
+    const temporary = { material, ...(thicknessMm === undefined ? {} : { thicknessMm }) };
+    const used = { material, typed, asked: asked.amounts, atMin };
+    const { next, expired } = withPackage({ ...visit, temporary }, used);
     const says = [material, ...(thicknessMm === undefined ? [] : [`${thicknessMm} mm`])].join(", ");
-    record(withExpiredNoted(next, expired === "" ? "" : `${material}${expired}`, atMin), `${says}${expired}`);
+    record(next, `${says}${expired}`);
     close();
   };
   const enter = () => unlessMissing(faults, save);

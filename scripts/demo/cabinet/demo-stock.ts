@@ -8,7 +8,7 @@ const demo = true as const;
 /** What the demo's clinic keeps, by kind of material; lots and days are invented. */
 export const demoStock: Readonly<Record<string, Stock>> = {
   "demo-stock-articaine": {
-    name: "Articaine 4 %, epinephrine 1:100 000",
+    name: "Articaine 4 %, epinephrine 1:100 000",
     holds: {
       ...{ kind: "anaesthetic", agent: "articaine", percent: 4 },
       ...{ vasoconstrictor: epinephrine(100_000), cartridgeMl: 1.7 },
@@ -16,7 +16,7 @@ export const demoStock: Readonly<Record<string, Stock>> = {
     ...{ lot: "A2210", expires: "2027-08-31", demo },
   },
   "demo-stock-lidocaine": {
-    name: "Lidocaine 2 %, epinephrine 1:100 000",
+    name: "Lidocaine 2 %, epinephrine 1:100 000",
     holds: {
       ...{ kind: "anaesthetic", agent: "lidocaine", percent: 2 },
       ...{ vasoconstrictor: epinephrine(100_000), cartridgeMl: 1.8 },

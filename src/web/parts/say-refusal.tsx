@@ -2,6 +2,7 @@ import { Link } from "wouter";
 import type { Refused } from "../record/api.ts";
 import { wordsOfName } from "../words/words-of-name.ts";
 import { Button } from "./button.tsx";
+import { EmergencyLink } from "./emergency-link.tsx";
 import "./say-refusal.css";
 
 interface SayRefusalOptions {
@@ -29,6 +30,9 @@ export function SayRefusal({ of: refused, retry, whole = false }: SayRefusalOpti
   if (!whole) return says;
   return (
     <main className="say-whole">
+      <div className="emergency-corner">
+        <EmergencyLink />
+      </div>
       <h1>This can't be shown</h1>
       {says}
       <p>
